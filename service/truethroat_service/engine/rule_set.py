@@ -1,0 +1,177 @@
+"""What a rule set is: a frozen set of rules that a request names, never a setting of the process.
+
+A rule set's fillet and groove rules answer the questions of the use cases, one method a question. Everything numeric is
+a float or a column in millimetres, newtons per millimetre, megapascals and radians.
+"""
+
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass, field
+from typing import Literal, Protocol
+
+from .formula import Source
+from .numeric import Flag, Real
+
+Family = Literal["aisc", "en", "practice"]
+
+
+@dataclass(frozen=True, slots=True)
+class Limit:
+    """Limit of a rule set's scope, in words, with its source."""
+
+    text: str
+    source: Source
+
+
+@dataclass(frozen=True, slots=True)
+class PartMetal:
+    """One part at the weld: thickness in mm; strengths in MPa, None where the rules in use need none."""
+
+    thickness: Real
+    yield_strength: Real | None = None
+    tensile_strength: Real | None = None
+    beta_w: Real | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class WeldLoad:
+    """Force on one weld per length of it (see ``engine.loads``), N/mm, with the angle between the plates, rad."""
+
+    normal: Real
+    transverse: Real
+    longitudinal: Real
+    across: Real
+    resultant: Real
+    theta: Real
+    psi: Real
+
+
+@dataclass(frozen=True, slots=True)
+class WeldMetal:
+    """What the weld's own strength rests on.
+
+    ``filler`` is the filler metal's tensile strength; ``base`` and ``beta_w`` are those of the weaker part, MPa and a
+    bare number; ``compatible`` says whether the elements of the weld strain alike.
+    """
+
+    filler: Real | None = None
+    base: Real | None = None
+    beta_w: Real | None = None
+    compatible: Flag = True
+
+
+class WeldRules(Protocol):
+    """Questions about the fillet itself."""
+
+    def required_throat(self, load: WeldLoad, metal: WeldMetal) -> Real:
+        """Throat the weld metal needs for the load, mm."""
+
+    def minimum_leg(self, thinner: Real, psi: Real) -> tuple[Real, Source]:
+        """Least leg along the plate face for the thinner part, mm."""
+
+    def long_weld_leg(self, throat: Real, length: Real, psi: Real, penetration: Real) -> Real:
+        """Leg whose throat, with the long-weld reduction at that leg, is worth ``throat`` over ``length``, mm."""
+
+    def long_weld_factor(self, leg: Real, length: Real, psi: Real, penetration: Real) -> Real:
+        """Share of an end-loaded weld's length that counts at the given leg."""
+
+    def counted_leg(self, leg: Real, length: Real, psi: Real) -> Real:
+        """Leg that counts in strength on a weld of the given length, mm; 0 when it is too short to carry load."""
+
+    def largest_counted_leg(self, length: Real, psi: Real) -> Real:
+        """Leg beyond which a weld of this length gains nothing, mm; 0 when it may carry nothing."""
+
+    @property
+    def least_length_source(self) -> Source:
+        """Where the least length is ruled."""
+
+
+class PartRules(Protocol):
+    """Questions about the parts beside the weld."""
+
+    def across(self, part: PartMetal) -> Real:
+        """Strength of the part in tension across the weld, N per mm of weld."""
+
+    def along(self, part: PartMetal) -> Real:
+        """Strength of the part in shear along the weld, N per mm of weld."""
+
+
+class EdgeRule(Protocol):
+    """Largest leg along an edge."""
+
+    def __call__(self, thickness: Real) -> tuple[Real, Source]:
+        """Largest leg, mm, along an edge of the given thickness, and where that is ruled."""
+
+
+@dataclass(frozen=True, slots=True)
+class FitUp:
+    """What a root gap does: ``added`` gives the larger leg, ``largest`` the gap over which no leg makes up for it."""
+
+    added: Callable[[Real], Real]
+    free: float
+    largest: float
+    source: Source
+
+
+@dataclass(frozen=True, slots=True)
+class Scope:
+    """Limits of a fillet's scope: least thickness mm, angles rad, largest yield strength MPa, each with its words."""
+
+    least_thickness: float
+    thickness: Limit
+    angles: tuple[float, float]
+    angle: Limit
+    largest_yield: float = float("inf")
+    steel: Limit | None = None
+    end_loaded_laps_only: Limit | None = None
+    matching_filler: Limit | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Groove:
+    """Preparation asked about: form, included angle in rad, process and position (canonical), by their codes."""
+
+    form: str
+    angle: float
+    process: str | None
+    orientation: str | None
+
+
+class Unlisted(ValueError):
+    """A combination a table does not list; ``field`` names the request field to change."""
+
+    def __init__(self, field_name: str, text: str) -> None:
+        """Keep the field beside the text."""
+        super().__init__(text)
+        self.field = field_name
+
+
+class GrooveRules(Protocol):
+    """Questions a use case asks of a rule set about a partial-penetration groove."""
+
+    face_counts: bool
+    """Whether face height may be credited."""
+
+    def deduction(self, groove: Groove) -> tuple[float, Source]:
+        """What the code takes off the prepared depth, mm; raises :class:`Unlisted` for what it does not list."""
+
+    def minimum_throat(self, thinner: float) -> tuple[float, Source] | None:
+        """Least throat of such a groove by the thinner part, mm; None where the rules set none."""
+
+
+@dataclass(frozen=True, slots=True)
+class RuleSet:
+    """Rules chosen by a request, with what must be said of them."""
+
+    id: str
+    title: str
+    editions: tuple[str, ...]
+    clauses: tuple[str, ...]
+    limits: tuple[Limit, ...]
+    weld: WeldRules
+    parts: PartRules | None
+    edge: EdgeRule
+    fit_up: FitUp
+    scope: Scope
+    groove: GrooveRules
+    family: Family
+    parameters: Mapping[str, float] = field(default_factory=dict)
