@@ -1,0 +1,1 @@
+"""Handbook and shop rules that no one standard owns."""

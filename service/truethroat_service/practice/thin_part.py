@@ -1,0 +1,47 @@
+"""Sizing a fillet by the thinner part instead of by a load."""
+
+from ..engine.formula import Arg, Source, formula
+from ..engine.numeric import Real
+
+THICKNESS = Arg("mm", 0.5, 40.0)
+
+
+@formula(
+    "z_req",
+    "t",
+    unit="mm",
+    source=Source("", "leg of the thinner thickness from one side", "common practice, no source"),
+    args={"t": THICKNESS},
+)
+def leg_from_one_side(t: Real) -> Real:
+    """Leg of a fillet from one side, by the thinner part."""
+    return t
+
+
+@formula(
+    "z_req",
+    "0.75*t",
+    unit="mm",
+    source=Source("O. W. Blodgett, Design of Weldments", "6.2-7, leg of three quarters of the plate", "second-hand"),
+    args={"t": THICKNESS},
+)
+def leg_from_two_sides(t: Real) -> Real:
+    """Leg of each of two fillets, by the thinner part."""
+    return 0.75 * t
+
+
+@formula(
+    "z_max",
+    "t",
+    unit="mm",
+    source=Source("", "an edge offers no more leg than its thickness", "common practice, no source"),
+    args={"t": THICKNESS},
+)
+def edge_leg(t: Real) -> Real:
+    """Largest leg along an edge where no code sets one."""
+    return t
+
+
+def largest_edge_leg(thickness: Real) -> tuple[Real, Source]:
+    """Largest leg, mm, along an edge of the given thickness, where no code sets one."""
+    return edge_leg(t=thickness), edge_leg.source

@@ -1,0 +1,31 @@
+"""Clause 7.21.1: what a root gap does to a fillet."""
+
+from ...engine.formula import Arg, formula
+from ...engine.numeric import Real, where
+from ...engine.rounding import SAME
+from ...engine.units import INCH
+from . import clause
+
+FREE_GAP = INCH / 16
+"""Gap that needs no larger leg, mm."""
+
+LARGEST_GAP = 3 * INCH / 16
+"""Gap over which parts must be brought together, mm (5/16 in for parts of 3 in and more on backing)."""
+
+FIT_UP = clause("7.21.1", "second-hand")
+
+
+@formula(
+    "g_add",
+    "where(g > g_free*(1 + same), g, 0*g)",
+    unit="mm",
+    source=FIT_UP,
+    args={
+        "g": Arg("mm", 0, 5, (FREE_GAP,)),
+        "g_free": Arg("mm", FREE_GAP, FREE_GAP),
+        "same": Arg("", SAME, SAME),
+    },
+)
+def leg_added(g: Real, g_free: Real, same: Real) -> Real:
+    """What a root gap adds to the leg: beyond the free gap the whole of it, not the excess."""
+    return where(g > g_free * (1.0 + same), g, 0.0 * g)

@@ -1,0 +1,35 @@
+"""Clauses 4.5.1 and 4.5.2: the length and the throat a fillet must have to carry load."""
+
+from ...engine.formula import Arg, formula
+from ...engine.numeric import Real, where
+from ...engine.rounding import SAME
+from . import clause
+
+LEAST_THROAT = 3.0
+"""Least throat, mm (4.5.2(2))."""
+
+LEAST_LENGTH = 30.0
+"""Least effective length, mm (4.5.1(2)); and not less than six throats."""
+
+
+@formula(
+    "a_counted",
+    "where((L >= L_30*(1 - same)) & (L >= 6*a*(1 - same)), a, 0*a)",
+    unit="mm",
+    source=clause("4.5.1(2)"),
+    args={
+        "a": Arg("mm", 3, 15),
+        "L": Arg("mm", 10, 120, (30.0,)),
+        "L_30": Arg("mm", LEAST_LENGTH, LEAST_LENGTH),
+        "same": Arg("", SAME, SAME),
+    },
+)
+def counted_throat(a: Real, L: Real, L_30: Real, same: Real) -> Real:
+    """Throat that counts: none on a weld shorter than 30 mm or six throats."""
+    return where((L_30 * (1.0 - same) <= L) & (6.0 * a * (1.0 - same) <= L), a, 0.0 * a)
+
+
+@formula("a_most", "L/6", unit="mm", source=clause("4.5.1(2)"), args={"L": Arg("mm", 30, 120)})
+def largest_throat(L: Real) -> Real:
+    """Throat beyond which a weld of this length may not carry load."""
+    return L / 6.0
