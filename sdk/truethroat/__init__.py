@@ -1,0 +1,133 @@
+"""Client for the weld throat service: sizes welds, says how much may be ground off and how deep to bevel.
+
+from truethroat import Client
+
+with Client("http://127.0.0.1:8000") as shop:
+answer = shop.bevel_depth(seam={"kind": "butt", "thickness": ["8 mm", "8 mm"]}, required_throat="5 mm")
+print(answer.depth, answer.verdict)
+"""
+
+from truethroat.client import Client
+from truethroat.decoding import ReadOnly
+from truethroat.errors import (
+    ConnectionFailed,
+    FieldError,
+    IncompatibleVersion,
+    InvalidInput,
+    NotAuthorised,
+    NotFound,
+    RateLimited,
+    ServiceError,
+    ServiceUnavailable,
+    TruethroatError,
+    Unexpected,
+)
+from truethroat.inputs import (
+    Filler,
+    Finish,
+    Joint,
+    LineLoad,
+    Load,
+    Parameters,
+    Part,
+    Penetration,
+    Preparation,
+    Seam,
+)
+from truethroat.quantity import Quantity, QuantityInput
+from truethroat.results import (
+    Alternative,
+    Answer,
+    BevelDepth,
+    Budget,
+    Calculation,
+    Callout,
+    Caution,
+    Creditable,
+    EffectiveLength,
+    FillerMass,
+    FillerMetal,
+    FillerMetalList,
+    FilletSize,
+    GrindAllowance,
+    Limit,
+    Material,
+    MaterialList,
+    Operand,
+    Process,
+    ProcessList,
+    Provenance,
+    Remedy,
+    Result,
+    RuleSet,
+    RuleSetList,
+    RuleSetName,
+    Service,
+    SizeStep,
+    Step,
+    Strength,
+)
+from truethroat.transport import Timeout
+from truethroat.version import VERSION
+
+__all__ = [
+    "Alternative",
+    "Answer",
+    "BevelDepth",
+    "Budget",
+    "Calculation",
+    "Callout",
+    "Caution",
+    "Client",
+    "ConnectionFailed",
+    "Creditable",
+    "EffectiveLength",
+    "FieldError",
+    "Filler",
+    "FillerMass",
+    "FillerMetal",
+    "FillerMetalList",
+    "FilletSize",
+    "Finish",
+    "GrindAllowance",
+    "IncompatibleVersion",
+    "InvalidInput",
+    "Joint",
+    "Limit",
+    "LineLoad",
+    "Load",
+    "Material",
+    "MaterialList",
+    "NotAuthorised",
+    "NotFound",
+    "Operand",
+    "Parameters",
+    "Part",
+    "Penetration",
+    "Preparation",
+    "Process",
+    "ProcessList",
+    "Provenance",
+    "Quantity",
+    "QuantityInput",
+    "RateLimited",
+    "ReadOnly",
+    "Remedy",
+    "Result",
+    "RuleSet",
+    "RuleSetList",
+    "RuleSetName",
+    "Seam",
+    "Service",
+    "ServiceError",
+    "ServiceUnavailable",
+    "SizeStep",
+    "Step",
+    "Strength",
+    "Timeout",
+    "TruethroatError",
+    "Unexpected",
+    "__version__",
+]
+
+__version__ = VERSION

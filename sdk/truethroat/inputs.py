@@ -1,0 +1,108 @@
+"""The nested objects of requests, as typed dictionaries.
+
+They are plain dictionaries at run time (`Joint(kind="tee", sides=2)` is `{"kind": "tee", "sides": 2}`), so that a type
+checker knows their fields and nothing else changes; any other mapping will do as well. What the fields may hold is for
+the service to say.
+"""
+
+from __future__ import annotations
+
+from typing import Literal, TypedDict
+
+from truethroat.quantity import QuantityInput
+
+__all__ = [
+    "Filler",
+    "Finish",
+    "Joint",
+    "LineLoad",
+    "Load",
+    "Parameters",
+    "Part",
+    "Penetration",
+    "Preparation",
+    "Seam",
+]
+
+
+class Joint(TypedDict, total=False):
+    """How two plates meet at a fillet weld."""
+
+    kind: Literal["tee", "lap", "inside-corner"]
+    angle: QuantityInput
+    root_gap: QuantityInput
+    sides: Literal[1, 2]
+
+
+class Part(TypedDict, total=False):
+    """One of the two plates, by the name of its material or by its strengths."""
+
+    thickness: QuantityInput
+    material: str
+    yield_strength: QuantityInput
+    tensile_strength: QuantityInput
+    beta_w: float
+
+
+class Parameters(TypedDict, total=False):
+    """National or project values put in place of the rule set's own."""
+
+    gamma_m2: float
+    gamma_m0: float
+    beta_w: float
+
+
+class Filler(TypedDict, total=False):
+    """A filler metal by its strength, where its name will not do."""
+
+    tensile_strength: QuantityInput
+
+
+class Load(TypedDict, total=False):
+    """A force shared by the welds: 0 deg along them, 90 deg across."""
+
+    force: QuantityInput
+    length: QuantityInput
+    angle: QuantityInput
+
+
+class LineLoad(TypedDict, total=False):
+    """Signed forces per length on one weld."""
+
+    normal: QuantityInput
+    transverse: QuantityInput
+    longitudinal: QuantityInput
+    length: QuantityInput
+
+
+class Penetration(TypedDict, total=False):
+    """Fusion beyond the prepared root, and who vouches for it."""
+
+    depth: QuantityInput
+    vouched: Literal["assumed", "measured", "proven"]
+
+
+class Seam(TypedDict, total=False):
+    """The kind of seam and the plates it joins."""
+
+    kind: Literal["butt", "edge", "closed-corner", "half-open-corner", "open-corner", "fillet"]
+    thickness: list[QuantityInput] | tuple[QuantityInput, QuantityInput]
+    angle: QuantityInput
+    overlap: QuantityInput
+    legs: list[QuantityInput] | tuple[QuantityInput, QuantityInput]
+
+
+class Preparation(TypedDict, total=False):
+    """The edge as cut: how deep, and with which groove."""
+
+    depth: QuantityInput
+    groove_angle: QuantityInput
+    groove: Literal["single-bevel", "single-v", "single-j", "single-u"]
+
+
+class Finish(TypedDict, total=False):
+    """What the grinder leaves: flush, flat or a radius, and how far below."""
+
+    to: Literal["as-welded", "flush", "flat", "radius"]
+    radius: QuantityInput
+    below: QuantityInput

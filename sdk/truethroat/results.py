@@ -1,0 +1,365 @@
+"""What the service answers, as frozen classes.
+
+An answer keeps everything the service sent in `raw`, fields unknown to this version among it. Lengths, forces and so on
+are `Quantity`: in the units the request asked for, and never converted here.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from typing import Any
+
+from truethroat.decoding import ReadOnly, encode
+from truethroat.quantity import Quantity
+
+__all__ = [
+    "Alternative",
+    "Answer",
+    "BevelDepth",
+    "Budget",
+    "Calculation",
+    "Callout",
+    "Caution",
+    "Creditable",
+    "EffectiveLength",
+    "FillerMass",
+    "FillerMetal",
+    "FillerMetalList",
+    "FilletSize",
+    "GrindAllowance",
+    "Limit",
+    "Material",
+    "MaterialList",
+    "Operand",
+    "Process",
+    "ProcessList",
+    "Provenance",
+    "Remedy",
+    "Result",
+    "RuleSet",
+    "RuleSetList",
+    "RuleSetName",
+    "Service",
+    "SizeStep",
+    "Step",
+    "Strength",
+]
+
+
+class Result:
+    """Anything that came in an answer."""
+
+    __slots__ = ()
+
+    def to_dict(self) -> dict[str, Any]:
+        """Give the fields as plain dictionaries and lists, by the names they have on the wire."""
+        document: dict[str, Any] = encode(self)
+        return document
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Answer(Result):
+    """What came with everything the service said about it, in `raw`."""
+
+    raw: ReadOnly = field(repr=False, compare=False)
+
+    def to_dict(self) -> dict[str, Any]:
+        """Give all that the service sent, as plain dictionaries and lists."""
+        return self.raw.to_dict()
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Caution(Result):
+    """Something to know before relying on the answer."""
+
+    code: str
+    text: str
+    source: str | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Provenance(Result):
+    """Where the answer comes from: rules, editions, versions, and a fingerprint of the request as understood."""
+
+    rule_set: str | None = None
+    clauses: tuple[str, ...]
+    editions: tuple[str, ...]
+    parameters: Mapping[str, Any]
+    engine_version: str
+    api_version: str
+    fingerprint: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Operand(Result):
+    """What was put into a formula for one of its symbols: a number with its unit, or true or false."""
+
+    value: float | bool
+    unit: str
+
+    def __str__(self) -> str:
+        return f"{str(self.value).removesuffix('.0')} {self.unit}".rstrip()
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Step(Result):
+    """One line of the working: the formula, the values put in, and what came out."""
+
+    symbol: str
+    meaning: str
+    expression: str
+    with_: Mapping[str, Operand]
+    value: float | bool
+    unit: str
+    source: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Calculation(Answer):
+    """What every calculation answers."""
+
+    verdict: str
+    reasons: tuple[str, ...]
+    cautions: tuple[Caution, ...]
+    provenance: Provenance
+    mark: str | None = None
+    working: tuple[Step, ...] = ()
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SizeStep(Result):
+    """A fillet's size, as leg and as throat, and the rule that gives it."""
+
+    leg: Quantity
+    throat: Quantity
+    source: str
+    passes: int | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Strength(Result):
+    """Force per length that one weld, and the metal of each part beside it, can carry."""
+
+    weld: Quantity
+    base_metal: tuple[Quantity, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class EffectiveLength(Result):
+    """The length of a weld as given, as it counts, and the ratio."""
+
+    given: Quantity
+    effective: Quantity
+    factor: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class FilletSize(Calculation):
+    """The fillet weld to specify, and what decided it."""
+
+    required: SizeStep
+    minimum: SizeStep
+    maximum: SizeStep | None = None
+    specify: SizeStep | None = None
+    governs: str
+    utilisation: float | None = None
+    strength: Strength | None = None
+    length: EffectiveLength | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Budget(Result):
+    """Where the throat comes from and where it goes; the lines add up to `as_welded`."""
+
+    theoretical: Quantity
+    prepared_depth: Quantity
+    deduction: Quantity
+    penetration: Quantity
+    face: Quantity
+    cap: Quantity
+    as_welded: Quantity
+    removed: Quantity
+    remaining: Quantity
+    remaining_worst_case: Quantity
+    remaining_root_sum_square: Quantity
+    required: Quantity
+    margin: Quantity
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Remedy(Result):
+    """One way to keep the throat: `do` says which, one of the sizes how much, `remaining` what it leaves."""
+
+    do: str
+    depth: Quantity | None = None
+    face_height: Quantity | None = None
+    radius: Quantity | None = None
+    throat: Quantity | None = None
+    remaining: Quantity
+    counts: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Creditable(Result):
+    """The same account with only the lines that someone vouches for."""
+
+    budget: Budget
+    verdict: str
+    reasons: tuple[str, ...] = ()
+    allowance: Quantity
+    leave: Quantity | None = None
+    largest_radius: Quantity | None = None
+    remedies: tuple[Remedy, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class GrindAllowance(Calculation):
+    """How much of a weld may come off, and how much must stay."""
+
+    budget: Budget
+    allowance: Quantity
+    leave: Quantity | None = None
+    largest_radius: Quantity | None = None
+    judged_on: str
+    remedies: tuple[Remedy, ...]
+    creditable: Creditable
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class FillerMass(Result):
+    """Weld metal per length of seam."""
+
+    mass_per_length: Quantity
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Callout(Result):
+    """The preparation as drawing text."""
+
+    iso_2553: str
+    aws_a2_4: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Alternative(Result):
+    """Another way to the same throat, and what it takes."""
+
+    do: str
+    size: Quantity
+    area: Quantity | None = None
+    filler: FillerMass | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class BevelDepth(Calculation):
+    """How deep to cut the edge so that the finished seam keeps its throat."""
+
+    depth: Quantity | None = None
+    setback: Quantity | None = None
+    land: Quantity | None = None
+    deduction: Quantity
+    budget: Budget | None = None
+    area: Quantity | None = None
+    filler: FillerMass | None = None
+    callout: Callout | None = None
+    alternatives: tuple[Alternative, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class RuleSetName(Result):
+    """A rule set by id and title."""
+
+    id: str
+    title: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Service(Answer):
+    """What is answering, and in which versions."""
+
+    service: str
+    service_version: str
+    api_version: str
+    engine_version: str
+    rule_sets: tuple[RuleSetName, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Limit(Result):
+    """Where a rule set's scope ends, and who says so."""
+
+    text: str
+    source: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class RuleSet(Answer):
+    """A set of rules to calculate by."""
+
+    id: str
+    title: str
+    editions: tuple[str, ...]
+    clauses: tuple[str, ...]
+    parameters: Mapping[str, Any]
+    limits: tuple[Limit, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class RuleSetList(Answer):
+    """Every rule set the service has."""
+
+    rule_sets: tuple[RuleSet, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Material(Answer):
+    """A parent metal the service knows; its strengths by thickness are in `raw`."""
+
+    id: str
+    standard: str | None = None
+    family: str | None = None
+    form: str | None = None
+    source: str | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class MaterialList(Answer):
+    """Every parent metal the service knows."""
+
+    materials: tuple[Material, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class FillerMetal(Answer):
+    """A filler metal the service knows; its strengths are in `raw`."""
+
+    id: str
+    standard: str | None = None
+    family: str | None = None
+    processes: tuple[str, ...] = ()
+    source: str | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class FillerMetalList(Answer):
+    """Every filler metal the service knows."""
+
+    filler_metals: tuple[FillerMetal, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Process(Answer):
+    """A welding process the service knows, with the other codes it goes by in `raw`."""
+
+    id: str
+    title: str | None = None
+    family: str | None = None
+    source: str | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ProcessList(Answer):
+    """Every welding process the service knows."""
+
+    processes: tuple[Process, ...]

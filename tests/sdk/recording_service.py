@@ -1,0 +1,183 @@
+"""A stand-in for the service: keeps what it is sent and answers what it was told to.
+
+Its answers have the shape of the service's; their numbers (111, 222, ...) are no welds and only show where each went.
+"""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Iterable
+from dataclasses import dataclass
+from typing import Any
+
+
+def _q(value: float, unit: str = "mm") -> dict[str, Any]:
+    return {"value": value, "unit": unit, "text": f"about {value:g} {unit}"}
+
+
+_COMMON: dict[str, Any] = {
+    "verdict": "invented-verdict",
+    "reasons": ["an invented reason"],
+    "cautions": [
+        {"code": "invented", "text": "An invented caution.", "source": "nowhere"},
+        {"code": "bare", "text": "No source."},
+    ],
+    "provenance": {
+        "rule_set": "invented-rules",
+        "clauses": ["clause 0"],
+        "editions": ["edition 0"],
+        "parameters": {"gamma": 111.5},
+        "engine_version": "0.0.1",
+        "api_version": "1.0",
+        "fingerprint": "feed",
+    },
+}
+
+_BUDGET_LINES = (
+    "theoretical",
+    "prepared_depth",
+    "deduction",
+    "penetration",
+    "face",
+    "cap",
+    "as_welded",
+    "removed",
+    "remaining",
+    "remaining_worst_case",
+    "remaining_root_sum_square",
+    "required",
+    "margin",
+)
+BUDGET = {line: _q(100 + index) for index, line in enumerate(_BUDGET_LINES)}
+
+REMEDIES = [
+    {"do": "bevel", "depth": _q(301), "remaining": _q(302), "counts": ["invented"]},
+    {"do": "leave-face", "face_height": _q(303), "remaining": _q(304), "counts": []},
+    {"do": "smaller-radius", "radius": _q(305), "remaining": _q(306), "counts": []},
+    {"do": "weld-second-side", "throat": _q(307), "remaining": _q(308), "counts": []},
+]
+
+ANSWERS: dict[str, dict[str, Any]] = {
+    "/v1": {
+        "service": "truethroat",
+        "service_version": "0.0.1",
+        "api_version": "1.0",
+        "engine_version": "0.0.1",
+        "rule_sets": [{"id": "invented-rules", "title": "Invented rules"}],
+    },
+    "/v1/rule-sets": {
+        "rule_sets": [
+            {
+                "id": "invented-rules",
+                "title": "Invented rules",
+                "editions": ["edition 0"],
+                "clauses": ["clause 0"],
+                "parameters": {"gamma": 111.5},
+                "limits": [{"text": "up to nothing", "source": "nowhere"}],
+            }
+        ]
+    },
+    "/v1/materials": {"materials": [{"id": "invented-steel", "bands": [{"yield_strength": _q(111, "MPa")}]}]},
+    "/v1/filler-metals": {"filler_metals": [{"id": "invented-wire", "processes": ["GMAW"]}]},
+    "/v1/processes": {"processes": [{"id": "GMAW", "title": "an invented title"}]},
+    "/v1/fillet-size": {
+        **_COMMON,
+        "required": {"leg": _q(111), "throat": _q(112), "source": "nowhere"},
+        "minimum": {"leg": _q(113), "throat": _q(114), "source": "nowhere"},
+        "maximum": None,
+        "specify": {"leg": _q(115), "throat": _q(116), "source": "nowhere", "passes": 3},
+        "governs": "invented",
+        "utilisation": 0.125,
+        "strength": {"weld": _q(117, "N/mm"), "base_metal": [_q(118, "N/mm"), _q(119, "N/mm")]},
+        "length": {"given": _q(222), "effective": _q(221), "factor": 1},
+        "mark": "H-07",
+        "working": [
+            {
+                "symbol": "a",
+                "meaning": "an invented step",
+                "expression": "z * c",
+                "with": {"z": {"value": 111, "unit": "mm"}, "c": {"value": True, "unit": ""}},
+                "value": 112,
+                "unit": "mm",
+                "source": "nowhere",
+            }
+        ],
+    },
+    "/v1/grind-allowance": {
+        **_COMMON,
+        "budget": BUDGET,
+        "allowance": _q(201),
+        "leave": _q(202),
+        "largest_radius": None,
+        "judged_on": "nominal",
+        "remedies": REMEDIES,
+        "creditable": {
+            "budget": BUDGET,
+            "verdict": "another-invented-verdict",
+            "allowance": _q(203),
+            "leave": None,
+            "largest_radius": _q(204),
+            "remedies": [],
+        },
+    },
+    "/v1/bevel-depth": {
+        **_COMMON,
+        "depth": _q(401),
+        "setback": _q(402),
+        "land": _q(403),
+        "deduction": _q(-404),
+        "budget": BUDGET,
+        "area": _q(405, "mm2"),
+        "filler": {"mass_per_length": _q(406, "kg/m")},
+        "callout": {"iso_2553": "invented", "aws_a2_4": "invented too"},
+        "alternatives": [
+            {"do": "invented", "size": _q(407), "area": None, "filler": None},
+            {"do": "other", "size": _q(408), "area": _q(409, "mm2"), "filler": {"mass_per_length": _q(410, "kg/m")}},
+        ],
+    },
+    "/livez": {"status": "ok"},
+    "/readyz": {"status": "ok"},
+}
+
+
+@dataclass(frozen=True)
+class Received:
+    """One request as it arrived."""
+
+    method: str
+    path: str
+    headers: dict[str, str]
+    body: bytes
+
+    @property
+    def document(self) -> Any:
+        """The body, read as JSON."""
+        return json.loads(self.body)
+
+
+class RecordingService:
+    """A WSGI application: answers given with `will_answer` come first, in turn, then those of ANSWERS."""
+
+    def __init__(self) -> None:
+        self.received: list[Received] = []
+        self._next: list[tuple[int, dict[str, str], bytes]] = []
+
+    def will_answer(self, status: int, body: object = b"", **headers: str) -> None:
+        """Put one answer into the queue; a body that is no bytes goes out as JSON, `Retry_After` as `Retry-After`."""
+        content = body if isinstance(body, bytes) else json.dumps(body).encode()
+        self._next.append((status, {name.replace("_", "-"): value for name, value in headers.items()}, content))
+
+    def __call__(self, environ: dict[str, Any], start_response: Any) -> Iterable[bytes]:
+        """Keep the request and answer it."""
+        headers = {key[5:].replace("_", "-").lower(): value for key, value in environ.items() if key[:5] == "HTTP_"}
+        headers["content-type"] = environ.get("CONTENT_TYPE", "")
+        path = environ["PATH_INFO"]
+        self.received.append(Received(environ["REQUEST_METHOD"], path, headers, environ["wsgi.input"].read()))
+        if self._next:
+            status, answer_headers, content = self._next.pop(0)
+        elif path in ANSWERS:
+            status, answer_headers, content = 200, {}, json.dumps(ANSWERS[path]).encode()
+        else:
+            status, answer_headers, content = 404, {}, b"<h1>nothing here</h1>"
+        start_response(f"{status} Status", list(answer_headers.items()))
+        return [content]
