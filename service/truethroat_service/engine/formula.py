@@ -101,7 +101,12 @@ class Sheet:
     """Working sheet: the steps in the order they were computed."""
 
     steps: list[Step] = field(default_factory=list)
+    cited: list[Source] = field(default_factory=list)
     about: str = ""
+
+    def sources(self) -> list[Source]:
+        """Every source behind the answer, each once, in the order first used."""
+        return list(dict.fromkeys([step.formula.source for step in self.steps] + self.cited))
 
 
 _SHEET: ContextVar[Sheet | None] = ContextVar("sheet", default=None)
@@ -121,6 +126,16 @@ def working() -> Iterator[Sheet]:
 
 
 @contextmanager
+def off_the_sheet() -> Iterator[None]:
+    """Compute inside without noting: for evaluations repeated only to see how a result moves."""
+    token = _SHEET.set(None)
+    try:
+        yield
+    finally:
+        _SHEET.reset(token)
+
+
+@contextmanager
 def about(subject: str) -> Iterator[None]:
     """Say what the steps noted inside are about ("part 2", "side 1"); costs nothing when no sheet is open."""
     sheet = _SHEET.get()
@@ -132,6 +147,13 @@ def about(subject: str) -> Iterator[None]:
         yield
     finally:
         sheet.about = before
+
+
+def cite(source: Source) -> None:
+    """Note on the open sheet, if any, a rule that was applied without a formula, such as a table of words."""
+    sheet = _SHEET.get()
+    if sheet is not None:
+        sheet.cited.append(source)
 
 
 class Formula(Generic[P]):

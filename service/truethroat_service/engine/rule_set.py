@@ -148,8 +148,9 @@ class Unlisted(ValueError):
 class GrooveRules(Protocol):
     """Questions a use case asks of a rule set about a partial-penetration groove."""
 
-    face_counts: bool
-    """Whether face height may be credited."""
+    @property
+    def face_counts(self) -> bool:
+        """Whether face height may be credited."""
 
     def deduction(self, groove: Groove) -> tuple[float, Source]:
         """What the code takes off the prepared depth, mm; raises :class:`Unlisted` for what it does not list."""
@@ -160,14 +161,17 @@ class GrooveRules(Protocol):
 
 @dataclass(frozen=True, slots=True)
 class RuleSet:
-    """Rules chosen by a request, with what must be said of them."""
+    """Rules chosen by a request, with what must be said of them.
+
+    ``weld`` and ``parts`` are None for practice that claims no strength.
+    """
 
     id: str
     title: str
     editions: tuple[str, ...]
     clauses: tuple[str, ...]
     limits: tuple[Limit, ...]
-    weld: WeldRules
+    weld: WeldRules | None
     parts: PartRules | None
     edge: EdgeRule
     fit_up: FitUp

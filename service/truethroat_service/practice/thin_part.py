@@ -1,7 +1,13 @@
 """Sizing a fillet by the thinner part instead of by a load."""
 
+from dataclasses import dataclass
+
 from ..engine.formula import Arg, Source, formula
 from ..engine.numeric import Real
+from ..engine.rule_set import Groove
+
+NO_LEAST_SIZE = Source("", "shop practice sets no least fillet", "common practice, no source")
+NO_DEDUCTION = Source("", "shop practice takes nothing off a prepared depth", "common practice, no source")
 
 THICKNESS = Arg("mm", 0.5, 40.0)
 
@@ -45,3 +51,18 @@ def edge_leg(t: Real) -> Real:
 def largest_edge_leg(thickness: Real) -> tuple[Real, Source]:
     """Largest leg, mm, along an edge of the given thickness, where no code sets one."""
     return edge_leg(t=thickness), edge_leg.source
+
+
+@dataclass(frozen=True, slots=True)
+class ThinPartGroove:
+    """Grooves in shop practice: prepared depth counts whole, face height counts while it stands."""
+
+    face_counts: bool = True
+
+    def deduction(self, groove: Groove) -> tuple[float, Source]:
+        """None."""
+        return 0.0, NO_DEDUCTION
+
+    def minimum_throat(self, thinner: float) -> None:
+        """None."""
+        return

@@ -54,7 +54,8 @@ class EnWeld:
 
     def largest_counted_leg(self, length: Real, psi: Real) -> Real:
         """4.5.1(2): a sixth of the length as a throat."""
-        return equal_leg(a=s4_5_1_length.largest_throat(L=length), psi=psi)
+        throat = s4_5_1_length.largest_throat(L=length, L_30=s4_5_1_length.LEAST_LENGTH, same=SAME)
+        return equal_leg(a=throat, psi=psi)
 
     @property
     def least_length_source(self) -> Source:

@@ -29,7 +29,17 @@ def counted_throat(a: Real, L: Real, L_30: Real, same: Real) -> Real:
     return where((L_30 * (1.0 - same) <= L) & (6.0 * a * (1.0 - same) <= L), a, 0.0 * a)
 
 
-@formula("a_most", "L/6", unit="mm", source=clause("4.5.1(2)"), args={"L": Arg("mm", 30, 120)})
-def largest_throat(L: Real) -> Real:
-    """Throat beyond which a weld of this length may not carry load."""
-    return L / 6.0
+@formula(
+    "a_most",
+    "where(L >= L_30*(1 - same), L/6, 0*L)",
+    unit="mm",
+    source=clause("4.5.1(2)"),
+    args={
+        "L": Arg("mm", 10, 120, (30.0,)),
+        "L_30": Arg("mm", LEAST_LENGTH, LEAST_LENGTH),
+        "same": Arg("", SAME, SAME),
+    },
+)
+def largest_throat(L: Real, L_30: Real, same: Real) -> Real:
+    """Throat beyond which a weld of this length may not carry load; none below 30 mm."""
+    return where(L_30 * (1.0 - same) <= L, L / 6.0, 0.0 * L)

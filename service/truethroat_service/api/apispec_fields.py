@@ -1,0 +1,48 @@
+"""Teaches apispec our fields: what each accepts, by reference to named components."""
+
+from typing import Any
+
+from apispec import APISpec
+from apispec.ext.marshmallow import MarshmallowPlugin
+from marshmallow import Schema
+
+from ..application.quantities import Dimension
+from .fields import Field, dimension_schema
+
+
+def component_name(schema: Any) -> str:
+    """Name of a schema's component: its title, or its class without ``Schema``."""
+    kind = schema if isinstance(schema, type) else type(schema)
+    return str(getattr(kind, "title", "") or kind.__name__.removesuffix("Schema"))
+
+
+class FieldPlugin(MarshmallowPlugin):
+    """Marshmallow plug-in that documents our fields."""
+
+    def __init__(self) -> None:
+        """Name components by :func:`component_name`."""
+        super().__init__(schema_name_resolver=component_name)
+
+    def init_spec(self, spec: APISpec) -> None:
+        """Attach our fields to the converter of a document."""
+        super().init_spec(spec)
+        assert self.converter is not None  # noqa: S101 - made by init_spec
+
+        def document(converter: Any, field: Any, **kwargs: Any) -> dict[str, Any]:
+            """JSON schema of one of our fields; nothing for others."""
+            return field.document(self._refer) if isinstance(field, Field) else {}
+
+        self.converter.add_attribute_function(document)  # type: ignore[no-untyped-call]
+
+    def _refer(self, target: Schema | Dimension) -> str:
+        """Reference to a component, made on first use."""
+        assert self.spec is not None  # noqa: S101 - set by init_spec
+        if isinstance(target, Dimension):
+            name = "".join(word.capitalize() for word in target.name.split())
+            if name not in self.spec.components.schemas:
+                self.spec.components.schema(name, dimension_schema(target))
+        else:
+            name = component_name(target)
+            if name not in self.spec.components.schemas:
+                self.spec.components.schema(name, schema=target)
+        return f"#/components/schemas/{name}"

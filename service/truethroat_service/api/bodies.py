@@ -1,0 +1,56 @@
+"""Request bodies: JSON read strictly, nothing lost and nothing that is not JSON let through."""
+
+import json
+from typing import Any, NoReturn
+
+from flask import Request
+from webargs.flaskparser import FlaskParser
+from werkzeug.exceptions import BadRequest, UnsupportedMediaType
+
+
+class _NotJson(ValueError):
+    """Body that a lenient parser would have changed."""
+
+
+class UnreadableBody(BadRequest):
+    """Body that is not JSON; ``faults`` says where."""
+
+    def __init__(self, detail: str) -> None:
+        """Keep the fault in the form of a problem document."""
+        super().__init__(detail)
+        self.faults = [{"pointer": "#", "detail": detail, "code": "not-json"}]
+
+
+def read(body: bytes) -> Any:
+    """Value of a JSON body; raises :class:`UnreadableBody` for NaN, infinity, a name given twice, or no JSON at all."""
+    try:
+        return json.loads(body.decode("utf-8"), parse_constant=_refuse_constant, object_pairs_hook=_once_each)
+    except UnicodeDecodeError as error:
+        raise UnreadableBody("is not UTF-8 text") from error
+    except json.JSONDecodeError as error:
+        raise UnreadableBody(f"is not JSON: {error.msg} at line {error.lineno} column {error.colno}") from error
+    except (_NotJson, RecursionError) as error:
+        raise UnreadableBody(str(error) if isinstance(error, _NotJson) else "is nested too deeply") from error
+
+
+def _refuse_constant(name: str) -> NoReturn:
+    raise _NotJson(f"holds {name}, which is no JSON number; every number must be finite")
+
+
+def _once_each(pairs: list[tuple[str, Any]]) -> dict[str, Any]:
+    made = dict(pairs)
+    if len(made) != len(pairs):
+        seen: set[str] = set()
+        twice = next(name for name, _ in pairs if name in seen or seen.add(name))  # type: ignore[func-returns-value]
+        raise _NotJson(f"gives {json.dumps(twice)} twice in one object")
+    return made
+
+
+class BodyParser(FlaskParser):
+    """Parser of JSON bodies that says 415 to another media type instead of finding every field missing."""
+
+    def load_json(self, req: Request, schema: Any) -> Any:
+        """Body of the request."""
+        if req.mimetype != "application/json":
+            raise UnsupportedMediaType(f"Send application/json, not {req.mimetype or 'a body without a media type'}.")
+        return read(req.get_data())

@@ -1,0 +1,89 @@
+"""Examples of requests, published in the document and run by the tests."""
+
+from typing import Any
+
+FILLET_SIZE: dict[str, Any] = {
+    "stiffener": {
+        "summary": "Stiffener fillets in metric sizes, EN 1993-1-8 directional method",
+        "value": {
+            "rule_set": "en-1993-1-8-2005-directional",
+            "basis": "load",
+            "joint": {"kind": "tee", "sides": 2},
+            "parts": [{"thickness": "12 mm", "material": "S355"}, {"thickness": "10 mm", "material": "S355"}],
+            "load": {"force": "240 kN", "length": "200 mm", "angle": "90 deg"},
+            "process": "135",
+            "position": "PB",
+            "working": True,
+        },
+    },
+    "lap": {
+        "summary": "Lap joint in inch sizes, AISC 360-22, along the edge of the thinner part",
+        "value": {
+            "rule_set": "aisc-360-22-lrfd",
+            "basis": "load",
+            "joint": {"kind": "lap", "sides": 2},
+            "parts": [{"thickness": "1/2 in", "material": "A36"}, {"thickness": "3/8 in", "material": "A36"}],
+            "filler": "E70",
+            "load": {"force": "60 kip", "length": "8 in", "angle": "0 deg"},
+            "edge_of": 2,
+            "units": "us",
+        },
+    },
+    "thin-part": {
+        "summary": "By the thinner part, from both sides",
+        "value": {
+            "rule_set": "thin-part",
+            "basis": "thin-part",
+            "joint": {"kind": "tee", "sides": 2},
+            "parts": [{"thickness": "12 mm"}, {"thickness": "8 mm"}],
+            "mark": "hopper rib 4",
+        },
+    },
+}
+
+GRIND_ALLOWANCE: dict[str, Any] = {
+    "closed-corner": {
+        "summary": "Closed square-edged corner to be ground flush",
+        "value": {
+            "seam": {"kind": "closed-corner", "thickness": ["1/4 in", "1/4 in"]},
+            "penetration": {"depth": "1/16 in", "vouched": "assumed"},
+            "face_height": "1/8 in",
+            "required_throat": "3/16 in",
+            "finish": {"to": "flush"},
+            "units": "us",
+        },
+    },
+    "open-corner": {
+        "summary": "Open corner blended to a radius, with the grinder's tolerance",
+        "value": {
+            "seam": {"kind": "open-corner", "thickness": ["8 mm", "6 mm"]},
+            "face_height": "4 mm",
+            "required_throat": "5 mm",
+            "finish": {"to": "radius", "radius": "6 mm", "tolerance": "0.3 mm"},
+        },
+    },
+}
+
+BEVEL_DEPTH: dict[str, Any] = {
+    "closed-corner": {
+        "summary": "Bevel that lets a closed corner be ground flush, AISC 360-22",
+        "value": {
+            "seam": {"kind": "closed-corner", "thickness": ["12 mm", "12 mm"]},
+            "required_throat": "6 mm",
+            "finish": {"to": "flush"},
+            "rule_set": "aisc-360-22-lrfd",
+            "process": "SMAW",
+            "position": "1G",
+        },
+    },
+    "butt": {
+        "summary": "V groove in a butt seam, in inches",
+        "value": {
+            "seam": {"kind": "butt", "thickness": ["3/8 in", "1/2 in"]},
+            "required_throat": "1/4 in",
+            "groove": "single-v",
+            "finish": {"to": "flush", "below": "1/64 in"},
+            "units": "us",
+        },
+    },
+}

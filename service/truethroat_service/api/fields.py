@@ -1,0 +1,382 @@
+"""Fields of requests: strict about types, clear about what would be right, and documented as they behave.
+
+Marshmallow's own fields take ``"1.5"`` for a number and ``0`` for false; these do not. Each tells the OpenAPI document
+what it accepts through :func:`document_field`.
+"""
+
+import math
+from collections.abc import Mapping, Sequence
+from typing import Any
+
+from marshmallow import Schema, ValidationError, fields, missing
+
+from ..application.quantities import Dimension, QuantityDict, read_number, render
+from .messages import MISSING, NOT_AN_OBJECT, NULL, Message
+
+STANDARD: dict[str, str | list[Any] | dict[Any, Any]] = {
+    "required": MISSING,
+    "null": NULL,
+    "validator_failed": Message("is not valid", "invalid"),
+}
+TEXT_LIMIT = 60
+"""Longest text form of a quantity."""
+
+
+class Field(fields.Field[Any]):
+    """Base of the strict fields: ``description`` and, for a field with one, the wire form of its default."""
+
+    default_error_messages = STANDARD
+
+    def __init__(
+        self, description: str = "", *, default: object = missing, required: bool = False, **more: Any
+    ) -> None:
+        """Keep what the document says of the field."""
+        metadata = {"description": description} | ({} if default is missing else {"default": default}) | more
+        super().__init__(required=required, metadata={key: value for key, value in metadata.items() if value != ""})
+
+    def document(self, refer: Any) -> dict[str, Any]:
+        """JSON schema of what the field accepts; ``refer`` turns a schema or a dimension into a reference."""
+        raise NotImplementedError
+
+
+class Quantity(Field):
+    """Quantity with a unit: a text such as ``"1/4 in"`` or an object of value and unit; loads to engine units.
+
+    ``minimum`` and ``maximum`` are in engine units; with ``above`` the minimum itself is refused. A field whose kind
+    has a symmetric range (a signed force) gives its own minimum.
+    """
+
+    def __init__(
+        self,
+        dimension: Dimension,
+        description: str = "",
+        *,
+        minimum: float = 0.0,
+        maximum: float,
+        above: bool = False,
+        **more: Any,
+    ) -> None:
+        """Keep the dimension and the range, and say the range in the description."""
+        self.dimension, self.minimum, self.maximum, self.above = dimension, minimum, maximum, above
+        low = self._text(minimum, "metric")
+        said = f"{description} From {low}{' (exclusive)' if above else ''} to {self._text(maximum, 'metric')}."
+        super().__init__(said.strip(), **more)
+
+    def _text(self, value: float, system: Any) -> str:
+        return render(self.dimension, value, system)["text"]
+
+    def _deserialize(self, value: Any, attr: str | None, data: Mapping[str, Any] | None, **kwargs: Any) -> float:
+        number, unit = self._read(value)
+        if not math.isfinite(number):
+            raise ValidationError(Message("is not a finite number", "not-finite"))
+        engine = number * self.dimension.factors[unit]
+        if not (engine > self.minimum if self.above else engine >= self.minimum) or not engine <= self.maximum:
+            system: Any = (
+                "us" if unit in ("in", "ft", "kip", "lbf", "kip/in", "lbf/in", "kip/ft", "ksi", "psi") else "metric"
+            )
+            least = f"{'over' if self.above else 'at least'} {self._text(self.minimum, system)}"
+            raise ValidationError(
+                Message(f"must be {least} and at most {self._text(self.maximum, system)}", "out-of-range")
+            )
+        return engine
+
+    def _read(self, value: Any) -> tuple[float, str]:
+        """Number and unit of either form."""
+        units = ", ".join(self.dimension.factors)
+        if isinstance(value, str):
+            read = self.dimension.parse(value) if len(value) <= TEXT_LIMIT else None
+            if read is None:
+                raise ValidationError(self._refused_text(value, units))
+            return read
+        if isinstance(value, dict):
+            return self._read_object(value, units)
+        if isinstance(value, int | float) and not isinstance(value, bool):
+            raise ValidationError(
+                Message(f'has no unit; send text such as "{value:g} {self.dimension.metric}"', "missing-unit")
+            )
+        raise ValidationError(
+            Message(
+                f'must be a {self.dimension.name}: text such as "6 {self.dimension.metric}" or value and unit',
+                "wrong-type",
+            )
+        )
+
+    def _refused_text(self, value: str, units: str) -> Message:
+        """Message for a text that is no quantity of this dimension."""
+        number, _, unit = value[:TEXT_LIMIT].rpartition(" ")
+        if value.strip().lower() in ("nan", "inf", "-inf", "infinity") or number.strip().lower() in (
+            "nan",
+            "inf",
+            "-inf",
+        ):
+            return Message("is not a finite number", "not-finite")
+        try:
+            read_number(value.strip())
+        except (ValueError, ZeroDivisionError, OverflowError):
+            pass
+        else:
+            return Message(f'has no unit; send text such as "{value.strip()} {self.dimension.metric}"', "missing-unit")
+        if number and unit and unit not in self.dimension.factors and self._is_number(number):
+            return Message(f"{unit} is not a unit of {self.dimension.name}; use {units}", "unknown-unit")
+        return Message(
+            f'is not a {self.dimension.name}; send a number and a unit such as "6 {self.dimension.metric}"'
+            f' or "1/4 {self.dimension.us}", the unit one of {units}',
+            "not-a-quantity",
+        )
+
+    @staticmethod
+    def _is_number(text: str) -> bool:
+        try:
+            read_number(text.strip())
+        except (ValueError, ZeroDivisionError, OverflowError):
+            return False
+        return True
+
+    def _read_object(self, value: dict[str, Any], units: str) -> tuple[float, str]:
+        """Number and unit of the object form; an answer's ``text`` may come back with them."""
+        errors: dict[str, list[str]] = {}
+        for key in value:
+            if key not in ("value", "unit", "text"):
+                errors[key] = [Message("is not a field here; a quantity has value and unit", "unknown-field")]
+        if not isinstance(value.get("text", ""), str):
+            errors["text"] = [Message("must be text", "wrong-type")]
+        number, unit = value.get("value"), value.get("unit")
+        if "value" not in value:
+            errors["value"] = [MISSING]
+        elif isinstance(number, bool) or not isinstance(number, int | float):
+            errors["value"] = [Message("must be a number", "wrong-type")]
+        if "unit" not in value:
+            errors["unit"] = [Message(f"is missing; use one of {units}", "missing-unit")]
+        elif not isinstance(unit, str):
+            errors["unit"] = [Message("must be text", "wrong-type")]
+        elif unit not in self.dimension.factors:
+            errors["unit"] = [Message(f"is not a unit of {self.dimension.name}; use {units}", "unknown-unit")]
+        if errors:
+            raise ValidationError(errors)
+        try:
+            return float(number), unit  # type: ignore[arg-type, return-value]
+        except OverflowError:
+            return math.inf, unit  # type: ignore[return-value]
+
+    def document(self, refer: Any) -> dict[str, Any]:
+        """Reference to the dimension's component."""
+        return {"$ref": refer(self.dimension)}
+
+
+def dimension_schema(dimension: Dimension) -> dict[str, Any]:
+    """Component of a dimension: text of a number and a unit, or a closed object."""
+    example: QuantityDict = render(dimension, 6.0 * dimension.factors[dimension.metric], "metric")
+    text = {
+        "type": "string",
+        "format": dimension.name.replace(" ", "-"),
+        "pattern": dimension.pattern,
+        "maxLength": TEXT_LIMIT,
+        "examples": [example["text"]],
+    }
+    closed = {
+        "type": "object",
+        "properties": {
+            "value": {"type": "number"},
+            "unit": {"type": "string", "enum": list(dimension.factors)},
+            "text": {"type": "string", "description": "An answer's own text; ignored."},
+        },
+        "required": ["value", "unit"],
+        "additionalProperties": False,
+        "examples": [{"value": example["value"], "unit": example["unit"]}],
+    }
+    return {"description": f"A {dimension.name} with its unit.", "anyOf": [text, closed]}
+
+
+class Number(Field):
+    """Bare number within a range, for what has no unit."""
+
+    def __init__(self, description: str = "", *, minimum: float, maximum: float, **more: Any) -> None:
+        """Keep the range."""
+        self.minimum, self.maximum = minimum, maximum
+        super().__init__(description, **more)
+
+    def _deserialize(self, value: Any, attr: str | None, data: Mapping[str, Any] | None, **kwargs: Any) -> float:
+        if isinstance(value, bool) or not isinstance(value, int | float):
+            raise ValidationError(Message("must be a number, without a unit", "wrong-type"))
+        if not self.minimum <= value <= self.maximum:
+            raise ValidationError(Message(f"must be from {self.minimum:g} to {self.maximum:g}", "out-of-range"))
+        return float(value)
+
+    def document(self, refer: Any) -> dict[str, Any]:
+        """Number with its range."""
+        return {"type": "number", "minimum": self.minimum, "maximum": self.maximum}
+
+
+class Flag(Field):
+    """True or false, and nothing that stands for them."""
+
+    def _deserialize(self, value: Any, attr: str | None, data: Mapping[str, Any] | None, **kwargs: Any) -> bool:
+        if not isinstance(value, bool):
+            raise ValidationError(Message("must be true or false", "wrong-type"))
+        return value
+
+    def document(self, refer: Any) -> dict[str, Any]:
+        """Boolean."""
+        return {"type": "boolean"}
+
+
+class Text(Field):
+    """Text of limited length, given back as it came."""
+
+    def __init__(self, description: str = "", *, longest: int, **more: Any) -> None:
+        """Keep the limit."""
+        self.longest = longest
+        super().__init__(description, **more)
+
+    def _deserialize(self, value: Any, attr: str | None, data: Mapping[str, Any] | None, **kwargs: Any) -> str:
+        if not isinstance(value, str):
+            raise ValidationError(Message("must be text", "wrong-type"))
+        if len(value) > self.longest:
+            raise ValidationError(Message(f"must be at most {self.longest} characters", "out-of-range"))
+        return value
+
+    def document(self, refer: Any) -> dict[str, Any]:
+        """String with its limit."""
+        return {"type": "string", "maxLength": self.longest}
+
+
+class Choice(Field):
+    """One of a closed list of texts or whole numbers."""
+
+    def __init__(self, choices: Sequence[str | int], description: str = "", **more: Any) -> None:
+        """Keep the list."""
+        self.choices = tuple(choices)
+        super().__init__(description, **more)
+
+    def _deserialize(self, value: Any, attr: str | None, data: Mapping[str, Any] | None, **kwargs: Any) -> str | int:
+        # 1 == True and 1 == 1.0; JSON has one number type, so 1.0 is 1, but true is not.
+        if not isinstance(value, bool) and isinstance(value, str | int | float):
+            for choice in self.choices:
+                if value == choice:
+                    return choice
+        listed = ", ".join(f'"{choice}"' if isinstance(choice, str) else str(choice) for choice in self.choices)
+        raise ValidationError(
+            Message(f"must be {'one of ' if len(self.choices) > 1 else ''}{listed}", "unknown-choice")
+        )
+
+    def document(self, refer: Any) -> dict[str, Any]:
+        """Constant or enumeration."""
+        if len(self.choices) == 1:
+            return {"const": self.choices[0]}
+        return {"enum": list(self.choices)}
+
+
+class Pair(Field):
+    """Exactly two values of one field: one a part, part 1 first."""
+
+    def __init__(self, inner: Field, description: str = "", **more: Any) -> None:
+        """Keep the field of each."""
+        self.inner = inner
+        super().__init__(description, **more)
+
+    def _deserialize(
+        self, value: Any, attr: str | None, data: Mapping[str, Any] | None, **kwargs: Any
+    ) -> tuple[Any, ...]:
+        if not isinstance(value, list):
+            raise ValidationError(Message("must be a list of two, part 1 first", "wrong-type"))
+        if len(value) != 2:
+            raise ValidationError(Message(f"must have two entries, part 1 first; it has {len(value)}", "wrong-count"))
+        loaded, errors = [], {}
+        for index, entry in enumerate(value):
+            try:
+                loaded.append(self.inner.deserialize(entry, str(index), None, **kwargs))
+            except ValidationError as error:
+                errors[index] = error.messages
+        if errors:
+            raise ValidationError(errors)
+        return tuple(loaded)
+
+    def document(self, refer: Any) -> dict[str, Any]:
+        """Array of two."""
+        entry = self.inner.document(refer) | {
+            key: value for key, value in self.inner.metadata.items() if key == "description"
+        }
+        return {"type": "array", "items": entry, "minItems": 2, "maxItems": 2}
+
+
+class Object(Field):
+    """Nested object of one schema."""
+
+    def __init__(self, schema: Schema, description: str = "", **more: Any) -> None:
+        """Keep the schema instance."""
+        self.schema = schema
+        super().__init__(description, **more)
+
+    def _deserialize(self, value: Any, attr: str | None, data: Mapping[str, Any] | None, **kwargs: Any) -> Any:
+        return self.schema.load(value)
+
+    def document(self, refer: Any) -> dict[str, Any]:
+        """Reference to the schema's component."""
+        return {"$ref": refer(self.schema)}
+
+
+class Variant(Field):
+    """Nested object whose schema goes by the value of one of its own fields."""
+
+    def __init__(self, by: str, schemas: Mapping[str, Schema], description: str = "", **more: Any) -> None:
+        """Keep the deciding field and the schema of each of its values."""
+        self.by, self.schemas = by, dict(schemas)
+        super().__init__(description, **more)
+
+    def _deserialize(self, value: Any, attr: str | None, data: Mapping[str, Any] | None, **kwargs: Any) -> Any:
+        if not isinstance(value, dict):
+            raise ValidationError(NOT_AN_OBJECT)
+        if self.by not in value:
+            raise ValidationError({self.by: [MISSING]})
+        chosen = value[self.by]
+        if not isinstance(chosen, str) or chosen not in self.schemas:
+            listed = ", ".join(f'"{name}"' for name in self.schemas)
+            raise ValidationError({self.by: [Message(f"must be one of {listed}", "unknown-choice")]})
+        return self.schemas[chosen].load(value)
+
+    def document(self, refer: Any) -> dict[str, Any]:
+        """One of the schemas, told apart by the deciding field."""
+        references = {name: refer(schema) for name, schema in self.schemas.items()}
+        return {
+            "oneOf": [{"$ref": reference} for reference in references.values()],
+            "discriminator": {"propertyName": self.by, "mapping": references},
+        }
+
+
+class Either(Field):
+    """Nested object whose schema goes by which field is present; the last schema is taken when none is."""
+
+    def __init__(self, choices: Sequence[tuple[tuple[str, ...], Schema]], description: str = "", **more: Any) -> None:
+        """Keep each schema with the fields that tell it."""
+        self.choices_by_field = tuple(choices)
+        super().__init__(description, **more)
+
+    def _deserialize(self, value: Any, attr: str | None, data: Mapping[str, Any] | None, **kwargs: Any) -> Any:
+        if not isinstance(value, dict):
+            raise ValidationError(NOT_AN_OBJECT)
+        for present, schema in self.choices_by_field:
+            if any(name in value for name in present):
+                return schema.load(value)
+        return self.choices_by_field[-1][1].load(value)
+
+    def document(self, refer: Any) -> dict[str, Any]:
+        """One of the schemas."""
+        return {"oneOf": [{"$ref": refer(schema)} for _, schema in self.choices_by_field]}
+
+
+class ChoiceOrObject(Field):
+    """Text of a closed list, or an object that spells it out."""
+
+    def __init__(self, choice: Choice, schema: Schema, description: str = "", **more: Any) -> None:
+        """Keep both forms."""
+        self.choice, self.schema = choice, schema
+        super().__init__(description, **more)
+
+    def _deserialize(self, value: Any, attr: str | None, data: Mapping[str, Any] | None, **kwargs: Any) -> Any:
+        if isinstance(value, dict):
+            return self.schema.load(value)
+        return self.choice.deserialize(value)
+
+    def document(self, refer: Any) -> dict[str, Any]:
+        """Either form."""
+        return {"oneOf": [self.choice.document(refer), {"$ref": refer(self.schema)}]}

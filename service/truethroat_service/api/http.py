@@ -1,0 +1,70 @@
+"""What every exchange has: a request id, a form the caller accepts, a token where asked for, a line in the log."""
+
+import hashlib
+import hmac
+import json
+import re
+import sys
+import time
+import uuid
+
+from flask import Flask, Response, g, request
+from werkzeug.exceptions import NotAcceptable, Unauthorized
+
+from .settings import Settings
+
+_SAFE_ID = re.compile(r"[A-Za-z0-9._-]{1,64}")
+_QUIET = ("/livez", "/readyz")
+
+
+def install(app: Flask, settings: Settings) -> None:
+    """Hang the common parts of an exchange on an app."""
+
+    @app.before_request
+    def identify() -> None:
+        """Take the caller's request id if it is safe to print, or make one."""
+        given = request.headers.get("X-Request-Id", "")
+        g.request_id = given if _SAFE_ID.fullmatch(given) else uuid.uuid4().hex
+        g.started = time.perf_counter()
+
+    @app.before_request
+    def negotiate() -> None:
+        """Refuse a caller who accepts no JSON."""
+        accepted = request.accept_mimetypes
+        if accepted and not accepted.best_match(["application/json", "application/problem+json"]):
+            raise NotAcceptable("Answers are JSON: accept application/json.")
+
+    @app.before_request
+    def authorise() -> None:
+        """Ask for a token on the versioned resources, where the settings name any."""
+        if not settings.token_hashes or not request.path.startswith("/v1"):
+            return
+        kind, _, bearer = request.headers.get("Authorization", "").partition(" ")
+        token = bearer if kind.lower() == "bearer" else request.headers.get("X-API-Key", "")
+        digest = hashlib.sha256(token.encode()).hexdigest()
+        # Every hash is compared, in constant time, so that timing tells nothing about which one is near.
+        matches = [hmac.compare_digest(digest, known) for known in settings.token_hashes]
+        if not any(matches):
+            error = Unauthorized("Send a token as Authorization: Bearer or as X-API-Key.")
+            error.www_authenticate = None
+            g.challenge = True
+            raise error
+
+    @app.after_request
+    def finish(response: Response) -> Response:
+        """Send the request id back, keep calculations out of caches, and log."""
+        response.headers["X-Request-Id"] = g.get("request_id", "")
+        response.headers.setdefault("Cache-Control", "no-store")
+        if g.get("challenge"):
+            response.headers["WWW-Authenticate"] = 'Bearer realm="truethroat"'
+        if settings.log_requests and request.path not in _QUIET:
+            line = {
+                "method": request.method,
+                "path": request.path,
+                "status": response.status_code,
+                "ms": round((time.perf_counter() - g.get("started", time.perf_counter())) * 1000, 2),
+                "request_id": g.get("request_id", ""),
+            }
+            sys.stdout.write(json.dumps(line) + "\n")
+            sys.stdout.flush()
+        return response

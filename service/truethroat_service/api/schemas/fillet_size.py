@@ -1,0 +1,160 @@
+"""Request of ``/v1/fillet-size``."""
+
+from collections.abc import Mapping
+from math import pi
+from typing import Any
+
+from marshmallow import post_load
+
+from ...application.fillet_size import FilletSizeRequest, ForceComponents, Joint, SharedForce
+from ...application.joint_parts import Filler, Part
+from ...application.quantities import ANGLE, FORCE, FORCE_PER_LENGTH, LENGTH, STRESS
+from ...application.registry import ENTRIES
+from ...reference.loader import FILLER_METALS, MATERIALS
+from ..fields import Choice, ChoiceOrObject, Either, Flag, Number, Object, Pair, Quantity
+from . import ClosedSchema, RequestSchema, seams
+
+FORCE_LIMIT, LENGTH_LIMIT, LINE_LIMIT = 1e8, 1e5, 1e6
+
+
+def _length(description: str, **more: Any) -> Quantity:
+    return Quantity(LENGTH, description, maximum=LENGTH_LIMIT, above=True, **more)
+
+
+def _stress(description: str) -> Quantity:
+    return Quantity(STRESS, description, minimum=1.0, maximum=2000.0, required=True)
+
+
+class JointSchema(ClosedSchema):
+    """Joint of two parts."""
+
+    makes = Joint
+    kind = Choice(("tee", "lap", "inside-corner"), "Kind of joint.", required=True)
+    angle = seams.plate_angle("Angle between the plates on the first weld's side.", 10, 170)
+    root_gap = seams.length("Gap between the parts at the root.", maximum=50.0, default="0 mm")
+    sides = Choice((1, 2), "Number of sides welded, each by a weld of this size.", default=1)
+
+
+class MaterialPartSchema(ClosedSchema):
+    """Part of a listed material."""
+
+    makes = Part
+    thickness = Quantity(LENGTH, "Thickness.", minimum=seams.LEAST_THICKNESS, maximum=300.0, required=True)
+    material = Choice(tuple(MATERIALS), "Material by its designation; see /v1/materials.", required=True)
+
+
+class StrengthPartSchema(ClosedSchema):
+    """Part of given strength."""
+
+    makes = Part
+    thickness = Quantity(LENGTH, "Thickness.", minimum=seams.LEAST_THICKNESS, maximum=300.0, required=True)
+    yield_strength = _stress("Yield strength.")
+    tensile_strength = _stress("Tensile strength.")
+    beta_w = Number("Correlation factor of EN 1993-1-8, needed with it.", minimum=0.5, maximum=1.5)
+
+
+class PlainPartSchema(ClosedSchema):
+    """Part known by its thickness alone, for rules that claim no strength."""
+
+    makes = Part
+    thickness = Quantity(LENGTH, "Thickness.", minimum=seams.LEAST_THICKNESS, maximum=300.0, required=True)
+
+
+PART_FORMS = (
+    (("material",), MaterialPartSchema()),
+    (("yield_strength", "tensile_strength", "beta_w"), StrengthPartSchema()),
+    ((), PlainPartSchema()),
+)
+
+
+class ParametersSchema(ClosedSchema):
+    """National or contract parameters over the rule set's own."""
+
+    gamma_m2 = Number("Partial factor of welds, EN 1993-1-8.", minimum=1.0, maximum=2.0)
+    gamma_m0 = Number("Partial factor of cross-sections, EN 1993-1-1.", minimum=1.0, maximum=2.0)
+    beta_w = Number("Correlation factor for both parts, over that of their grades.", minimum=0.5, maximum=1.5)
+
+    @post_load
+    def _make(self, data: Mapping[str, Any], **kwargs: Any) -> Any:
+        """Pairs of name and value, in a fixed order."""
+        return tuple(sorted(data.items()))
+
+
+class FillerSchema(ClosedSchema):
+    """Filler metal of given strength."""
+
+    makes = Filler
+    tensile_strength = _stress("Tensile strength of the deposited metal.")
+
+
+class _FillerId(Choice):
+    """Filler metal by its id."""
+
+    def _deserialize(self, value: Any, attr: str | None, data: Mapping[str, Any] | None, **kwargs: Any) -> Any:
+        return Filler(id=str(super()._deserialize(value, attr, data, **kwargs)))
+
+
+class SharedForceSchema(ClosedSchema):
+    """Force shared by the welds of all sides."""
+
+    makes = SharedForce
+    force = Quantity(FORCE, "Force on the joint.", maximum=FORCE_LIMIT, above=True, required=True)
+    length = _length("Length of each weld.", required=True)
+    angle = Quantity(
+        ANGLE,
+        "Angle of the force to the weld's axis: 0 deg along it, 90 deg across it.",
+        maximum=pi / 2,
+        required=True,
+    )
+
+
+def _component(description: str) -> Quantity:
+    return Quantity(FORCE_PER_LENGTH, description, minimum=-LINE_LIMIT, maximum=LINE_LIMIT, default="0 N/mm")
+
+
+class ForceComponentsSchema(ClosedSchema):
+    """Force per length on one weld."""
+
+    makes = ForceComponents
+    normal = _component("Pulls part 2 off part 1 when positive.")
+    transverse = _component("Pushes to the side the weld is on when positive.")
+    longitudinal = _component("Runs along the weld.")
+    length = _length("Length of the weld, where its length rules are to be checked.")
+
+
+LOAD_FORMS = ((("force", "angle"), SharedForceSchema()), ((), ForceComponentsSchema()))
+
+
+class FilletSizeSchema(RequestSchema):
+    """Fillet to size."""
+
+    makes = FilletSizeRequest
+    title = "FilletSizeRequest"
+    rule_set = Choice(tuple(ENTRIES), "Rules to size by; see /v1/rule-sets.", required=True)
+    joint = Object(JointSchema(), "The joint.", required=True)
+    parts = Pair(
+        Either(PART_FORMS),
+        "Parts 1 and 2. Part 1 is the part that runs through (tee), whose face is welded (lap).",
+        required=True,
+    )
+    parameters = Object(ParametersSchema(), "Parameters over the rule set's own; EN 1993-1-8 only.")
+    filler = ChoiceOrObject(
+        _FillerId(tuple(FILLER_METALS)), FillerSchema(), "Filler metal: an id (see /v1/filler-metals) or its strength."
+    )
+    process = seams.process()
+    position = seams.position()
+    basis = Choice(("load", "full-strength", "thin-part"), "What the size is based on.", required=True)
+    # Marshmallow takes fields out of the class, so this one does not hide Schema.load.
+    load = Either(  # type: ignore[assignment]
+        LOAD_FORMS, 'Load, with basis "load": a force shared by the welds, or components per length.'
+    )
+    end_loaded = Flag("Whether the long-weld reduction applies.", default=False)
+    edge_of = Choice((1, 2), "Part whose edge the weld of a lap runs along, so that the maximum size applies.")
+    penetration = seams.penetration()
+    size_by = Choice(("leg", "throat"), "What is rounded up to the step; throat for EN 1993-1-8, leg otherwise.")
+    size_step = Quantity(
+        LENGTH,
+        "Step of the size: 1/16 in (us), 1 mm of leg or 0.5 mm of throat by default.",
+        minimum=0.01,
+        maximum=25.4,
+    )

@@ -1,0 +1,113 @@
+"""Use case: what there is to ask about: rule sets, materials, filler metals, processes and positions."""
+
+from typing import Any
+
+from .. import API_VERSION, SERVICE_VERSION
+from ..engine import ENGINE_VERSION
+from ..reference.loader import FILLER_METALS, MATERIALS, POSITIONS, PROCESSES
+from .quantities import LENGTH, STRESS, QuantityDict, UnitSystem, render
+from .registry import ENTRIES, rule_set
+
+
+def service() -> dict[str, Any]:
+    """Versions, and the rule sets by name."""
+    return {
+        "service": "truethroat",
+        "service_version": SERVICE_VERSION,
+        "api_version": API_VERSION,
+        "engine_version": ENGINE_VERSION,
+        "rule_sets": [{"id": name, "title": entry.title} for name, entry in ENTRIES.items()],
+    }
+
+
+def rule_sets() -> dict[str, Any]:
+    """Every rule set with its editions, clauses, own parameters and limits of scope."""
+    listed = []
+    for name in ENTRIES:
+        rules = rule_set(name)
+        listed.append(
+            {
+                "id": rules.id,
+                "title": rules.title,
+                "editions": list(rules.editions),
+                "clauses": list(rules.clauses),
+                "parameters": dict(rules.parameters),
+                "limits": [{"text": limit.text, "source": str(limit.source)} for limit in rules.limits],
+            }
+        )
+    return {"rule_sets": listed}
+
+
+def materials(units: UnitSystem) -> dict[str, Any]:
+    """Every base metal with its strengths by thickness."""
+
+    def length(value: float) -> QuantityDict:
+        return render(LENGTH, value, units)
+
+    def stress(value: float) -> QuantityDict:
+        return render(STRESS, value, units)
+
+    return {
+        "materials": [
+            {
+                "id": material.id,
+                "standard": material.standard,
+                "family": material.family,
+                "form": material.form,
+                "beta_w": material.beta_w,
+                "source": f"{material.source} ({material.mark})",
+                "bands": [
+                    {
+                        "thickness_over": length(band.thickness_over),
+                        "thickness_to": None if band.thickness_to is None else length(band.thickness_to),
+                        "yield_strength": stress(band.yield_strength),
+                        "tensile_strength": stress(band.tensile_strength),
+                    }
+                    for band in material.bands
+                ],
+            }
+            for material in MATERIALS.values()
+        ]
+    }
+
+
+def filler_metals(units: UnitSystem) -> dict[str, Any]:
+    """Every filler metal with its tensile strength."""
+    return {
+        "filler_metals": [
+            {
+                "id": filler.id,
+                "standard": filler.standard,
+                "family": filler.family,
+                "tensile_strength": render(STRESS, filler.tensile_strength, units),
+                "matches": filler.matches,
+                "source": f"{filler.source} ({filler.mark})",
+            }
+            for filler in FILLER_METALS.values()
+        ]
+    }
+
+
+def processes() -> dict[str, Any]:
+    """Every process and position with the codes it answers to."""
+    return {
+        "processes": [
+            {
+                "id": process.id,
+                "title": process.title,
+                "iso_4063": list(process.iso_4063),
+                "source": f"{process.source} ({process.mark})",
+            }
+            for process in PROCESSES.values()
+        ],
+        "positions": [
+            {
+                "id": position.id,
+                "title": position.title,
+                "orientation": position.orientation,
+                "equivalents": list(position.equivalents),
+                "source": f"{position.source} ({position.mark})",
+            }
+            for position in POSITIONS.values()
+        ],
+    }

@@ -1,0 +1,247 @@
+"""Sizing of fillets: the arithmetic of the use case, for one joint on floats or for a list on columns.
+
+All joints of a call share the rule set, the kind of joint, the number of sides and what the size is based on; their
+numbers may be columns of one length. Engine units throughout.
+"""
+
+from dataclasses import dataclass
+from math import pi
+from typing import Literal
+
+from ..engine import loads
+from ..engine.formula import Source, about
+from ..engine.numeric import Flag, Real, maximum, minimum, where
+from ..engine.rounding import SAME, at_most, up
+from ..engine.rule_set import PartMetal, RuleSet, WeldLoad, WeldMetal, WeldRules
+from ..engine.section import equal_leg, equal_leg_throat
+from ..practice import thin_part
+
+Kind = Literal["tee", "lap", "inside-corner"]
+Basis = Literal["load", "full-strength", "thin-part"]
+
+
+@dataclass(frozen=True, slots=True)
+class Fillets:
+    """Fillets to size.
+
+    ``side_loads`` holds one load a side, empty for the thin-part basis; ``length`` is None where none was given;
+    ``edge`` is the thickness of the edge the weld runs along, None where it runs along none; ``penetration`` is proven.
+    """
+
+    rules: RuleSet
+    kind: Kind
+    sides: int
+    basis: Basis
+    psi: Real
+    parts: tuple[PartMetal, PartMetal]
+    metal: WeldMetal
+    side_loads: tuple[WeldLoad, ...]
+    length: Real | None
+    end_loaded: bool
+    edge: Real | None
+    gap: Real
+    penetration: Real
+    by_throat: bool
+    step: Real
+
+
+@dataclass(frozen=True, slots=True)
+class Sizes:
+    """Sizes and strengths found; legs in mm along the plate faces, strengths in N/mm, None where not claimed.
+
+    ``psi`` is the angle on the side that needs the larger leg. ``leg`` is the size rounded up, whether or not the
+    limits allow it; ``reached`` says whether they do.
+    """
+
+    psi: Real
+    required_leg: Real
+    minimum_leg: Real
+    minimum_source: Source
+    maximum_leg: Real | None
+    maximum_source: Source | None
+    gap_leg: Real
+    leg: Real
+    largest_counted_leg: Real | None
+    length_factor: Real | None
+    weld_strength: Real | None
+    weld_utilisation: Real | None
+    base_strength: tuple[Real, Real] | None
+    base_utilisation: tuple[Real, Real] | None
+    within_maximum: Flag
+    long_enough: Flag
+    weld_carries: Flag
+    parts_carry: Flag
+
+    @property
+    def reached(self) -> Flag:
+        """Whether the size satisfies every limit."""
+        return self.within_maximum & self.long_enough & self.weld_carries & self.parts_carry
+
+
+def side_angles(kind: Kind, sides: int, psi: Real) -> tuple[Real, ...]:
+    """Angle between the plates on each side; the far side of a tee has the rest of 180 deg."""
+    if sides == 1:
+        return (psi,)
+    return (psi, pi - psi if kind == "tee" else psi)
+
+
+def shared_load(kind: Kind, sides: int, psi: Real, per_length: Real, theta: Real) -> tuple[WeldLoad, ...]:
+    """Load on each side from a force per length in the plane of part 2 at ``theta`` from the weld's axis."""
+    made = []
+    for number, angle in enumerate(side_angles(kind, sides, psi), start=1):
+        with about(f"side {number}" if sides == 2 else ""):
+            along = loads.along(f=per_length, theta=theta)
+            normal = loads.off_part_1(f=per_length, theta=theta, psi=angle)
+            transverse = loads.towards_weld(f=per_length, theta=theta, psi=angle)
+            across = loads.across(n=normal, t=transverse)
+        made.append(WeldLoad(normal, transverse, along, across, per_length, theta, angle))
+    return tuple(made)
+
+
+def component_load(
+    kind: Kind, sides: int, psi: Real, normal: Real, transverse: Real, longitudinal: Real
+) -> tuple[WeldLoad, ...]:
+    """Load on each side from force components per length; what pushes towards one side pulls from the other."""
+    across = loads.across(n=normal, t=transverse)
+    resultant = loads.resultant(x=across, l=longitudinal)
+    theta = loads.angle_to_axis(x=across, l=longitudinal)
+    return tuple(
+        WeldLoad(normal, sign * transverse, longitudinal, across, resultant, theta, angle)
+        for sign, angle in zip((1.0, -1.0), side_angles(kind, sides, psi), strict=False)
+    )
+
+
+def thickness_shares(kind: Kind, sides: int) -> tuple[tuple[float, float], tuple[float, float]]:
+    """How many welds share each part's thickness, in shear along them and in tension across them.
+
+    Both welds of a tee lie on the two faces of part 2, which they share; part 1 shears beside each weld apart. The
+    welds of a lap lie on two edges: they shear apart, but the pull across both runs through each part once.
+    """
+    if sides == 1:
+        return ((1.0, 1.0), (1.0, 1.0))
+    if kind == "tee":
+        return ((1.0, 1.0), (2.0, 2.0))
+    return ((1.0, 2.0), (1.0, 2.0))
+
+
+def size(fillets: Fillets) -> Sizes:
+    """Size fillets: what the weld metal needs, the limits, the step up, then the strength at that size."""
+    rules = fillets.rules
+    thinner = minimum(fillets.parts[0].thickness, fillets.parts[1].thickness)
+    psi, required_leg, throats = _required(fillets, thinner)
+    minimum_leg, minimum_source = (
+        (0.0 * thinner, thin_part.NO_LEAST_SIZE) if rules.weld is None else rules.weld.minimum_leg(thinner, psi)
+    )
+    gap_leg = rules.fit_up.added(fillets.gap)
+    unrounded = maximum(required_leg, minimum_leg) + gap_leg
+    if fillets.by_throat:
+        throat = up(equal_leg_throat(z=unrounded, psi=psi), fillets.step)
+        leg = equal_leg(a=throat, psi=psi)
+    else:
+        leg = up(unrounded, fillets.step)
+    maximum_leg, maximum_source = (None, None) if fillets.edge is None else rules.edge(fillets.edge)
+    within_maximum: Flag = True if maximum_leg is None else at_most(leg - gap_leg, maximum_leg)
+    strength = _Strength() if rules.weld is None else _strength(fillets, rules.weld, throats, leg - gap_leg)
+    most = None if rules.weld is None or fillets.length is None else rules.weld.largest_counted_leg(fillets.length, psi)
+    base_strength, base_utilisation = _base_metal(fillets)
+    parts_carry: Flag = (
+        True if base_utilisation is None else at_most(maximum(base_utilisation[0], base_utilisation[1]), 1.0)
+    )
+    return Sizes(
+        psi=psi,
+        required_leg=required_leg,
+        minimum_leg=minimum_leg,
+        minimum_source=minimum_source,
+        maximum_leg=maximum_leg,
+        maximum_source=maximum_source,
+        gap_leg=gap_leg,
+        leg=leg,
+        largest_counted_leg=most,
+        length_factor=strength.factor,
+        weld_strength=strength.weld,
+        weld_utilisation=strength.utilisation,
+        base_strength=base_strength,
+        base_utilisation=base_utilisation,
+        within_maximum=within_maximum,
+        long_enough=True if most is None else most > 0.0,
+        weld_carries=True if strength.utilisation is None else at_most(strength.utilisation, 1.0),
+        parts_carry=parts_carry,
+    )
+
+
+def _required(fillets: Fillets, thinner: Real) -> tuple[Real, Real, tuple[Real, ...]]:
+    """Angle and leg of the side that needs the larger leg, and the throat the weld metal needs on each side."""
+    weld = fillets.rules.weld
+    if weld is None:
+        rule = thin_part.leg_from_one_side if fillets.sides == 1 else thin_part.leg_from_two_sides
+        angles = side_angles(fillets.kind, fillets.sides, fillets.psi)
+        widest = angles[0] if fillets.sides == 1 else maximum(angles[0], angles[1])
+        return widest, rule(t=thinner), ()
+    legs, throats = [], []
+    for number, load in enumerate(fillets.side_loads, start=1):
+        with about(f"side {number}" if fillets.sides == 2 else ""):
+            throat = weld.required_throat(load, fillets.metal)
+            throats.append(throat)
+            if fillets.end_loaded and fillets.length is not None:
+                leg = weld.long_weld_leg(throat, fillets.length, load.psi, fillets.penetration)
+            else:
+                leg = equal_leg(a=throat - fillets.penetration, psi=load.psi)
+            legs.append(maximum(leg, 0.0 * leg))
+    if fillets.sides == 1:
+        return fillets.side_loads[0].psi, legs[0], tuple(throats)
+    first = legs[0] >= legs[1]
+    psi = where(first, fillets.side_loads[0].psi, fillets.side_loads[1].psi)
+    return psi, maximum(legs[0], legs[1]), tuple(throats)
+
+
+@dataclass(frozen=True, slots=True)
+class _Strength:
+    """Strength of one weld in the direction of its load, the worse side's."""
+
+    factor: Real | None = None
+    weld: Real | None = None
+    utilisation: Real | None = None
+
+
+def _strength(fillets: Fillets, weld: WeldRules, throats: tuple[Real, ...], leg: Real) -> _Strength:
+    """Strength and utilisation at a leg, gap already taken off."""
+    length = fillets.length
+    worst: Real | None = None
+    least_factor: Real = 1.0
+    for needed, load in zip(throats, fillets.side_loads, strict=True):
+        counted = leg if length is None else weld.counted_leg(leg, length, load.psi)
+        throat = equal_leg_throat(z=counted, psi=load.psi)
+        # Penetration adds to a weld that carries, not to one too short to.
+        throat = where(counted > 0.0, throat + fillets.penetration, throat)
+        factor: Real = 1.0
+        if fillets.end_loaded and length is not None:
+            factor = maximum(weld.long_weld_factor(leg, length, load.psi, fillets.penetration), 0.0)
+        # A weld that may not carry has no strength: an immense utilisation, which no answer shows as a number.
+        used = needed / maximum(throat * factor, SAME * needed + SAME)
+        worst = used if worst is None else maximum(worst, used)
+        least_factor = minimum(least_factor, factor)
+    assert worst is not None  # noqa: S101 - rules with a weld come with loads
+    return _Strength(least_factor, fillets.side_loads[0].resultant / worst, worst)
+
+
+def _base_metal(fillets: Fillets) -> tuple[tuple[Real, Real] | None, tuple[Real, Real] | None]:
+    """Strength of both parts beside one weld in the direction of the load, and the use made of it."""
+    rules = fillets.rules.parts
+    if rules is None:
+        return None, None
+    load = fillets.side_loads[0]
+    strengths, used = [], []
+    shares = thickness_shares(fillets.kind, fillets.sides)
+    for number, (part, (in_shear, in_tension)) in enumerate(zip(fillets.parts, shares, strict=True), start=1):
+        with about(f"part {number}"):
+            along = rules.along(_shared(part, in_shear))
+            across = rules.across(_shared(part, in_tension))
+            use = loads.base_metal_utilisation(l=load.longitudinal, x=load.across, r_shear=along, r_tension=across)
+        used.append(use)
+        strengths.append(load.resultant / use)
+    return (strengths[0], strengths[1]), (used[0], used[1])
+
+
+def _shared(part: PartMetal, share: float) -> PartMetal:
+    """Part with the share of its thickness that one weld may use."""
+    return PartMetal(part.thickness / share, part.yield_strength, part.tensile_strength, part.beta_w)

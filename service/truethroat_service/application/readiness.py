@@ -1,0 +1,31 @@
+"""Known result recomputed: whether this process computes what a published example prints."""
+
+from math import isclose
+
+from ..engine.units import INCH, KSI
+from .fillet_size import FilletSizeRequest, Joint, SharedForce, fillet_size
+from .joint_parts import Filler, Part
+from .quantities import FORCE_PER_LENGTH
+
+# AISC Design Examples v16.0, Example J.1: two 3/16 in fillets 27 in long, end-loaded; phi Rn = 206 kips as printed.
+_EXAMPLE_J_1 = FilletSizeRequest(
+    rule_set="aisc-360-22-lrfd",
+    joint=Joint("lap", sides=2),
+    parts=(Part(INCH / 2, None, 50 * KSI, 65 * KSI), Part(INCH / 4, None, 50 * KSI, 65 * KSI)),
+    basis="load",
+    load=SharedForce(force=200 * KSI * INCH**2, length=27 * INCH, angle=0.0),
+    filler=Filler("E70"),
+    end_loaded=True,
+    size_step=INCH / 16,
+)
+_PRINTED = 206.0
+_PRINTED_TO = 0.006
+
+
+def recomputed() -> tuple[bool, str]:
+    """Whether the example comes out as printed, and what was found, in words."""
+    found = fillet_size(_EXAMPLE_J_1)
+    per_length = found["strength"]["weld"]["value"] * FORCE_PER_LENGTH.factors["N/mm"]
+    kips = per_length * 2 * 27 * INCH * found["length"]["factor"] / (KSI * INCH**2)
+    ok = found["verdict"] == "enough" and isclose(kips, _PRINTED, rel_tol=_PRINTED_TO)
+    return ok, f"AISC Design Examples v16.0, J.1: {kips:.1f} kips, printed 206"
