@@ -201,10 +201,9 @@ class Remedy(Result):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Creditable(Result):
-    """The same account with only the lines that someone vouches for."""
+class Creditable(Budget):
+    """A budget of only the lines that someone vouches for, with its own verdict and what follows from it."""
 
-    budget: Budget
     verdict: str
     reasons: tuple[str, ...] = ()
     allowance: Quantity

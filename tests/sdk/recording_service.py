@@ -112,7 +112,7 @@ ANSWERS: dict[str, dict[str, Any]] = {
         "judged_on": "nominal",
         "remedies": REMEDIES,
         "creditable": {
-            "budget": BUDGET,
+            **BUDGET,
             "verdict": "another-invented-verdict",
             "allowance": _q(203),
             "leave": None,

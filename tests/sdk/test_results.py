@@ -75,7 +75,7 @@ def test_grind_allowance_is_decoded(client: Client) -> None:
     assert {f.name: getattr(answer.budget, f.name).value for f in dataclasses.fields(answer.budget)} == {
         line: quantity["value"] for line, quantity in BUDGET.items()
     }
-    assert answer.creditable.budget == answer.budget
+    assert answer.creditable.as_welded == answer.budget.as_welded
     assert answer.creditable.verdict == "another-invented-verdict"
     assert answer.creditable.largest_radius == Quantity(204, "mm")
     assert (answer.largest_radius, answer.creditable.leave) == (None, None)

@@ -6,6 +6,7 @@ what it accepts through :func:`document_field`.
 
 import math
 from collections.abc import Mapping, Sequence
+from difflib import get_close_matches
 from typing import Any
 
 from marshmallow import Schema, ValidationError, fields, missing
@@ -18,6 +19,8 @@ STANDARD: dict[str, str | list[Any] | dict[Any, Any]] = {
     "null": NULL,
     "validator_failed": Message("is not valid", "invalid"),
 }
+MANY = 12
+"""Choices a message still lists in full; of longer lists it names the nearest."""
 TEXT_LIMIT = 60
 """Longest text form of a quantity."""
 
@@ -254,7 +257,13 @@ class Choice(Field):
             for choice in self.choices:
                 if value == choice:
                     return choice
-        listed = ", ".join(f'"{choice}"' if isinstance(choice, str) else str(choice) for choice in self.choices)
+        near = self.choices
+        if len(self.choices) > MANY:
+            texts = [choice for choice in self.choices if isinstance(choice, str)]
+            near = tuple(get_close_matches(str(value), texts, n=3, cutoff=0.4)) or self.choices[:3]
+        listed = ", ".join(f'"{choice}"' if isinstance(choice, str) else str(choice) for choice in near)
+        if near is not self.choices:
+            listed += f" and {len(self.choices) - len(near)} more"
         raise ValidationError(
             Message(f"must be {'one of ' if len(self.choices) > 1 else ''}{listed}", "unknown-choice")
         )

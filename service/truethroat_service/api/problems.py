@@ -2,7 +2,7 @@
 
 import json
 from http import HTTPStatus
-from typing import Any
+from typing import Any, cast
 
 from flask import Response, g, request
 from flask_smorest import Api
@@ -94,9 +94,12 @@ class ProblemApi(Api):
 
     def handle_http_exception(self, error: HTTPException) -> Response:
         """Answer any HTTP error."""
-        response = error.get_response()
-        assert isinstance(response, Response)  # noqa: S101 - Flask's exceptions make Flask's responses
         status = error.code or 500
+        if status < 400:
+            return cast(Response, error.get_response())
+        # The headers an error brings (Allow, WWW-Authenticate) stay; its page does not.
+        kept = [(name, value) for name, value in error.get_headers() if name != "Content-Type"]
+        response = Response(status=status, headers=kept)
         errors: list[dict[str, str]] = getattr(error, "faults", [])
         detail = error.description or ""
         if isinstance(error, UnprocessableEntity) and not errors:

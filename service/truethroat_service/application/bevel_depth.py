@@ -223,7 +223,7 @@ def _filler(area: float, units: Units) -> dict[str, Any]:
 
 
 def _callout(request: BevelDepthRequest, need: _Need, made: Budget, units: Units) -> dict[str, str]:
-    """Preparation as drawing text: ISO 2553 has the throat after an s, AWS A2.4 the depth, then the size in brackets."""
+    """Preparation as drawing text: ISO 2553 writes the throat after an s, AWS A2.4 the depth, then (size)."""
     form = request.form.replace("single-", "single ").replace(" v", " V").replace(" j", " J").replace(" u", " U")
     angle = f"{grooves.degrees(request.angle)} deg"
     throat, depth = units.text(made.judged.as_welded), units.text(need.depth)

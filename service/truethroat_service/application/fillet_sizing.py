@@ -207,6 +207,7 @@ def _strength(fillets: Fillets, weld: WeldRules, throats: tuple[Real, ...], leg:
     """Strength and utilisation at a leg, gap already taken off."""
     length = fillets.length
     worst: Real | None = None
+    carries: Flag = True
     least_factor: Real = 1.0
     for needed, load in zip(throats, fillets.side_loads, strict=True):
         counted = leg if length is None else weld.counted_leg(leg, length, load.psi)
@@ -216,12 +217,15 @@ def _strength(fillets: Fillets, weld: WeldRules, throats: tuple[Real, ...], leg:
         factor: Real = 1.0
         if fillets.end_loaded and length is not None:
             factor = maximum(weld.long_weld_factor(leg, length, load.psi, fillets.penetration), 0.0)
-        # A weld that may not carry has no strength: an immense utilisation, which no answer shows as a number.
-        used = needed / maximum(throat * factor, SAME * needed + SAME)
+        worth = throat * factor
+        carries = carries & (worth > 0.0)
+        # A weld that may not carry load is used beyond any measure; the answer shows no number for it.
+        used = needed / maximum(worth, SAME * needed + SAME)
         worst = used if worst is None else maximum(worst, used)
         least_factor = minimum(least_factor, factor)
     assert worst is not None  # noqa: S101 - rules with a weld come with loads
-    return _Strength(least_factor, fillets.side_loads[0].resultant / worst, worst)
+    strength = fillets.side_loads[0].resultant / worst
+    return _Strength(least_factor, where(carries, strength, 0.0 * strength), worst)
 
 
 def _base_metal(fillets: Fillets) -> tuple[tuple[Real, Real] | None, tuple[Real, Real] | None]:

@@ -86,7 +86,9 @@ def grind_allowance(request: GrindAllowanceRequest) -> dict[str, Any]:
             credit_verdict = _verdict(creditable.budget)
             credit = _judged(request, creditable, credit_verdict, units, remarks)
         _cautions(request, physical, creditable, units, remarks)
+    # The creditable account is a budget of its own, with what follows from it beside its lines.
     credit.pop("judged_on")
+    credit = {**credit.pop("budget"), **credit}
     return answer(
         "grind_allowance",
         request,

@@ -97,7 +97,6 @@ _BUDGET_LINES = (
     "margin",
 )
 _FINISHING: dict[str, Json] = {
-    "budget": ref("ThroatBudget"),
     "allowance": {**_LENGTH, "description": "Most that may come off along the throat line, from the face as welded."},
     "leave": nullable(_LENGTH),
     "largest_radius": nullable(_LENGTH),
@@ -188,12 +187,13 @@ COMPONENTS: dict[str, Json] = {
         _REMEDY_SIZES,
     ),
     "Creditable": record(
-        "The same, counting only what is measured or proven and what the code credits.",
-        {"verdict": ref("Verdict"), **_FINISHING},
+        "A budget that counts only what is measured or proven and what the code credits, with what follows from it.",
+        {**dict.fromkeys(_BUDGET_LINES, _LENGTH), "verdict": ref("Verdict"), **_FINISHING},
     ),
     "GrindAllowanceAnswer": _result(
         "What may be ground off, and what must stay.",
         {
+            "budget": ref("ThroatBudget"),
             **_FINISHING,
             "judged_on": {"type": "string", "enum": ["nominal", "worst-case"]},
             "creditable": ref("Creditable"),
