@@ -90,6 +90,10 @@ class Seam(TypedDict, total=False):
     angle: QuantityInput
     overlap: QuantityInput
     legs: list[QuantityInput] | tuple[QuantityInput, QuantityInput]
+    width: list[QuantityInput] | tuple[QuantityInput, QuantityInput]
+    thickness_tolerance: QuantityInput
+    overlap_tolerance: QuantityInput
+    legs_tolerance: QuantityInput
 
 
 class Preparation(TypedDict, total=False):
@@ -98,6 +102,7 @@ class Preparation(TypedDict, total=False):
     depth: QuantityInput
     groove_angle: QuantityInput
     groove: Literal["single-bevel", "single-v", "single-j", "single-u"]
+    tolerance: QuantityInput
 
 
 class Finish(TypedDict, total=False):
@@ -106,3 +111,4 @@ class Finish(TypedDict, total=False):
     to: Literal["as-welded", "flush", "flat", "radius"]
     radius: QuantityInput
     below: QuantityInput
+    tolerance: QuantityInput

@@ -7,6 +7,9 @@ from flask import Request
 from webargs.flaskparser import FlaskParser
 from werkzeug.exceptions import BadRequest, UnsupportedMediaType
 
+_MOST_DIGITS = 300
+"""Digits, with sign, of a whole number that any float arithmetic can still take."""
+
 
 class _NotJson(ValueError):
     """Body that a lenient parser would have changed."""
@@ -24,13 +27,25 @@ class UnreadableBody(BadRequest):
 def read(body: bytes) -> Any:
     """Value of a JSON body; raises :class:`UnreadableBody` for NaN, infinity, a name given twice, or no JSON at all."""
     try:
-        return json.loads(body.decode("utf-8"), parse_constant=_refuse_constant, object_pairs_hook=_once_each)
+        made = json.loads(
+            body.decode("utf-8"), parse_constant=_refuse_constant, parse_int=_whole, object_pairs_hook=_once_each
+        )
+        if b"\\u" in body:
+            json.dumps(made, ensure_ascii=False).encode("utf-8")
+        return made
     except UnicodeDecodeError as error:
         raise UnreadableBody("is not UTF-8 text") from error
+    except UnicodeEncodeError as error:
+        raise UnreadableBody("holds half of a surrogate pair, which is no character") from error
     except json.JSONDecodeError as error:
         raise UnreadableBody(f"is not JSON: {error.msg} at line {error.lineno} column {error.colno}") from error
     except (_NotJson, RecursionError) as error:
         raise UnreadableBody(str(error) if isinstance(error, _NotJson) else "is nested too deeply") from error
+
+
+def _whole(digits: str) -> int | float:
+    """Whole number; one with more digits than a float can hold is read as one, and may be infinite."""
+    return int(digits) if len(digits) <= _MOST_DIGITS else float(digits)
 
 
 def _refuse_constant(name: str) -> NoReturn:

@@ -12,7 +12,7 @@ from typing import Any
 from marshmallow import Schema, ValidationError, fields, missing
 
 from ..application.quantities import Dimension, QuantityDict, read_number, render
-from .messages import MISSING, NOT_AN_OBJECT, NULL, Message
+from .messages import MISSING, NOT_AN_OBJECT, NOT_FINITE, NULL, Message
 
 STANDARD: dict[str, str | list[Any] | dict[Any, Any]] = {
     "required": MISSING,
@@ -71,7 +71,7 @@ class Quantity(Field):
     def _deserialize(self, value: Any, attr: str | None, data: Mapping[str, Any] | None, **kwargs: Any) -> float:
         number, unit = self._read(value)
         if not math.isfinite(number):
-            raise ValidationError(Message("is not a finite number", "not-finite"))
+            raise ValidationError(NOT_FINITE)
         engine = number * self.dimension.factors[unit]
         if not (engine > self.minimum if self.above else engine >= self.minimum) or not engine <= self.maximum:
             system: Any = (
@@ -94,6 +94,8 @@ class Quantity(Field):
         if isinstance(value, dict):
             return self._read_object(value, units)
         if isinstance(value, int | float) and not isinstance(value, bool):
+            if not math.isfinite(value):
+                raise ValidationError(NOT_FINITE)
             raise ValidationError(
                 Message(f'has no unit; send text such as "{value:g} {self.dimension.metric}"', "missing-unit")
             )
@@ -107,12 +109,8 @@ class Quantity(Field):
     def _refused_text(self, value: str, units: str) -> Message:
         """Message for a text that is no quantity of this dimension."""
         number, _, unit = value[:TEXT_LIMIT].rpartition(" ")
-        if value.strip().lower() in ("nan", "inf", "-inf", "infinity") or number.strip().lower() in (
-            "nan",
-            "inf",
-            "-inf",
-        ):
-            return Message("is not a finite number", "not-finite")
+        if self._is_endless(value) or self._is_endless(number):
+            return NOT_FINITE
         try:
             read_number(value.strip())
         except (ValueError, ZeroDivisionError, OverflowError):
@@ -126,6 +124,14 @@ class Quantity(Field):
             f' or "1/4 {self.dimension.us}", the unit one of {units}',
             "not-a-quantity",
         )
+
+    @staticmethod
+    def _is_endless(text: str) -> bool:
+        """Whether a text is infinite, too large for a float, or names no number."""
+        try:
+            return not math.isfinite(float(text))
+        except ValueError:
+            return False
 
     @staticmethod
     def _is_number(text: str) -> bool:
@@ -156,10 +162,7 @@ class Quantity(Field):
             errors["unit"] = [Message(f"is not a unit of {self.dimension.name}; use {units}", "unknown-unit")]
         if errors:
             raise ValidationError(errors)
-        try:
-            return float(number), unit  # type: ignore[arg-type, return-value]
-        except OverflowError:
-            return math.inf, unit  # type: ignore[return-value]
+        return float(number), unit  # type: ignore[arg-type, return-value]
 
     def document(self, refer: Any) -> dict[str, Any]:
         """Reference to the dimension's component."""

@@ -27,6 +27,7 @@ class Message(str):
 
 MISSING = Message("is missing", "missing")
 NULL = Message("is null; leave the field out instead", "null")
+NOT_FINITE = Message("is not a finite number", "not-finite")
 NOT_AN_OBJECT = Message("must be an object", "wrong-type")
 
 

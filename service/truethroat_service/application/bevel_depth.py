@@ -5,7 +5,7 @@ from typing import Any, Literal
 
 from ..engine import section
 from ..engine.formula import Source, off_the_sheet, working
-from ..engine.rounding import at_least, at_most, up
+from ..engine.rounding import at_least, at_most, down, up
 from ..engine.rule_set import RuleSet, Unlisted
 from ..engine.units import INCH
 from ..practice import deposition
@@ -85,7 +85,7 @@ def bevel_depth(request: BevelDepthRequest) -> dict[str, Any]:
         result = _result(request, need, units) if fits else _nothing(need, units)
         _remark(request, rules, need, limit, verdict, units, remarks)
         with off_the_sheet():
-            result["alternatives"] = _alternatives(request, rules, limit, verdict, units)
+            result["alternatives"] = _alternatives(request, rules, need, limit, units)
     return answer(
         "bevel_depth",
         request,
@@ -236,7 +236,7 @@ def _callout(request: BevelDepthRequest, need: _Need, made: Budget, units: Units
 
 
 def _alternatives(
-    request: BevelDepthRequest, rules: RuleSet | None, limit: float, verdict: Verdict, units: Units
+    request: BevelDepthRequest, rules: RuleSet | None, need: _Need, limit: float, units: Units
 ) -> list[dict[str, Any]]:
     """Other ways to the same throat that the same rules list, least metal first."""
     ways: list[tuple[str, float, float]] = []
@@ -244,17 +244,20 @@ def _alternatives(
         if form == request.form:
             continue
         try:
-            need = _need(request, rules, form, angle, _step(request))
+            other = _need(request, rules, form, angle, _step(request))
         except Unlisted:
             continue
-        if need.depth > 0.0 and at_most(need.depth, limit):
+        if other.depth > 0.0 and at_most(other.depth, limit):
             both = form in ("single-v", "single-u")
-            ways.append((form, need.depth, grooves.cut(form, angle, need.depth, both, None).area))
+            ways.append((form, other.depth, grooves.cut(form, angle, other.depth, both, None).area))
     if request.seam.kind == "closed-corner":
         # An inside fillet needs no preparation, and nothing ground outside touches it.
         throat = float(up(request.required_throat, _step(request)))
         ways.append(("fillet-inside", throat, throat * throat))
-    if verdict is Verdict.FULL_PENETRATION_NEEDED:
+    if not at_most(need.depth, limit):
+        second = _second_side(request, need, limit)
+        if second is not None:
+            ways.append(("weld-second-side", *second))
         through = request.seam.runs_through
         area = grooves.cut(request.form, request.angle, through, request.both, request.root_radius).area
         ways.append(("full-penetration", through, area))
@@ -262,6 +265,29 @@ def _alternatives(
         {"do": do, "size": units.length(size), "area": units.area(area), "filler": _filler(area, units)}
         for do, size, area in sorted(ways, key=lambda way: way[2])
     ]
+
+
+def _second_side(request: BevelDepthRequest, need: _Need, limit: float) -> tuple[float, float] | None:
+    """Throat to weld from the other side when this side is cut as deep as the land allows, and the area of both.
+
+    From inside a corner it is a fillet, from the far side of a butt the same groove once more; None where there is no
+    other side, or none to prepare.
+    """
+    step = _step(request)
+    depth = float(down(limit, step))
+    proven = request.proven
+    kept = depth - request.depth_tolerance - need.deduction + proven.depth - proven.tolerance
+    if depth <= 0.0 or kept <= 0.0 or request.seam.kind == "edge":
+        return None
+    throat = float(up(_ground(request) - kept, step))
+    area = grooves.cut(request.form, request.angle, depth, request.both, request.root_radius).area
+    if request.seam.kind == "closed-corner":
+        return throat, area + throat * throat
+    far = throat + need.deduction + request.depth_tolerance
+    if not at_most(depth + far, request.seam.runs_through):
+        # Two grooves that meet are a full penetration, offered as such.
+        return None
+    return throat, area + grooves.cut(request.form, request.angle, far, request.both, request.root_radius).area
 
 
 def _remark(

@@ -260,9 +260,8 @@ def _judged(
 def _leave(account: _Account) -> float | None:
     """Face height over its plane that keeps the throat, mm; None when none does."""
     judged, q = account.budget.judged, account.budget.required
-    needed = max(q - judged.root_to_plane, 0.0)
-    if needed > 0.0:
-        needed += account.worse["below"]
+    # The grinder may go its tolerance deeper than the face height it is told to leave.
+    needed = q + account.worse["below"] - judged.root_to_plane
     if needed <= SAME * q:
         return 0.0
     return needed if account.shape.face_counts and at_least(judged.limit, q) else None
