@@ -70,7 +70,7 @@ def metals(
 
 
 def _is_hollow(material: str) -> bool:
-    return MATERIALS[material].form in ("hollow-section", "pipe")
+    return MATERIALS[material].form == "hollow-section"
 
 
 def _thicknesses(rules: RuleSet, parts: tuple[Part, Part], faults: Faults) -> None:
