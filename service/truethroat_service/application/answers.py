@@ -11,6 +11,8 @@ import orjson
 from .. import API_VERSION
 from ..engine import ENGINE_VERSION
 from ..engine.formula import Sheet, Source, Step
+from ..reference.loader import position as position_of
+from ..reference.loader import process as process_of
 from .quantities import (
     AREA,
     FORCE_PER_LENGTH,
@@ -93,13 +95,18 @@ class Units:
 
 
 def fingerprint(operation: str, request: Any) -> str:
-    """SHA-256 over a request dataclass in engine units with its defaults filled in.
+    """SHA-256 over a request dataclass in engine units, whose use case has filled in its defaults.
 
     How the answer is presented (units, mark, working) is left out, and numbers count to twelve figures, so that the
     same joint asked for in inches and in millimetres has one fingerprint.
     """
     content = asdict(request)
     content.pop("common")
+    # GMAW and 135 are one process, 2F and PB one orientation.
+    if content["process"] is not None:
+        content["process"] = process_of(content["process"]).id
+    if content["position"] is not None:
+        content["position"] = position_of(content["position"]).orientation
     canonical = orjson.dumps([operation, _twelve_figures(content)], option=orjson.OPT_SORT_KEYS)
     return hashlib.sha256(canonical).hexdigest()
 

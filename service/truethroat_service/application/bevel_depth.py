@@ -1,6 +1,6 @@
 """Use case: how deep to prepare an edge before welding so that the finished seam keeps its throat."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Any, Literal
 
 from ..engine import section
@@ -78,7 +78,8 @@ def bevel_depth(request: BevelDepthRequest) -> dict[str, Any]:
     remarks, units = Remarks(), Units(request.common.units)
     with working() as sheet:
         rules = None if request.rule_set is None else rule_set(request.rule_set)
-        need = _check(request, rules, units)
+        need = _check(request, rules)
+        request = _filled(request)
         limit = request.seam.runs_through - request.minimum_land
         fits = at_most(need.depth, limit)
         verdict = Verdict.ENOUGH if fits else Verdict.FULL_PENETRATION_NEEDED
@@ -98,7 +99,18 @@ def bevel_depth(request: BevelDepthRequest) -> dict[str, Any]:
     )
 
 
-def _check(request: BevelDepthRequest, rules: RuleSet | None, units: Units) -> _Need:
+def _filled(request: BevelDepthRequest) -> BevelDepthRequest:
+    """Request with the defaults that hang on its groove and units; a bevel on both parts is a V."""
+    return replace(
+        request,
+        groove=request.form,
+        groove_angle=request.angle,
+        bevelled="both" if request.both else request.bevelled or 1,
+        depth_step=_step(request),
+    )
+
+
+def _check(request: BevelDepthRequest, rules: RuleSet | None) -> _Need:
     """Depth needed, once everything fits together."""
     faults = Faults()
     seam, finish = request.seam, request.finish

@@ -1,6 +1,6 @@
 """Use case: leg and throat of a fillet to specify, from a load, the strength of the thinner part, or its thickness."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from math import pi
 from typing import Any, Literal
 
@@ -81,8 +81,8 @@ def fillet_size(request: FilletSizeRequest) -> dict[str, Any]:
         _check(request, rules, faults)
         found = metals(rules, request.parts, request.filler, beta_w, faults, remarks)
         faults.refuse()
-        by_throat = request.size_by == "throat" or (request.size_by is None and rules.family == "en")
-        fillets = _fillets(request, rules, found, by_throat)
+        request = _filled(request, rules)
+        fillets = _fillets(request, rules, found)
         sizes = size(fillets)
         passes = _passes(request, float(sizes.leg), remarks)
         _remark(request, fillets, sizes, units, remarks)
@@ -99,6 +99,15 @@ def fillet_size(request: FilletSizeRequest) -> dict[str, Any]:
         rule_set=rules.id,
         parameters=rules.parameters,
     )
+
+
+def _filled(request: FilletSizeRequest, rules: RuleSet) -> FilletSizeRequest:
+    """Request with the defaults that hang on its rule set and units."""
+    size_by = request.size_by or ("throat" if rules.family == "en" else "leg")
+    step = request.size_step
+    if step is None:
+        step = INCH / 16 if request.common.units == "us" else 0.5 if size_by == "throat" else 1.0
+    return replace(request, size_by=size_by, size_step=step)
 
 
 def _rules(request: FilletSizeRequest, faults: Faults) -> tuple[RuleSet, float | None]:
@@ -168,13 +177,11 @@ def _check_end_loaded(request: FilletSizeRequest, rules: RuleSet, faults: Faults
         faults.inconsistent("#/end_loaded", "the long-weld reduction needs the length of the weld: load.length")
 
 
-def _fillets(request: FilletSizeRequest, rules: RuleSet, found: Metals, by_throat: bool) -> Fillets:
+def _fillets(request: FilletSizeRequest, rules: RuleSet, found: Metals) -> Fillets:
     """Problem for the sizing arithmetic."""
     joint = request.joint
     proven = request.penetration if request.penetration and request.penetration.vouched == "proven" else None
-    step = request.size_step
-    if step is None:
-        step = INCH / 16 if request.common.units == "us" else 0.5 if by_throat else 1.0
+    assert request.size_step is not None  # noqa: S101 - filled in before
     return Fillets(
         rules=rules,
         kind=joint.kind,
@@ -189,8 +196,8 @@ def _fillets(request: FilletSizeRequest, rules: RuleSet, found: Metals, by_throa
         edge=None if request.edge_of is None else found.parts[request.edge_of - 1].thickness,
         gap=joint.root_gap,
         penetration=proven.depth if proven and rules.weld else 0.0,
-        by_throat=by_throat,
-        step=step,
+        by_throat=request.size_by == "throat",
+        step=request.size_step,
     )
 
 

@@ -78,6 +78,7 @@ def grind_allowance(request: GrindAllowanceRequest) -> dict[str, Any]:
     with working() as sheet:
         rules = None if request.rule_set is None else rule_set(request.rule_set)
         taken, toe = _check(request, rules)
+        request = replace(request, preparation=replace(request.preparation, groove_angle=request.preparation.angle))
         physical = _account("physical", request, rules, taken, toe)
         verdict = _verdict(physical.budget)
         result = _judged(request, physical, verdict, units, remarks)
