@@ -22,6 +22,7 @@ class FieldPlugin(MarshmallowPlugin):
     def __init__(self) -> None:
         """Name components by :func:`component_name`."""
         super().__init__(schema_name_resolver=component_name)
+        self._named: dict[str, object] = {}
 
     def init_spec(self, spec: APISpec) -> None:
         """Attach our fields to the converter of a document."""
@@ -37,12 +38,17 @@ class FieldPlugin(MarshmallowPlugin):
     def _refer(self, target: Schema | Dimension) -> str:
         """Reference to a component, made on first use."""
         assert self.spec is not None  # noqa: S101 - set by init_spec
+        named: object = target
         if isinstance(target, Dimension):
             name = "".join(word.capitalize() for word in target.name.split())
             if name not in self.spec.components.schemas:
                 self.spec.components.schema(name, dimension_schema(target))
+                self._named[name] = named
         else:
-            name = component_name(target)
+            name, named = component_name(target), type(target)
             if name not in self.spec.components.schemas:
                 self.spec.components.schema(name, schema=target)
+                self._named[name] = named
+        if self._named.get(name) is not named:
+            raise ValueError(f"two components are called {name}")
         return f"#/components/schemas/{name}"

@@ -92,6 +92,9 @@ class ProblemApi(Api):
                     status.name, {"description": status.phrase, "content": content}, lazy=True
                 )
 
+    def _register_pagination_header(self) -> None:
+        """Document no pages: every answer is whole."""
+
     def handle_http_exception(self, error: HTTPException) -> Response:
         """Answer any HTTP error."""
         status = error.code or 500

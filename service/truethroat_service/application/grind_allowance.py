@@ -78,7 +78,7 @@ def grind_allowance(request: GrindAllowanceRequest) -> dict[str, Any]:
     with working() as sheet:
         rules = None if request.rule_set is None else rule_set(request.rule_set)
         taken, toe = _check(request, rules)
-        request = replace(request, preparation=replace(request.preparation, groove_angle=request.preparation.angle))
+        request = _filled(request)
         physical = _account("physical", request, rules, taken, toe)
         verdict = _verdict(physical.budget)
         result = _judged(request, physical, verdict, units, remarks)
@@ -100,6 +100,13 @@ def grind_allowance(request: GrindAllowanceRequest) -> dict[str, Any]:
         rule_set=request.rule_set,
         parameters={} if rules is None else rules.parameters,
     )
+
+
+def _filled(request: GrindAllowanceRequest) -> GrindAllowanceRequest:
+    """Request with the defaults that hang on its other fields."""
+    flush = 0.0 if request.hollow is None and request.face_height is None else request.face_height
+    prepared = replace(request.preparation, groove_angle=request.preparation.angle)
+    return replace(request, face_height=flush, preparation=prepared)
 
 
 def _check(request: GrindAllowanceRequest, rules: RuleSet | None) -> tuple[float, float | None]:
@@ -282,7 +289,8 @@ def _radius(request: GrindAllowanceRequest, account: _Account, verdict: Verdict)
         return None, "finished to its outer faces it keeps less than the throat"
     radius = largest_radius(judged, account.shape.psi, min(q, nearest))
     if request.seam.width is not None:
-        run = tangent_run(1.0, account.shape.psi)
+        with off_the_sheet():
+            run = tangent_run(1.0, account.shape.psi)
         radius = min(radius, min(request.seam.width) / run)
     return radius, ""
 

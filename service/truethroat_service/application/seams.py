@@ -6,7 +6,7 @@ Lengths in mm, angles in rad.
 
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass, replace
-from math import inf, pi, tan
+from math import inf, pi
 from types import MappingProxyType
 from typing import Literal
 
@@ -273,7 +273,7 @@ def nearer_toe_distance(width: float, preparation: Preparation, opening: float) 
 
 def tangent_run(radius: float, psi: float) -> float:
     """Distance from the sharp corner to where a blend runs out on each outer face, mm."""
-    return radius * tan((pi - psi) / 2.0)
+    return float(section.tangent_length(R=radius, gamma=section.corner_turn(psi=psi)))
 
 
 def largest_radius(found: Clearances, psi: float, throat: Real) -> float:

@@ -145,16 +145,16 @@ def largest_radius(u: Real, v: Real, q: Real, gamma: Real) -> Real:
 
 @formula(
     "u_req",
-    "where(R <= maximum(q, v), q, R - sqrt((R - q)**2 - (R - v)**2))",
+    "where(R <= v, q, R - sqrt((R - q)**2 - (R - v)**2))",
     unit="mm",
     source=GEOMETRY,
     args={"R": Arg("mm", 8, 30), "q": Arg("mm", 1, 8), "v": Arg("mm", 8, 16)},
 )
 def clearance_for_blend(R: Real, q: Real, v: Real) -> Real:
     """Distance to the outer plane of part 1 that keeps the throat ``q`` under a blend, at a right angle, ``q <= v``."""
-    # Between R <= v and the arc, the plane of part 1 is nearest and the blend costs nothing.
+    # Up to R = v the plane of part 1 is nearest and the blend costs nothing.
     inside = maximum((R - q) * (R - q) - (R - v) * (R - v), 0.0)
-    return where(maximum(q, v) >= R, q, R - sqrt(inside))
+    return where(R <= v, q, R - sqrt(inside))
 
 
 @formula("x_tangent", "R*tan(gamma/2)", unit="mm", source=GEOMETRY, args={"R": LENGTH, "gamma": TURN})

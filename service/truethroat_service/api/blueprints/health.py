@@ -1,6 +1,6 @@
 """Resources outside the version: whether the process lives, whether it is ready, what a problem type means."""
 
-from flask import Response
+from flask import Response, current_app
 from werkzeug.exceptions import NotFound
 
 from ...application.readiness import recomputed
@@ -26,7 +26,12 @@ def get_liveness() -> Response:
 @refused_with(blueprint, 406)
 def get_readiness() -> Response:
     """Whether a published result comes out as printed."""
-    ok, found = recomputed()
+    try:
+        ok, found = recomputed()
+    except Exception:
+        # Whatever an engine breaks by, the answer is that it is broken; the log says how.
+        current_app.logger.exception("The known result could not be recomputed")
+        ok, found = False, "could not be recomputed"
     response = json_response({"status": "ready" if ok else "not-ready", "checks": {"known_result": found}})
     response.status_code = 200 if ok else 503
     return response

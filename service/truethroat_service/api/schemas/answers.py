@@ -199,10 +199,10 @@ COMPONENTS: dict[str, Json] = {
             "creditable": ref("Creditable"),
         },
     ),
-    "Filler": record("Deposited metal.", {"mass_per_length": _MASS}),
+    "DepositedMetal": record("Deposited metal.", {"mass_per_length": _MASS}),
     "Alternative": record(
         "Another way to the same throat.",
-        {"do": text(), "size": _LENGTH, "area": nullable(_AREA), "filler": nullable(ref("Filler"))},
+        {"do": text(), "size": _LENGTH, "area": nullable(_AREA), "filler": nullable(ref("DepositedMetal"))},
     ),
     "BevelDepthAnswer": _result(
         "Preparation to cut.",
@@ -213,7 +213,7 @@ COMPONENTS: dict[str, Json] = {
             "deduction": _LENGTH,
             "budget": nullable(ref("ThroatBudget")),
             "area": nullable(_AREA),
-            "filler": nullable(ref("Filler")),
+            "filler": nullable(ref("DepositedMetal")),
             "callout": nullable(record("Preparation as drawing text.", {"iso_2553": text(), "aws_a2_4": text()})),
             "alternatives": listed(ref("Alternative")),
         },

@@ -1,5 +1,7 @@
 """Table 5.1: the largest fillet that one pass may make in a prequalified procedure, and the passes it implies."""
 
+from math import inf
+
 from ...engine.formula import Arg, formula
 from ...engine.numeric import Real, ceil
 from ...engine.rounding import SAME
@@ -8,29 +10,33 @@ from . import clause
 
 TABLE_5_1 = clause("Table 5.1")
 
-_STICK = {"flat": 6, "horizontal": 5, "vertical": 8, "overhead": 5}
-_WIRE = {"flat": 8, "horizontal": 6, "vertical": 8, "overhead": 5}
-_SIXTEENTHS: dict[str, dict[str, int | None]] = {
-    "SMAW": dict(_STICK),
-    "GMAW": dict(_WIRE),
-    "FCAW": dict(_WIRE),
-    "FCAW-G": dict(_WIRE),
-    "FCAW-S": dict(_WIRE),
-    # Single electrode; flat is without limit. Vertical and overhead are not in the table.
-    "SAW": {"flat": None, "horizontal": 5},
+# Sixteenths of an inch, and the millimetres printed beside them; they are not conversions of each other.
+_PRINTED_MM = {5: 8.0, 6: 10.0, 8: 12.0}
+_STICK: dict[str, int | None] = {"flat": 6, "horizontal": 5, "vertical": 8, "overhead": 5}
+_WIRE: dict[str, int | None] = {"flat": 8, "horizontal": 6, "vertical": 8, "overhead": 5}
+# A single electrode; flat is without limit. Vertical and overhead are not in the table.
+_SUBMERGED: dict[str, int | None] = {"flat": None, "horizontal": 5}
+_SIXTEENTHS = {
+    "SMAW": _STICK,
+    "GMAW": _WIRE,
+    "FCAW": _WIRE,
+    "FCAW-G": _WIRE,
+    "FCAW-S": _WIRE,
+    "SAW": _SUBMERGED,
 }
 
 
 def single_pass_leg(process: str, orientation: str) -> float | None:
     """Largest single-pass leg, mm, for a process and an orientation; infinite where the table sets no limit.
 
-    None for what the table does not list (source: AWS D1.1:2020 Table 5.1).
+    The table prints inches and millimetres side by side; a leg within either is within the table. None for what it does
+    not list (source: AWS D1.1:2020 Table 5.1).
     """
     row = _SIXTEENTHS.get(process)
     if row is None or orientation not in row:
         return None
     sixteenths = row[orientation]
-    return float("inf") if sixteenths is None else sixteenths * INCH / 16
+    return inf if sixteenths is None else max(sixteenths * INCH / 16, _PRINTED_MM[sixteenths])
 
 
 @formula(

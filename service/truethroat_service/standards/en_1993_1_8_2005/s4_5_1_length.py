@@ -26,7 +26,7 @@ LEAST_LENGTH = 30.0
 )
 def counted_throat(a: Real, L: Real, L_30: Real, same: Real) -> Real:
     """Throat that counts: none on a weld shorter than 30 mm or six throats."""
-    return where((L_30 * (1.0 - same) <= L) & (6.0 * a * (1.0 - same) <= L), a, 0.0 * a)
+    return where((L >= L_30 * (1.0 - same)) & (L >= 6.0 * a * (1.0 - same)), a, 0.0 * a)
 
 
 @formula(
@@ -42,4 +42,4 @@ def counted_throat(a: Real, L: Real, L_30: Real, same: Real) -> Real:
 )
 def largest_throat(L: Real, L_30: Real, same: Real) -> Real:
     """Throat beyond which a weld of this length may not carry load; none below 30 mm."""
-    return where(L_30 * (1.0 - same) <= L, L / 6.0, 0.0 * L)
+    return where(L >= L_30 * (1.0 - same), L / 6.0, 0.0 * L)

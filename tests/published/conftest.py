@@ -1,0 +1,138 @@
+"""Fixtures for checks against published figures: every check asks the service as a client would.
+
+``ask`` posts a request, expects an answer, and notes which formulas the answer's working names, so that the last test
+of the folder can say which formulas no published check has used yet.
+
+Published examples that the three resources of today cannot answer, and why:
+
+CANNOT_BE_ANSWERED
+
+- AISC Design Examples v16.0: US-005 (II.A-2A, eccentric pair), US-007 (II.A-3, C-shape and pair), US-012 (II.A-16,
+  unstiffened seat), US-014 (II.A-23, eccentric bracket), US-017 (II.A-27, elastic C-shape), US-019 (II.A-31, eccentric
+  pair), US-026 (II.C-1, clip angle): need weld groups. Their support thicknesses and size limits are checked.
+- AISC Manual tables 8-4 and 8-8: US-T8-4, US-T8-8: need the instantaneous centre of weld groups.
+- AISC Design Example II.A-17A: US-013, its rule of 5/8 of the plate: not a rule of any rule set. The rest is checked.
+- AISC 360-22 Table J2.2: US-048: flare grooves are no preparation of bevel-depth.
+- Shigley: US-039, US-041 (Prob. 9-6, 9-9, torsion of weld patterns), US-053 (Example 9-1): need weld groups. US-055
+  (Example 9-3): needs the balance of two welds about a member's centroid; its force per inch is that of Prob. 9-2.
+- Segui: US-059 (Example 7.10, longitudinal with transverse), US-061 (eccentric bracket): need weld groups.
+- AWS D1.1 Table 6.1 (8.1): US-050: undersize and undercut need as-welded readings.
+- AWS D1.1 preheat table: US-051: needs heat and preheat.
+- AASHTO LRFD 6.13.3.2.4b: US-066: no rule set of that code.
+- EN 1993-1-8: EN-LNG-04 (4.11(4), stiffeners over 1.7 m: the reduction is for laps here), EN-TBUTT-01 (4.7.3, T-butt
+  with its gap: needs groove sizes), EN-PLUG-01 (4.8, plug welds), EN-UNST-01 (4.10, unstiffened flange), EN-ECC-01
+  (eccentric bracket: weld group), EN-ANG-01 (angle balanced about its centroid: weld group).
+- EN 1993-1-9: EN-FAT-01, EN-FAT-02: fatigue is in no rule set.
+- EN 1993-1-12 and EN 1999-1-1: EN-HSS-01 (steels over S460), EN-AL-01 (aluminium): in no rule set.
+- ISO 5817: EN-Q-01, -02, -03, -04, -06, -08, -09, -10, -11, -13, -14, -16, -17, -18, -19: need as-welded readings.
+- ISO 13920: EN-TOL-01, -02, -03, D-ISO13920-linear: tolerances of parts, no length of a weld.
+- Arc energy, cooling time, preheat, hardness: EN-HI-01, EN-HI-03, EN-T85-01, -03, -05, EN-PRE-01, -02, -04,
+  H-arc-energy-iso, H-k-factors, H-t85-3D, H-t85-2D, H-transition-thickness, H-t85-T-fillet, H-leg-from-heat-0.25,
+  -0.3125, -0.375, H-heat-per-area, H-hardness-Duren, H-hardness-Yurioka, H-hardness-scatter, H-rosenthal-thin,
+  H-rosenthal-thick: need heat.
+- Shrinkage and angular change: D-TWI-allowances, D-transverse-Spraragen, D-transverse-unit-trap,
+  D-transverse-Blodgett, D-longitudinal-butt-King, D-angular-Blodgett-inch, D-angular-metric-coefficient,
+  D-tendon-force, D-Okerblom, D-fillet-transverse-T, D-fillet-transverse-lap: need distortion.
+- Centreline cracking and shape of a pass: EN-UCS-01, EN-UCS-03, C-UCS-1, C-UCS-limits, C-width-depth,
+  C-WD-mitre-fillet, C-D11-pass-shape: need crack risk. C-min-throat-DIN (DIN 18800): no rule set of that code.
+- ESAB handbooks, weight of root gaps and caps: Q-gap-rectangle, Q-reinforcement: a preparation has no gap and no cap.
+  Handbook fillet tables with 10 % on the leg: Q-fillet-convex-1_4, -3_16, -5_16, -3_8, -1_2; Q-metric-z6,
+  Q-misprint-14.29: need filler quantity (the last row's misprint cannot be told from a bevel of that depth alone).
+  Q-doubleV-half: a double V is no preparation of bevel-depth.
+- Metal of an overwelded fillet: Q-over-1_4-5_16, Q-over-1_4-3_8, Q-over-6-8mm: need filler quantity.
+- Efficiency, stubs, deposition rates, gas, operator factor, cost: Q-filler-needed, Q-stub-14-65-2, Q-stub-12-60-5,
+  Q-stub-14-75-2, Q-stub-E7018-link, Q-dep-052-320, Q-dep-MH-0.035, Q-dep-MH-0.052, Q-wire-inperlb-035,
+  Q-wire-inperlb-1_16, Q-dep-test-95g, Q-cost-FCAW, Q-cost-payback, Q-cost-AWTC-9.8, Q-cost-split, Q-gas-flow,
+  Q-operating-factor-TWI, Q-operating-factor-US, Q-efficiency-table, Q-efficiency-FCAW-ranges: need filler quantity.
+- AWS D1.1 Table 5.1, thickness of a fill pass: P-fill-pass-thickness; P-bead-area-from-speed: need filler quantity.
+- AISC Manual, approximate number of passes: P-AISC-pass-table: counts the passes a shop makes, not the least number.
+- AWS D1.1 Fig. 5.1 and 5.2, square grooves and full penetration: J-BP1a, J-BP1c (size by the plate; here penetration
+  of a square edge is the caller's), J-CJP-square-limits, J-CJP-bevel-open: need groove sizes.
+- Limits on the ground surface and time to grind it: J-flush-thickness-check (the 5 % rule of old editions),
+  J-gouge-limits, J-grind-rate, J-grind-cap-time: no field for them.
+- Advice without a figure to compute: J-corner-types, J-square-edge-MIG, J-navy-one-side. J-penetration-Jackson:
+  penetration is never worked out from current.
+- Break tests: B-D11-acceptance, B-D11-dims, B-ISO9017, B-hinge-ratio: need break test.
+"""
+
+from collections.abc import Callable
+from pathlib import Path
+from typing import Any
+
+import pytest
+from flask.testing import FlaskClient
+
+from truethroat_service.api import create_app
+
+Ask = Callable[[str, dict[str, Any]], dict[str, Any]]
+Refusal = Callable[[str, dict[str, Any]], list[dict[str, str]]]
+Read = Callable[[str], dict[str, Any]]
+
+HERE = Path(__file__).parent
+LAST = "test_coverage_of_formulas.py"
+WHOLE_FOLDER = pytest.StashKey[bool]()
+
+
+@pytest.hookimpl(trylast=True)
+def pytest_collection_modifyitems(config: pytest.Config, items: list[pytest.Item]) -> None:
+    """Put the coverage of formulas last, and note whether every check of the folder is going to run."""
+    checks = [item for item in items if item.path.parent == HERE and item.path.name != LAST]
+    last = [item for item in items if item.path.parent == HERE and item.path.name == LAST]
+    items[:] = [item for item in items if item not in last] + last
+    files = {path.name for path in HERE.glob("test_*.py")} - {LAST}
+    narrowed = any("::" in argument for argument in config.args) or any(
+        config.getoption(name, default=None) for name in ("keyword", "markexpr", "deselect", "lf")
+    )
+    config.stash[WHOLE_FOLDER] = not narrowed and {item.path.name for item in checks} == files
+
+
+@pytest.fixture(scope="session")
+def client() -> FlaskClient:
+    """Client of the service, in process."""
+    return create_app().test_client()
+
+
+@pytest.fixture(scope="session")
+def named() -> set[tuple[str, str]]:
+    """Symbol and expression of every formula that the working of an answer has shown."""
+    return set()
+
+
+@pytest.fixture(scope="session")
+def ask(client: FlaskClient, named: set[tuple[str, str]]) -> Ask:
+    """Post a request, its working asked for, and give the answer."""
+
+    def post(path: str, body: dict[str, Any]) -> dict[str, Any]:
+        response = client.post(path, json={**body, "working": True})
+        assert response.status_code == 200, response.get_data(as_text=True)
+        answer: dict[str, Any] = response.get_json()
+        named.update((step["symbol"], step["expression"]) for step in answer["working"])
+        return answer
+
+    return post
+
+
+@pytest.fixture(scope="session")
+def refusal(client: FlaskClient) -> Refusal:
+    """Post a request that is beyond the rules, and give the faults found."""
+
+    def post(path: str, body: dict[str, Any]) -> list[dict[str, str]]:
+        response = client.post(path, json=body)
+        assert response.status_code == 422, response.get_data(as_text=True)
+        faults: list[dict[str, str]] = response.get_json()["errors"]
+        return faults
+
+    return post
+
+
+@pytest.fixture(scope="session")
+def read(client: FlaskClient) -> Read:
+    """Get reference data."""
+
+    def get(path: str) -> dict[str, Any]:
+        response = client.get(path)
+        assert response.status_code == 200, response.get_data(as_text=True)
+        data: dict[str, Any] = response.get_json()
+        return data
+
+    return get
