@@ -1,0 +1,76 @@
+"""Sound requests, and how to change one field of one. The joints are invented."""
+
+from __future__ import annotations
+
+from copy import deepcopy
+from typing import Any
+
+Json = dict[str, Any]
+
+LEFT_OUT = object()
+"""In place of a value: take the field out."""
+
+FILLET, GRIND, BEVEL = "/v1/fillet-size", "/v1/grind-allowance", "/v1/bevel-depth"
+
+EN: Json = {
+    "rule_set": "en-1993-1-8-2005-directional",
+    "basis": "load",
+    "joint": {"kind": "tee", "sides": 2},
+    "parts": [{"thickness": "12 mm", "material": "S355"}, {"thickness": "10 mm", "material": "S355"}],
+    "load": {"force": "240 kN", "length": "200 mm", "angle": "90 deg"},
+}
+AISC: Json = {
+    "rule_set": "aisc-360-22-lrfd",
+    "basis": "load",
+    "joint": {"kind": "lap", "sides": 2},
+    "parts": [{"thickness": "1/2 in", "material": "A36"}, {"thickness": "3/8 in", "material": "A36"}],
+    "filler": "E70",
+    "load": {"force": "60 kip", "length": "8 in", "angle": "0 deg"},
+}
+THIN: Json = {
+    "rule_set": "thin-part",
+    "basis": "thin-part",
+    "joint": {"kind": "tee", "sides": 2},
+    "parts": [{"thickness": "12 mm"}, {"thickness": "8 mm"}],
+}
+CLOSED: Json = {
+    "seam": {"kind": "closed-corner", "thickness": ["8 mm", "8 mm"]},
+    "penetration": {"depth": "2 mm", "vouched": "assumed"},
+    "face_height": "3 mm",
+    "required_throat": "5 mm",
+}
+HALF_OPEN: Json = {
+    "seam": {"kind": "half-open-corner", "thickness": ["8 mm", "6 mm"], "overlap": "3 mm"},
+    "required_throat": "4 mm",
+}
+OPEN: Json = {
+    "seam": {"kind": "open-corner", "thickness": ["8 mm", "6 mm"]},
+    "face_height": "4 mm",
+    "required_throat": "5 mm",
+}
+FILLET_SEAM: Json = {"seam": {"kind": "fillet", "legs": ["8 mm", "6 mm"]}, "required_throat": "4 mm"}
+BUTT: Json = {
+    "seam": {"kind": "butt", "thickness": ["10 mm", "12 mm"]},
+    "preparation": {"depth": "6 mm", "groove": "single-v"},
+    "required_throat": "5 mm",
+}
+TO_BEVEL: Json = {
+    "seam": {"kind": "closed-corner", "thickness": ["12 mm", "12 mm"]},
+    "required_throat": "6 mm",
+}
+
+
+def changed(request: Json, **changes: Any) -> Json:
+    """Give a copy of a request with fields set or left out; ``__`` steps into an object or a list."""
+    made = deepcopy(request)
+    for path, value in changes.items():
+        *steps, last = path.split("__")
+        inner: Any = made
+        for step in steps:
+            inner = inner[int(step)] if isinstance(inner, list) else inner.setdefault(step, {})
+        place: Any = int(last) if isinstance(inner, list) else last
+        if value is LEFT_OUT:
+            del inner[place]
+        else:
+            inner[place] = value
+    return made
