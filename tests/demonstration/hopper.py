@@ -1,0 +1,457 @@
+"""A cutting list answered joint by joint: a transfer hopper and its support frame, as a small shop might build them.
+
+Run it as `python tests/demonstration/hopper.py`, or with the path of another list in the same form. It starts the
+service on a free port of this machine, asks it about every row through the client, prints what to weld, grind and
+bevel, and ends with what would have gone wrong. The hopper, its loads and its habits are invented.
+
+Exit code: 0 when every row was asked, 1 when the service did not start or failed (or nobody reads on), 2 when the list
+cannot be read.
+"""
+
+from __future__ import annotations
+
+import csv
+import os
+import re
+import signal
+import sys
+import time
+from collections.abc import Callable, Mapping, Sequence
+from dataclasses import dataclass
+from fractions import Fraction
+from pathlib import Path
+from textwrap import wrap
+from types import FrameType
+from typing import Any
+
+from serving import NotStarted, service
+
+from truethroat import BevelDepth, Budget, Client, FilletSize, InvalidInput, Quantity, Remedy, TruethroatError
+
+LIST = Path(__file__).with_name("cutting_list.csv")
+PAGE = 110
+WIDTHS = (28, 32, 27, 15)  # the first holds mark and place
+MM = {"mm": 1.0, "in": 25.4}
+STEEL = 7.85e-6  # kg/mm3
+CAUTION = "Estimates only: confirm by the governing code, the procedure and a licensed engineer or certified inspector."
+
+# --- From a row of the list to a request ---
+
+#: Where each column of the list goes in the request, by the question asked.
+GROOVE = {"rules": "rule_set", "process": "process", "position": "position"}
+SEAM = {
+    "joint": "seam.kind",
+    "throat": "required_throat",
+    "finish": "finish.to",
+    "radius": "finish.radius",
+    "below": "finish.below",
+    "grinder": "finish.tolerance",
+    "penetration": "penetration.depth",
+    "vouched": "penetration.vouched",
+}
+FIELDS: dict[str, dict[str, str]] = {
+    "size": {
+        **GROOVE,
+        "joint": "joint.kind",
+        "angle": "joint.angle",
+        "sides": "joint.sides",
+        "gap": "joint.root_gap",
+        "filler": "filler",
+        "load": "load.force",
+        "direction": "load.angle",
+        "edge": "edge_of",
+        "end_loaded": "end_loaded",
+    },
+    "grind": {
+        **GROOVE,
+        **SEAM,
+        "angle": "seam.angle",
+        "overlap": "seam.overlap",
+        "face": "face_height",
+        "face_tolerance": "face_height_tolerance",
+        "cut": "preparation.depth",
+        "groove": "preparation.groove",
+        "groove_angle": "preparation.groove_angle",
+    },
+    "bevel": {**GROOVE, **SEAM, "groove": "groove", "groove_angle": "groove_angle"},
+}
+#: Columns that a function below places itself; the thicknesses go into lists, the rest depends on other cells.
+PLACED: dict[str, dict[str, str]] = {
+    "size": {
+        "t1": "parts.0.thickness",
+        "t2": "parts.1.thickness",
+        "material": "parts.0.material",
+        "length": "load.length",
+        "habit": "",
+    },
+    "grind": {"t1": "seam.thickness.0", "t2": "seam.thickness.1"},
+    "bevel": {"t1": "seam.thickness.0", "t2": "seam.thickness.1"},
+}
+#: Columns that every row has.
+ANY_ROW = ("part", "mark", "where", "question", "units")
+#: Columns that hold something other than text, and what they may hold.
+WORDS: dict[str, dict[str, object]] = {
+    "sides": {"1": 1, "2": 2},
+    "edge": {"1": 1, "2": 2},
+    "end_loaded": {"yes": True, "no": False},
+}
+
+
+class BadList(ValueError):
+    """A list that cannot be read, with the place."""
+
+
+@dataclass(frozen=True)
+class Row:
+    """One joint of the list: its filled cells by column."""
+
+    cells: Mapping[str, str]
+
+    def __getitem__(self, column: str) -> str:
+        return self.cells.get(column, "")
+
+    def request(self) -> dict[str, Any]:
+        """Put every cell where the request wants it."""
+        made: dict[str, Any] = {"mark": self["mark"], "units": self["units"]}
+        for column, path in FIELDS[self["question"]].items():
+            if self[column]:
+                *folders, name = path.split(".")
+                place = made
+                for folder in folders:
+                    place = place.setdefault(folder, {})
+                place[name] = WORDS[column][self[column]] if column in WORDS else self[column]
+        return made
+
+    def column(self, pointer: str) -> str:
+        """Column of the list that a pointer into the request means."""
+        path = pointer.removeprefix("#/").replace("/", ".")
+        places = FIELDS[self["question"]] | PLACED[self["question"]]
+        return next((column for column, place in places.items() if place == path), pointer)
+
+
+def read_list(path: Path) -> list[Row]:
+    """Read and check a list; whether its values make sense is for the service to say."""
+    try:
+        with path.open(newline="", encoding="utf-8") as file:
+            lines = csv.DictReader(file)
+            columns = list(lines.fieldnames or ())
+            missing = [column for column in ANY_ROW if column not in columns]
+            if missing:
+                raise BadList(f"{path.name}: no column {', '.join(missing)}")
+            rows: dict[str, Row] = {}
+            for cells in lines:
+                row = _checked(cells, f"{path.name}, line {lines.line_num}")
+                if row["mark"] in rows:
+                    raise BadList(f"{path.name}, line {lines.line_num}: mark {row['mark']} is there twice")
+                rows[row["mark"]] = row
+    except (OSError, UnicodeDecodeError, csv.Error) as error:
+        raise BadList(f"{path.name}: {error}") from error
+    if not rows:
+        raise BadList(f"{path.name}: no joints in it")
+    return list(rows.values())
+
+
+def _checked(cells: Mapping[str | None, Any], place: str) -> Row:
+    """Make a row of a line's cells, or say what is wrong with them and where."""
+    if None in cells:
+        raise BadList(f"{place}: more cells than there are columns")
+    filled = {str(column): cell.strip() for column, cell in cells.items() if cell and cell.strip()}
+    empty = [column for column in ANY_ROW if column not in filled]
+    if empty:
+        raise BadList(f"{place}: no {', '.join(empty)}")
+    place = f"{place} ({filled['mark']})"
+    question = filled["question"]
+    if question not in FIELDS:
+        raise BadList(f"{place}: question is one of {', '.join(FIELDS)}, not {question!r}")
+    known = {*ANY_ROW, *PLACED[question], *FIELDS[question]}
+    for column, cell in filled.items():
+        if column not in known:
+            raise BadList(f"{place}: column {column} has no place in a question of {question}")
+        if column in WORDS and cell not in WORDS[column]:
+            raise BadList(f"{place}: {column} is {' or '.join(WORDS[column])}, not {cell!r}")
+    if "habit" in filled and _millimetres(filled["habit"]) is None:
+        raise BadList(f"{place}: habit is a leg such as 6 mm or 1/4 in, not {filled['habit']!r}")
+    if "habit" in filled and _millimetres(filled.get("length", "")) is None:
+        raise BadList(f"{place}: a habit needs the length of the weld")
+    return Row(filled)
+
+
+def _millimetres(text: str) -> float | None:
+    """Length of a text such as "6 mm" or "1 1/2 in", for comparing metal; None when it is none."""
+    *numbers, unit = text.split() or [""]
+    try:
+        return float(sum(map(Fraction, numbers))) * MM[unit] if numbers else None
+    except (ValueError, ZeroDivisionError, KeyError):
+        return None
+
+
+# --- From an answer to a line of the table ---
+
+
+@dataclass(frozen=True)
+class Line:
+    """What the table says of a joint. `trouble` names the heading it comes under in the summary."""
+
+    specify: str
+    work: str
+    verdict: str
+    notes: tuple[str, ...] = ()
+    trouble: str | None = None
+    metal: tuple[float, float] | None = None  # kg by habit, kg as sized
+
+
+TROUBLES = {
+    "ground": "ground away below the throat",
+    "trust": "enough only on trust, by metal nobody has vouched for",
+    "small": "laid too small by habit",
+    "edge": "more weld than the edge has room for",
+    "plate": "the plate fails before any weld does",
+    "through": "no partial bevel is deep enough",
+    "other": "no size of weld will do",
+    "refused": "outside the rules chosen, so not answered",
+}
+
+
+def size(client: Client, row: Row) -> Line:
+    """Ask for the size of a fillet, and weigh it against the habit of the shop."""
+    request = row.request()
+    metal = {"material": row["material"]} if row["material"] else {}
+    request["parts"] = [{"thickness": row["t1"], **metal}, {"thickness": row["t2"], **metal}]
+    if row["rules"] == "thin-part":
+        request["basis"] = "thin-part"
+    elif row["load"]:
+        request["basis"], request["load"]["length"] = "load", row["length"]
+    else:
+        request["basis"] = "full-strength"
+    answer = client.fillet_size(**request)
+    if answer.specify is None:
+        trouble = "plate" if answer.governs == "base-metal" else "edge" if answer.maximum is not None else "other"
+        return Line("no size will do", "", "cannot be made", answer.reasons, trouble)
+    return _sized(row, answer)
+
+
+def _sized(row: Row, answer: FilletSize) -> Line:
+    """Line of a fillet that can be made."""
+    assert answer.specify is not None
+    leg, throat = answer.specify.leg, answer.specify.throat
+    by_throat = row["rules"].startswith("en-")
+    specify = f"{throat} throat, {_short(leg)} leg" if by_throat else f"{leg} leg"
+    specify += ", 2 sides" if row["sides"] == "2" else ""
+    specify += f", {answer.specify.passes} passes" if (answer.specify.passes or 1) > 1 else ""
+    notes = tuple(caution.text for caution in answer.cautions if caution.code == "one-sided")
+    if answer.length is not None and answer.length.factor < 1.0:
+        notes += (f"So long a weld counts for {answer.length.effective} of its {answer.length.given}.",)
+    if not row["habit"]:
+        return Line(specify, "", "enough", notes)
+
+    habit, length = _millimetres(row["habit"]), _millimetres(row["length"])
+    assert habit is not None and length is not None  # checked when the list was read
+    ours = leg.value * MM[leg.unit]
+    metal = length * float(row["sides"] or 1) * STEEL / 2.0
+    weighed = (metal * habit**2, metal * ours**2)
+    if habit < ours * (1.0 - 1e-9):
+        work = f"habit {row['habit']}: too small"
+        return Line(specify, work, "enough", notes, "small")
+    # Metal grows with the square of the leg.
+    ratio = (habit / ours) ** 2
+    work = f"habit {row['habit']}: {ratio:.2f} x metal" if ratio > 1.0 + 1e-9 else f"habit {row['habit']}: right"
+    return Line(specify, work, "enough", notes, metal=weighed)
+
+
+def grind(client: Client, row: Row) -> Line:
+    """Ask how much of a seam may be ground off."""
+    answer = client.grind_allowance(**_with_thickness(row))
+    specify = _finish(row)
+    if answer.verdict == "enough":
+        work = f"{answer.allowance} may come off"
+        if answer.largest_radius is not None and row["finish"] == "radius":
+            work = f"radius up to {answer.largest_radius}"
+        if answer.creditable.verdict == "enough":
+            return Line(specify, work, "enough")
+        left = _left(answer.judged_on, answer.creditable)
+        note = f"What is measured, proven and credited makes {left}. {_instead(answer.creditable.remedies)}"
+        return Line(specify, work, "enough on trust", (note,), "trust")
+    if answer.verdict == "short":
+        return Line(specify, "nothing may come off", "short as welded", answer.reasons)
+    # What to do rests on the account of what somebody vouches for, which is never the larger.
+    credit = answer.creditable
+    work = f"leave {credit.leave} standing" if credit.verdict == "short-if-flush" and credit.leave else ""
+    if row["finish"] == "radius" and credit.largest_radius is not None:
+        work = f"radius up to {credit.largest_radius}"
+    note = f"The finish leaves {_left(answer.judged_on, answer.budget)}. {_instead(credit.remedies)}"
+    return Line(specify, work or "nothing may come off", "short if ground", (note,), "ground")
+
+
+def bevel(client: Client, row: Row) -> Line:
+    """Ask how deep to bevel an edge."""
+    answer = client.bevel_depth(**_with_thickness(row))
+    if answer.depth is None:
+        return Line(_finish(row), "", "go through", (*answer.reasons, *_cheapest(answer)), "through")
+    if answer.depth.value == 0.0:
+        return Line(_finish(row), "leave the edge square", "enough", answer.reasons)
+    work = f"cut {answer.depth} deep, {_short(answer.setback)} back"
+    work += f", {_short(answer.land)} land" if answer.land is not None else ""
+    notes = (f"{answer.deduction} of the depth is not reached at the root.",) if answer.deduction.value else ()
+    return Line(_finish(row), work, "enough", notes)
+
+
+QUESTIONS: dict[str, Callable[[Client, Row], Line]] = {"size": size, "grind": grind, "bevel": bevel}
+
+
+def ask(client: Client, row: Row) -> Line:
+    """Ask a row's question; a refusal is a line too."""
+    try:
+        return QUESTIONS[row["question"]](client, row)
+    except InvalidInput as error:
+        columns: dict[str, list[str]] = {}
+        for fault in error.errors:
+            columns.setdefault(fault.detail, []).append(row.column(fault.pointer))
+        faults = tuple(f"{', '.join(names)}: {detail}" for detail, names in columns.items())
+        return Line("no answer", "", "refused", faults or (str(error),), "refused")
+
+
+def _with_thickness(row: Row) -> dict[str, Any]:
+    """Request about a seam."""
+    request = row.request()
+    request["seam"]["thickness"] = [row["t1"], row["t2"]]
+    return request
+
+
+def _finish(row: Row) -> str:
+    """What a seam must keep, under which finish."""
+    finish = {"flush": "flush", "flat": "flat", "radius": f"radius {row['radius']}"}.get(row["finish"], "as welded")
+    return f"{row['throat']} throat, {finish}"
+
+
+def _left(judged_on: str, budget: Budget) -> str:
+    """Throat left of what is required."""
+    left = budget.remaining_worst_case if judged_on == "worst-case" else budget.remaining
+    case = " at the worst" if judged_on == "worst-case" else ""
+    return f"{_short(left)} of throat{case}, of {budget.required} needed"
+
+
+def _instead(remedies: Sequence[Remedy]) -> str:
+    """Remedies in words."""
+    words = [_remedy(remedy) for remedy in remedies]
+    return f"Instead: {', or '.join(words)}." if words else ""
+
+
+def _remedy(remedy: Remedy) -> str:
+    """One remedy in words."""
+    return {
+        "bevel": f"bevel {remedy.depth} deep first",
+        "leave-face": f"leave the face {remedy.face_height} high",
+        "smaller-radius": f"blend to a radius of {remedy.radius}",
+        "weld-second-side": f"add {remedy.throat} of throat on the second side",
+    }.get(remedy.do, remedy.do)
+
+
+def _cheapest(answer: BevelDepth) -> tuple[str, ...]:
+    """Way to the same throat that takes the least metal."""
+    if not answer.alternatives:
+        return ()
+    first = answer.alternatives[0]
+    words = {"single-v": "a V groove", "single-u": "a U groove", "single-j": "a J groove", "single-bevel": "a bevel"}
+    return (f"Least metal instead: {words.get(first.do, first.do.replace('-', ' '))}, {_short(first.size)}.",)
+
+
+def _short(quantity: Quantity | None) -> str:
+    """Length to a tenth of a millimetre; in inches the fraction it is, or else thousandths."""
+    if quantity is None:
+        return "-"
+    if quantity.unit == "mm":
+        return f"{quantity.value:.1f} mm".replace(".0 ", " ")
+    return str(quantity) if quantity.value * 64 % 1 == 0 else f"{quantity.value:.3f} {quantity.unit}"
+
+
+# --- The table and what it comes to ---
+
+
+def show(row: Row, line: Line, mark_width: int) -> None:
+    """Print a joint: its cells side by side, each folded to its width, and its notes under them."""
+    cells = (row["mark"], row["where"], line.specify, line.work, line.verdict)
+    widths = (mark_width, WIDTHS[0] - mark_width, *WIDTHS[1:])
+    folded = [_folded(cell, width) or [""] for cell, width in zip(cells, widths, strict=True)]
+    for number in range(max(map(len, folded))):
+        parts = [cell[number] if number < len(cell) else "" for cell in folded]
+        print("  ".join(f"{part:<{width}}" for part, width in zip(parts, widths, strict=True)).rstrip())
+    for note in line.notes:
+        indent = " " * (mark_width + 2)
+        print("\n".join(_folded(note, PAGE, f"{indent}- ", f"{indent}  ")))
+
+
+def _folded(text: str, width: int, first: str = "", others: str = "") -> list[str]:
+    """Fold a text, but not between a number and its unit."""
+    joined = re.sub(r"(?<=[0-9]) (?=(mm|in|deg)\b)", "\N{NO-BREAK SPACE}", text)
+    return [
+        line.replace("\N{NO-BREAK SPACE}", " ")
+        for line in wrap(joined, width, initial_indent=first, subsequent_indent=others)
+    ]
+
+
+def summarise(lines: Mapping[str, Line]) -> None:
+    """Print what would have gone wrong, what metal is saved, and the caution."""
+    print(f"\n{'-' * PAGE}\nWHAT WOULD HAVE GONE WRONG")
+    for trouble, text in TROUBLES.items():
+        marks = [mark for mark, line in lines.items() if line.trouble == trouble]
+        if marks:
+            print("\n".join(_folded(f"{len(marks):>3}  {text}: {', '.join(marks)}", PAGE, others="     ")))
+    weighed = [line.metal for line in lines.values() if line.metal is not None]
+    habit, sized = (sum(kilograms) for kilograms in zip(*weighed, strict=True)) if weighed else (0.0, 0.0)
+    if habit:
+        text = f"{len(weighed)} joints took {habit:.2f} kg of weld metal by habit and take {sized:.2f} kg as sized"
+        print(f"\nMetal: {text}: {1.0 - sized / habit:.0%} less.")
+    print(f"\n{CAUTION}")
+
+
+def run(rows: Sequence[Row]) -> None:
+    """Ask about every row and print the answers as they come."""
+    started = time.monotonic()
+    lines: dict[str, Line] = {}
+    with service() as serving, Client(serving.url, app="demonstration", deadline=60) as client:
+        client.session.trust_env = False  # the service is on this machine: no proxy stands between
+        about = client.check_version()
+        ready = f"{about.service} {about.service_version} on {serving.url}, ready in {time.monotonic() - started:.1f} s"
+        print(f"{len(rows)} joints, asked of {ready}\n")
+        mark_width = min(max(len(row["mark"]) for row in rows), WIDTHS[0] // 2)
+        show(Row({"where": "Joint"}), Line("Specify", "Grind, bevel or habit", "Verdict"), mark_width)
+        part = None
+        for row in rows:
+            if row["part"] != part:
+                part = row["part"]
+                print(f"\n{part.upper()}")
+            lines[row["mark"]] = line = ask(client, row)
+            show(row, line, mark_width)
+            sys.stdout.flush()
+    summarise(lines)
+
+
+def main(arguments: list[str]) -> int:
+    """Run the demonstration; give the exit code."""
+    path = Path(arguments[0]) if arguments else LIST
+    try:
+        rows = read_list(path)
+        run(rows)
+    except BadList as error:
+        print(error, file=sys.stderr)
+        return 2
+    except (NotStarted, TruethroatError) as error:
+        print(error, file=sys.stderr)
+        return 1
+    except BrokenPipeError:  # whoever read the table, such as a pager, has enough
+        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
+        return 1
+    except KeyboardInterrupt:
+        print("\nStopped.", file=sys.stderr)
+        return 130
+    return 0
+
+
+def _end(number: int, _: FrameType | None) -> None:
+    """End on a request to, through every `finally`."""
+    sys.exit(128 + number)
+
+
+if __name__ == "__main__":
+    signal.signal(signal.SIGTERM, _end)
+    sys.exit(main(sys.argv[1:]))

@@ -1,0 +1,329 @@
+"""The demonstration, run as a user runs it."""
+
+from __future__ import annotations
+
+import csv
+import os
+import re
+import signal
+import socket
+import subprocess
+import sys
+import time
+import uuid
+from collections.abc import Callable
+from pathlib import Path
+
+import pytest
+
+FOLDER = Path(__file__).parent
+SCRIPT, LIST = FOLDER / "hopper.py", FOLDER / "cutting_list.csv"
+PROCESSES = Path("/proc")
+
+
+def rows() -> list[dict[str, str]]:
+    """Read the list that comes with the demonstration."""
+    with LIST.open(newline="", encoding="utf-8") as file:
+        return list(csv.DictReader(file))
+
+
+def write(path: Path, rows: list[dict[str, str]]) -> Path:
+    """Write a list."""
+    with path.open("w", newline="", encoding="utf-8") as file:
+        writer = csv.DictWriter(file, rows[0])
+        writer.writeheader()
+        writer.writerows(rows)
+    return path
+
+
+class Run:
+    """One run of the script, told apart from every other process by a name in its environment."""
+
+    def __init__(self, *arguments: str, **environment: str) -> None:
+        self.name = f"demonstration-{uuid.uuid4().hex}"
+        self.process = subprocess.Popen(
+            [sys.executable, "-W", "error", str(SCRIPT), *arguments],
+            env={**os.environ, **environment, "NAME_OF_THIS_RUN": self.name},
+            stdin=subprocess.DEVNULL,
+            stdout=subprocess.PIPE,
+            stderr=subprocess.PIPE,
+            text=True,
+        )
+
+    def __enter__(self) -> Run:
+        return self
+
+    def __exit__(self, *_: object) -> None:
+        if self.process.poll() is None:
+            self.process.send_signal(signal.SIGTERM)
+        self.process.communicate(timeout=40)
+
+    def end(self) -> tuple[int, str, str]:
+        """Wait for the end; give exit code, output and errors."""
+        output, errors = self.process.communicate(timeout=60)
+        return self.process.returncode, output, errors
+
+    def left_over(self) -> list[str]:
+        """Give the processes that still carry the name of this run; none where they cannot be seen."""
+        found = []
+        for folder in PROCESSES.glob("[0-9]*"):
+            try:
+                if self.name.encode() in (folder / "environ").read_bytes():
+                    found.append((folder / "cmdline").read_bytes().replace(b"\0", b" ").decode())
+            except OSError:
+                continue
+        return found
+
+
+def port(text: str) -> int:
+    """Find the port that the first line names."""
+    match = re.search(r"http://127\.0\.0\.1:([0-9]+)", text)
+    assert match is not None
+    return int(match[1])
+
+
+def is_closed(number: int) -> bool:
+    """Say whether nobody listens on a port."""
+    with socket.socket() as trial:
+        return trial.connect_ex(("127.0.0.1", number)) != 0
+
+
+@pytest.fixture(scope="module")
+def shown() -> str:
+    """Run the demonstration once; give what it printed."""
+    with Run() as run:
+        code, output, errors = run.end()
+        assert (code, errors) == (0, "")
+        assert run.left_over() == []
+    assert is_closed(port(output))
+    return output
+
+
+@pytest.fixture(scope="module")
+def table(shown: str) -> str:
+    """Give what stands above the summary."""
+    return shown.partition("WHAT WOULD HAVE GONE WRONG")[0]
+
+
+@pytest.fixture(scope="module")
+def joint(table: str) -> Callable[[str], str]:
+    """Look up what the table says of a mark, line after line; the end of a folded cell comes after the verdict."""
+    marks = "|".join(row["mark"] for row in rows())
+    parts = re.split(rf"^({marks})\b", table, flags=re.MULTILINE)
+    found = dict(zip(parts[1::2], (" ".join(text.split()) for text in parts[2::2]), strict=True))
+    return found.__getitem__
+
+
+def test_every_joint_is_there_once(table: str) -> None:
+    """Every mark of the list begins exactly one line of the table, in the order of the list."""
+    marks = [row["mark"] for row in rows()]
+    assert re.findall(rf"^({'|'.join(marks)})\b", table, flags=re.MULTILINE) == marks
+    assert f"{len(marks)} joints" in table
+
+
+def test_it_fits_a_page(shown: str) -> None:
+    """No line is wider than 110 characters, and none ends in blanks."""
+    assert max(map(len, shown.splitlines())) <= 110
+    assert shown == "\n".join(line.rstrip() for line in shown.split("\n"))
+
+
+def test_the_list_is_about_the_whole_shop() -> None:
+    """The list asks all three questions, in both systems of units, about some forty joints."""
+    listed = rows()
+    assert 35 <= len(listed) <= 50
+    assert {row["question"] for row in listed} == {"size", "grind", "bevel"}
+    for question in ("size", "grind", "bevel"):
+        assert {row["units"] for row in listed if row["question"] == question} == {"us", "metric"}
+
+
+def test_a_square_closed_corner_keeps_its_penetration(joint: Callable[[str], str]) -> None:
+    """Ground flush, a closed corner with square edges is left with the 1/16 in it was fused by."""
+    # common practice, no source
+    assert "The finish leaves 1/16 in of throat, of 3/16 in needed" in joint("H1")
+    assert "short if ground" in joint("H1")
+
+
+def test_a_blend_as_large_as_the_plate_keeps_it(joint: Callable[[str], str]) -> None:
+    """An open corner of equal plates keeps its throat under a blend as large as they are thick, not under a larger."""
+    # geometry: with R = t the inner edge is the blend's centre, so all of the blend is t away from it; with R = 5/8 in
+    # and t = 1/4 in the blend is R - sqrt(2) (R - t) = 0.625 - 0.530 = 0.095 in away.
+    assert "enough" in joint("H4")
+    assert "short if ground" in joint("H5")
+    assert "leaves 0.095 in of throat" in joint("H5")
+
+
+def test_sheet_by_the_thinner_part(joint: Callable[[str], str]) -> None:
+    """From one side the leg is the thinner sheet; from two sides three quarters of it, in whole millimetres."""
+    # common practice, no source (one side); O. W. Blodgett, Design of Weldments, 6.2-7, second-hand (two sides).
+    assert "2 mm leg" in joint("S10")  # 3 mm on 2 mm
+    assert "3 mm leg, 2 sides" in joint("S9")  # 0.75 x 3 mm = 2.25 mm
+
+
+def test_metal_grows_with_the_square_of_the_leg(joint: Callable[[str], str]) -> None:
+    """The habit's metal is compared by the square of the legs."""
+    # geometry: a triangle's area
+    assert "4 mm: 4.00 x metal" in joint("S10")  # (4 / 2)^2
+
+
+def test_a_gap_makes_the_leg_larger_or_is_refused(joint: Callable[[str], str]) -> None:
+    """1/8 in of gap is added to the leg; 1/4 in is over what any leg makes up for, and the column is named."""
+    # AISC 360-22 Table J2.4: at least 3/16 in on 3/8 in plate. AWS D1.1:2020 7.21.1, second-hand: the leg grows by the
+    # gap, up to 3/16 in.
+    assert "5/16 in leg" in joint("S12")
+    assert "too small" in joint("S12")  # by a habit of 1/4 in
+    assert "refused" in joint("S13")
+    assert "- gap: " in joint("S13")
+
+
+def test_an_edge_has_only_so_much_room(joint: Callable[[str], str]) -> None:
+    """Along the edge of a 1/4 in strap the weld may be 3/16 in at most."""
+    # AISC 360-22 J2.2b(b): 1/16 in less than the thickness of an edge of 1/4 in and more.
+    assert "maximum of 3/16 in" in joint("F2")
+    assert "cannot be made" in joint("F2")
+
+
+def test_a_plate_can_fail_before_its_weld(joint: Callable[[str], str]) -> None:
+    """Two welds on a web of 3/16 in cannot hang more on it than the web itself carries."""
+    # AISC 360-22 J4.1: 45 kip over 4 in of A36 3/16 in thick is 60 ksi, over its 36 ksi whatever the weld.
+    assert "cannot be made" in joint("F5")
+    assert "Part 2 fails" in joint("F5")
+
+
+def test_the_process_decides_the_bevel(joint: Callable[[str], str]) -> None:
+    """A 45 deg bevel loses 1/8 in at the root with stick, nothing with wire in the horizontal position."""
+    # AISC 360-22 Table J2.1: 6 mm + 3.175 mm, in half millimetres; the land is what stays of 12 mm.
+    assert re.search("cut 9.5 mm deep, 9.5 mm .*back, 2.5 mm land", joint("G1"))
+    assert re.search("cut 6 mm deep, 6 mm back, .*6 mm land", joint("G2"))
+
+
+@pytest.mark.parametrize(("mark", "column"), [("G7", "groove_angle"), ("G8", "position"), ("S11", "t1, t2")])
+def test_what_the_rules_do_not_cover_is_refused(joint: Callable[[str], str], mark: str, column: str) -> None:
+    """A tight bevel with stick, submerged arc on a wall and sheet under EN 1993-1-8 are refused by column."""
+    # AISC 360-22 Table J2.1 (no bevel under 45 deg; SAW flat only); EN 1993-1-8:2005 4.1(1) (from 4 mm).
+    assert "refused" in joint(mark)
+    assert f"- {column}: " in joint(mark)
+
+
+def test_the_summary_names_what_would_have_gone_wrong(shown: str) -> None:
+    """The summary counts and names every joint in trouble, weighs the metal and ends with the caution."""
+    summary = shown.partition("WHAT WOULD HAVE GONE WRONG")[2]
+    for line in re.findall(r"^ +([0-9]+)  .*: (.*)$", summary, flags=re.MULTILINE):
+        assert int(line[0]) == len(line[1].split(", "))
+    for mark in ("H1", "H5", "F2", "F5", "S11", "S12", "S13", "G7", "G8"):
+        assert re.search(rf"\b{mark}\b", summary)
+    assert not re.search(r"\b(H2|H4|G1|G2|S9|S10)\b", summary)
+    metal = re.search(r"took ([0-9.]+) kg .* take ([0-9.]+) kg as sized: ([0-9]+)% less", summary)
+    assert metal is not None
+    assert float(metal[3]) == pytest.approx(100 * (1 - float(metal[2]) / float(metal[1])), abs=1.0)
+    assert summary.rstrip().splitlines()[-1].startswith("Estimates only: confirm by the governing code")
+
+
+def broken(**cells: str) -> Callable[[list[dict[str, str]]], None]:
+    """Spoil cells of the second joint."""
+    return lambda listed: listed[1].update(cells)
+
+
+@pytest.mark.parametrize(
+    ("spoil", "said"),
+    [
+        (broken(question="grid"), r"line 3 \(H2\): question is one of size, grind, bevel, not 'grid'"),
+        (broken(mark="H1"), r"line 3: mark H1 is there twice"),
+        (broken(mark=" "), r"line 3: no mark"),
+        (broken(habit="1/4 in"), r"line 3 \(H2\): column habit has no place in a question of grind"),
+        (
+            lambda listed: listed[14].update(sides="3"),
+            r"line 16 \(S1\): sides is 1 or 2, not '3'",
+        ),
+        (lambda listed: listed[14].update(habit="1/0 in"), r"line 16 \(S1\): habit is a leg such as"),
+        (lambda listed: listed[14].update(length=""), r"line 16 \(S1\): a habit needs the length"),
+        (lambda listed: [row.pop("question") for row in listed], r"no column question"),
+    ],
+)
+def test_a_broken_list_is_said_to_be(tmp_path: Path, spoil: Callable[[list[dict[str, str]]], None], said: str) -> None:
+    """A list that cannot be read ends the run before the service starts, with file, line, mark and fault."""
+    listed = rows()
+    spoil(listed)
+    with Run(str(write(tmp_path / "spoilt.csv", listed))) as run:
+        code, output, errors = run.end()
+    assert (code, output) == (2, "")
+    assert errors.startswith("spoilt.csv")
+    assert re.search(said, errors)
+    assert errors.count("\n") == 1
+
+
+@pytest.mark.parametrize(
+    ("content", "said"),
+    [(b"", "no column part"), (b"part,mark,where,question,units\n", "no joints"), (b"\xff\xfe", "spoilt.csv: ")],
+)
+def test_a_file_that_is_no_list(tmp_path: Path, content: bytes, said: str) -> None:
+    """An empty file, a bare heading and a file that is no text are told apart."""
+    path = tmp_path / "spoilt.csv"
+    path.write_bytes(content)
+    with Run(str(path)) as run:
+        code, output, errors = run.end()
+    assert (code, output) == (2, "")
+    assert said in errors
+    assert "Traceback" not in errors
+
+
+def test_more_cells_than_columns(tmp_path: Path) -> None:
+    """A stray comma is found, not read past."""
+    path = tmp_path / "spoilt.csv"
+    path.write_text("part,mark,where,question,units\nhopper,H1,corner,grind,us,1/4 in\n", encoding="utf-8")
+    with Run(str(path)) as run:
+        code, _, errors = run.end()
+    assert code == 2
+    assert "line 2: more cells than there are columns" in errors
+
+
+def test_a_value_the_service_refuses_is_a_line(tmp_path: Path) -> None:
+    """A thickness without a unit is refused by the service: the run goes on and names the column."""
+    listed = rows()[:3]
+    listed[1]["t2"] = "6"
+    with Run(str(write(tmp_path / "list.csv", listed))) as run:
+        code, output, errors = run.end()
+    assert (code, errors) == (0, "")
+    assert re.search(r"^H2 .* refused$", output, flags=re.MULTILINE)
+    assert "- t2: " in output
+    assert re.search(r"^H3 ", output, flags=re.MULTILINE)
+
+
+@pytest.mark.parametrize(("number", "code"), [(signal.SIGINT, 130), (signal.SIGTERM, 143)])
+def test_stopped_in_the_middle(tmp_path: Path, number: signal.Signals, code: int) -> None:
+    """Ctrl-C or a request to end, while joints are being asked about, stops the service as well."""
+    many = [{**row, "mark": f"{row['mark']}.{copy}"} for copy in range(60) for row in rows()]
+    with Run(str(write(tmp_path / "long.csv", many))) as run:
+        assert run.process.stdout is not None
+        first = run.process.stdout.readline()
+        while not run.process.stdout.readline().startswith("H3.0"):
+            assert run.process.poll() is None
+        assert not is_closed(port(first))
+        if PROCESSES.is_dir():
+            assert len(run.left_over()) >= 3  # script, gunicorn and a worker: an empty list later means something
+        run.process.send_signal(number)
+        ended, output, errors = run.end()
+        assert ended == code
+        assert "H1.59" not in output
+        assert "Traceback" not in errors
+        assert run.left_over() == []
+    assert is_closed(port(first))
+
+
+def test_the_first_answer_comes_within_seconds() -> None:
+    """The first joint is printed within ten seconds of the start, though a machine may be busy."""
+    started = time.monotonic()
+    with Run() as run:
+        assert run.process.stdout is not None
+        while not run.process.stdout.readline().startswith("H1"):
+            assert run.process.poll() is None
+        assert time.monotonic() - started < 10
+
+
+def test_a_service_that_does_not_start_shows_its_log() -> None:
+    """When gunicorn cannot start, the run ends with what it said and leaves nothing behind."""
+    with Run(WEB_CONCURRENCY="many") as run:
+        code, output, errors = run.end()
+        assert (code, output) == (1, "")
+        assert "the service ended at once" in errors
+        assert "invalid literal for int() with base 10: 'many'" in errors
+        assert run.left_over() == []
