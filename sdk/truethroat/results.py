@@ -32,6 +32,7 @@ __all__ = [
     "Material",
     "MaterialList",
     "Operand",
+    "Position",
     "Process",
     "ProcessList",
     "Provenance",
@@ -358,7 +359,18 @@ class Process(Answer):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class Position(Answer):
+    """A welding position the service knows, with the orientation it stands for."""
+
+    id: str
+    title: str | None = None
+    orientation: str | None = None
+    source: str | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class ProcessList(Answer):
-    """Every welding process the service knows."""
+    """Every welding process and position the service knows."""
 
     processes: tuple[Process, ...]
+    positions: tuple[Position, ...] = ()

@@ -276,10 +276,10 @@ def test_a_thread_may_carry_the_context() -> None:
     ("source", "text"),
     [
         (Source("A book", "page 1"), "A book, page 1"),
-        (Source("A book", "page 1", "from memory"), "A book, page 1 (from memory)"),
-        (Source("A book", "page 1", "second-hand"), "A book, page 1 (second-hand)"),
-        (Source("", "statics", "geometry"), "statics (geometry)"),
-        (Source("", "custom", "common practice, no source"), "custom (common practice, no source)"),
+        (Source("A book", "page 1", "from memory"), "A book, page 1, from memory"),
+        (Source("A book", "page 1", "second-hand"), "A book, page 1, second-hand"),
+        (Source("", "statics", "geometry"), "statics"),
+        (Source("", "custom", "common practice, no source"), "custom, common practice, no source"),
     ],
 )
 def test_a_source_says_how_sure_it_is(source: Source, text: str) -> None:

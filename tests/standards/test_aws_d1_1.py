@@ -30,7 +30,7 @@ def test_gap_limits() -> None:
     """1/16 in is free and 3/16 in the most: AWS D1.1:2020 7.21.1 (second-hand)."""
     assert pytest.approx(1.0) == s7_21_fit_up.FREE_GAP * 16 / INCH
     assert pytest.approx(3.0) == s7_21_fit_up.LARGEST_GAP * 16 / INCH
-    assert str(s7_21_fit_up.FIT_UP) == f"{EDITION}, 7.21.1 (second-hand)"
+    assert str(s7_21_fit_up.FIT_UP) == f"{EDITION}, 7.21.1, second-hand"
 
 
 def test_a_sixteenth_is_free_whatever_its_last_bit() -> None:

@@ -2,7 +2,7 @@
 
 import hashlib
 from collections.abc import Iterable, Mapping
-from dataclasses import asdict, dataclass, field
+from dataclasses import dataclass, field
 from enum import StrEnum
 from typing import Any
 
@@ -18,6 +18,7 @@ from .quantities import (
     FORCE_PER_LENGTH,
     LENGTH,
     MASS_PER_LENGTH,
+    STRESS,
     QuantityDict,
     Rounding,
     UnitSystem,
@@ -93,6 +94,10 @@ class Units:
         """Length from mm, as text in a sentence."""
         return self.length(value)["text"]
 
+    def stress_text(self, value: float) -> str:
+        """Stress from MPa, as text in a sentence."""
+        return render(STRESS, value, self.system)["text"]
+
 
 def fingerprint(operation: str, request: Any) -> str:
     """SHA-256 over a request dataclass in engine units, whose use case has filled in its defaults.
@@ -100,7 +105,7 @@ def fingerprint(operation: str, request: Any) -> str:
     How the answer is presented (units, mark, working) is left out, and numbers count to twelve figures, so that the
     same joint asked for in inches and in millimetres has one fingerprint.
     """
-    content = asdict(request)
+    content = orjson.loads(orjson.dumps(request))
     content.pop("common")
     # GMAW and 135 are one process, 2F and PB one orientation.
     if content["process"] is not None:

@@ -112,7 +112,7 @@ def _filled(request: BevelDepthRequest) -> BevelDepthRequest:
 
 def _check(request: BevelDepthRequest, rules: RuleSet | None) -> _Need:
     """Depth needed, once everything fits together."""
-    faults = Faults()
+    faults = Faults(Units(request.common.units))
     seam, finish = request.seam, request.finish
     check_seam(seam, faults)
     check_finish(seam, finish, faults)
@@ -126,13 +126,13 @@ def _check(request: BevelDepthRequest, rules: RuleSet | None) -> _Need:
     if seam.kind != "edge" and not at_most(request.required_throat, room):
         faults.out_of_range(
             "#/required_throat",
-            f"{request.required_throat:.4g} mm is more than the thinner part's {room:.4g} mm: no preparation reaches"
-            " it",
+            f"{faults.units.text(request.required_throat)} is more than the thinner part's {faults.units.text(room)}:"
+            " no preparation reaches it",
         )
     elif seam.kind == "closed-corner" and not at_most(_ground(request), thickness[1]):
         faults.out_of_range(
             "#/finish/below",
-            f"with the grinding part 2's {thickness[1]:.4g} mm leaves less than the throat at any depth",
+            f"with the grinding part 2's {faults.units.text(thickness[1])} leaves less than the throat at any depth",
         )
     need = None
     if not faults:

@@ -3,6 +3,8 @@
 from dataclasses import dataclass
 from typing import Literal
 
+from .answers import Units
+
 Code = Literal["inconsistent", "out-of-scope", "out-of-range"]
 
 
@@ -25,7 +27,12 @@ class Refused(ValueError):
 
 
 class Faults(list[Fault]):
-    """Faults gathered before the computation starts, so that all are told at once."""
+    """Faults gathered before the computation starts, so that all are told at once, in the request's units."""
+
+    def __init__(self, units: Units) -> None:
+        """Start with none."""
+        super().__init__()
+        self.units = units
 
     def inconsistent(self, pointer: str, detail: str) -> None:
         """Add a field that contradicts, or lacks, another."""

@@ -75,7 +75,7 @@ class FilletSizeRequest:
 def fillet_size(request: FilletSizeRequest) -> dict[str, Any]:
     """Answer a request for a fillet's size; raises ``Refused`` with every fault found."""
     remarks, units = Remarks(), Units(request.common.units)
-    faults = Faults()
+    faults = Faults(units)
     with working() as sheet:
         rules, beta_w = _rules(request, faults)
         _check(request, rules, faults)
@@ -145,9 +145,8 @@ def _check(request: FilletSizeRequest, rules: RuleSet, faults: Faults) -> None:
     if not at_most(joint.root_gap, rules.fit_up.largest):
         faults.out_of_scope(
             "#/joint/root_gap",
-            f"{joint.root_gap:.4g} mm is over 3/16 in ({rules.fit_up.largest:.4g} mm), the largest gap a larger leg"
-            " makes"
-            f" up for; bring the parts together ({rules.fit_up.source})",
+            f"{faults.units.text(joint.root_gap)} is over {faults.units.text(rules.fit_up.largest)}: a larger leg makes up"
+            f" for a gap of 3/16 in at most; bring the parts together ({rules.fit_up.source})",
         )
     if request.end_loaded:
         _check_end_loaded(request, rules, faults)

@@ -111,7 +111,7 @@ def _filled(request: GrindAllowanceRequest) -> GrindAllowanceRequest:
 
 def _check(request: GrindAllowanceRequest, rules: RuleSet | None) -> tuple[float, float | None]:
     """Deduction and distance to the nearer toe, once everything fits together."""
-    faults = Faults()
+    faults = Faults(Units(request.common.units))
     seam, prepared, finish = request.seam, request.preparation, request.finish
     check_seam(seam, faults)
     check_finish(seam, finish, faults)
@@ -123,7 +123,8 @@ def _check(request: GrindAllowanceRequest, rules: RuleSet | None) -> tuple[float
     elif not at_most(prepared.depth, seam.runs_through):
         faults.out_of_range(
             "#/preparation/depth",
-            f"{prepared.depth:.4g} mm is deeper than the {seam.runs_through:.4g} mm the seam runs through",
+            f"{faults.units.text(prepared.depth)} is deeper than the {faults.units.text(seam.runs_through)}"
+            " the seam runs through",
         )
     if prepared.tolerance > prepared.depth:
         faults.inconsistent("#/preparation/tolerance", "the tolerance is over the depth itself")
@@ -143,7 +144,8 @@ def _check(request: GrindAllowanceRequest, rules: RuleSet | None) -> tuple[float
         toe = nearer_toe_distance(request.face_width, prepared, opening)
         if toe < -SAME:
             faults.inconsistent(
-                "#/face_width", f"narrower than the {opening:.4g} mm the groove opens on the face; is it underfilled?"
+                "#/face_width",
+                f"narrower than the {faults.units.text(opening)} the groove opens on the face; is it underfilled?",
             )
     faults.refuse()
     return taken, toe

@@ -80,7 +80,7 @@ def _thicknesses(rules: RuleSet, parts: tuple[Part, Part], faults: Faults) -> No
         if not at_least(part.thickness, rules.scope.least_thickness):
             faults.out_of_scope(
                 f"#/parts/{index}/thickness",
-                f"{part.thickness:.4g} mm is too thin: {rules.id} covers {limit.text} ({limit.source})",
+                f"{faults.units.text(part.thickness)} is too thin: {rules.id} covers {limit.text} ({limit.source})",
             )
 
 
@@ -116,7 +116,7 @@ def _part(rules: RuleSet, index: int, part: Part, beta_w: float | None, faults: 
     if steel and not at_most(f_y, rules.scope.largest_yield):
         faults.out_of_scope(
             f"{pointer}/{'material' if part.material else 'yield_strength'}",
-            f"yield strength {f_y:.4g} MPa: {rules.id} covers {steel.text} ({steel.source})",
+            f"yield strength {faults.units.stress_text(f_y)}: {rules.id} covers {steel.text} ({steel.source})",
         )
     return PartMetal(part.thickness, f_y, f_u, own_beta_w)
 
@@ -158,8 +158,8 @@ def _filler(rules: RuleSet, filler: Filler | None, weaker: PartMetal, faults: Fa
     if matching and strength is not None and isinstance(base, float) and not at_least(strength, base):
         remarks.caution(
             "undermatched-filler",
-            f"The filler metal's {strength:.4g} MPa is under the part's {base:.4g} MPa:"
-            f" the rules expect {matching.text}.",
+            f"The filler metal's {faults.units.stress_text(strength)} is under the part's"
+            f" {faults.units.stress_text(base)}: the rules expect {matching.text}.",
             matching.source,
         )
     return strength

@@ -2,6 +2,7 @@
 
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field
+from functools import cache
 from math import inf, pi
 from types import MappingProxyType
 
@@ -159,4 +160,13 @@ ENTRIES: Mapping[str, Entry] = MappingProxyType(
 def rule_set(rule_set_id: str, over: Parameters = MappingProxyType({})) -> RuleSet:
     """Rule set of the table with a request's parameters over its own; ``KeyError`` for an id it does not have."""
     entry = ENTRIES[rule_set_id]
-    return entry.build(rule_set_id, entry.title, {**entry.parameters, **over})
+    if over:
+        return entry.build(rule_set_id, entry.title, {**entry.parameters, **over})
+    return _as_published(rule_set_id)
+
+
+@cache
+def _as_published(rule_set_id: str) -> RuleSet:
+    """Rule set with its own parameters; frozen, so one serves every request."""
+    entry = ENTRIES[rule_set_id]
+    return entry.build(rule_set_id, entry.title, MappingProxyType(dict(entry.parameters)))

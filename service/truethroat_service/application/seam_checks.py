@@ -19,7 +19,8 @@ def check_seam(seam: Seam, faults: Faults) -> None:
         if not at_most(seam.overlap, most):
             faults.out_of_range(
                 "#/seam/overlap",
-                f"{seam.overlap:.4g} mm is more than the {most:.4g} mm end of part 1 along the overlap",
+                f"{faults.units.text(seam.overlap)} is more than the {faults.units.text(most)} end of part 1"
+                " along the overlap",
             )
     if seam.thickness is not None and seam.thickness_tolerance >= min(seam.thickness):
         faults.inconsistent("#/seam/thickness_tolerance", "the tolerance is over the thickness itself")
@@ -39,7 +40,8 @@ def check_finish(seam: Seam, finish: Finish, faults: Faults) -> None:
         if not at_most(run, min(seam.width)):
             faults.out_of_range(
                 "#/finish/radius",
-                f"the blend runs {run:.4g} mm onto each face, past the {min(seam.width):.4g} mm there is",
+                f"the blend runs {faults.units.text(run)} onto each face, past the"
+                f" {faults.units.text(min(seam.width))} there is",
             )
 
 
@@ -48,7 +50,8 @@ def check_penetration(seam: Seam, penetration: Penetration, faults: Faults) -> N
     if seam.kind == "half-open-corner" and not at_most(penetration.depth, seam.overlap):
         faults.out_of_range(
             "#/penetration/depth",
-            f"{penetration.depth:.4g} mm runs past the {seam.overlap:.4g} mm overlap it is measured along",
+            f"{faults.units.text(penetration.depth)} runs past the {faults.units.text(seam.overlap)} overlap"
+            " it is measured along",
         )
     if penetration.tolerance > penetration.depth:
         faults.inconsistent("#/penetration/tolerance", "the tolerance is over the depth itself")

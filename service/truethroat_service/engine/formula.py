@@ -40,7 +40,7 @@ class Source:
     def __str__(self) -> str:
         """Citation as it is printed; anything less than seen is said."""
         citation = f"{self.document}, {self.clause}" if self.document else self.clause
-        return citation if self.mark == "seen" else f"{citation} ({self.mark})"
+        return citation if self.mark in ("seen", "geometry") else f"{citation}, {self.mark}"
 
 
 @dataclass(frozen=True, slots=True)
