@@ -185,14 +185,14 @@ FILLET_SCOPE: dict[str, tuple[Any, str, str]] = {
         changed(EN, joint__root_gap="0.19 in"),
         "#/joint/root_gap",
         (
-            "4.826 mm is over 4.762 mm: a larger leg makes up for a gap of 3/16 in at most; bring the parts together"
+            "4.826 mm is over 4.763 mm: a larger leg makes up for a gap of 3/16 in at most; bring the parts together"
             " (AWS D1.1/D1.1M:2020, 7.21.1"
         ),
     ),
     "gap under the shop rule": (
         changed(THIN, joint__root_gap="5 mm"),
         "#/joint/root_gap",
-        "5 mm is over 4.762 mm: a larger leg makes up for a gap of 3/16 in at most; bring the parts together",
+        "5 mm is over 4.763 mm: a larger leg makes up for a gap of 3/16 in at most; bring the parts together",
     ),
     "no beta_w row": (
         changed(EN, parts__0__material="S450"),
