@@ -61,6 +61,8 @@ QUANTITIES: list[tuple[Any, str, str, str]] = [
     ("1/0 mm", "", "not-a-quantity", NO_LENGTH),
     ("\u0666 mm", "", "not-a-quantity", NO_LENGTH),
     ("0x6 mm", "", "not-a-quantity", NO_LENGTH),
+    ("six furlong", "", "not-a-quantity", NO_LENGTH),
+    ("1/0 furlong", "", "not-a-quantity", NO_LENGTH),
     ("6^800000 mm", "", "not-a-quantity", NO_LENGTH),
     ("1" * 60 + " mm", "", "not-a-quantity", NO_LENGTH),
     (True, "", "wrong-type", 'must be a length: text such as "6 mm" or value and unit'),
