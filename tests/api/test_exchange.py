@@ -7,8 +7,10 @@ import re
 from typing import Any
 
 import pytest
+from flask import Response
 from tests.api.exchange import PROBLEM, Exchange
 from tests.api.sound import BEVEL, CLOSED, EN, FILLET, GRIND, TO_BEVEL
+from werkzeug.exceptions import HTTPException
 
 from truethroat_service.api import create_app
 from truethroat_service.api.blueprints import fillet_size
@@ -131,6 +133,24 @@ def test_a_failure_tells_nothing_of_the_inside(monkeypatch: pytest.MonkeyPatch) 
     assert response.json["request_id"] == "job-9"
     text = response.get_data(as_text=True)
     assert not re.search(r"secret|RuntimeError|Traceback|\.py|truethroat_service", text)
+
+
+def test_what_is_no_error_is_no_problem() -> None:
+    """An exchange broken off with a status under 400 is answered as it stands."""
+
+    class Unchanged(HTTPException):
+        """Nothing new."""
+
+        code = 304
+
+    def unchanged() -> Response:
+        raise Unchanged
+
+    app = create_app(Settings())
+    app.add_url_rule("/unchanged", view_func=unchanged)
+    response = app.test_client().get("/unchanged")
+    assert response.status_code == 304
+    assert response.mimetype != PROBLEM
 
 
 def test_liveness(service: Exchange) -> None:

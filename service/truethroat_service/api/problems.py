@@ -71,9 +71,7 @@ def handle_refused(error: Refused) -> Response:
 
 
 def _summary(errors: list[dict[str, str]]) -> str:
-    """Faults in one sentence."""
-    if not errors:
-        return "The request cannot be answered."
+    """Faults, of which there is at least one, in one sentence."""
     first = f"{errors[0]['pointer']}: {errors[0]['detail']}"
     return first if len(errors) == 1 else f"{len(errors)} faults; the first: {first}"
 

@@ -145,8 +145,8 @@ def _check(request: FilletSizeRequest, rules: RuleSet, faults: Faults) -> None:
     if not at_most(joint.root_gap, rules.fit_up.largest):
         faults.out_of_scope(
             "#/joint/root_gap",
-            f"{faults.units.text(joint.root_gap)} is over {faults.units.text(rules.fit_up.largest)}: a larger leg makes up"
-            f" for a gap of 3/16 in at most; bring the parts together ({rules.fit_up.source})",
+            f"{faults.units.text(joint.root_gap)} is over {faults.units.text(rules.fit_up.largest)}: a larger leg makes"
+            f" up for a gap of 3/16 in at most; bring the parts together ({rules.fit_up.source})",
         )
     if request.end_loaded:
         _check_end_loaded(request, rules, faults)
