@@ -28,8 +28,8 @@ def test_ksi_is_6_894757_megapascals() -> None:
 
 def test_a_refusal_names_the_field_to_change() -> None:
     """An unlisted combination says which field to change and why, and is a ValueError."""
-    refusal = Unlisted("process", "the table does not list it")
-    assert refusal.field == "process"
+    refusal = Unlisted(("process", "the table does not list it"))
+    assert refusal.faults == (("process", "the table does not list it"),)
     assert str(refusal) == "the table does not list it"
     assert isinstance(refusal, ValueError)
 

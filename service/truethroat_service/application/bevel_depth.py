@@ -131,7 +131,7 @@ def _check(request: BevelDepthRequest, rules: RuleSet | None) -> _Need:
         )
     elif seam.kind == "closed-corner" and not at_most(_ground(request), thickness[1]):
         faults.out_of_range(
-            "#/finish/below",
+            "#/finish/below" if finish.below else "#/finish/tolerance",
             f"with the grinding part 2's {faults.units.text(thickness[1])} leaves less than the throat at any depth",
         )
     need = None
@@ -139,7 +139,8 @@ def _check(request: BevelDepthRequest, rules: RuleSet | None) -> _Need:
         try:
             need = _need(request, rules, request.form, request.angle, _step(request))
         except Unlisted as error:
-            faults.out_of_scope(f"#/{error.field}", str(error))
+            for field, text in error.faults:
+                faults.out_of_scope(f"#/{field}", text)
     faults.refuse()
     assert need is not None  # noqa: S101 - refused otherwise
     return need

@@ -148,6 +148,8 @@ def _check(request: FilletSizeRequest, rules: RuleSet, faults: Faults) -> None:
             f"{faults.units.text(joint.root_gap)} is over {faults.units.text(rules.fit_up.largest)}: a larger leg makes"
             f" up for a gap of 3/16 in at most; bring the parts together ({rules.fit_up.source})",
         )
+    if request.penetration is not None and request.penetration.tolerance > request.penetration.depth:
+        faults.inconsistent("#/penetration/tolerance", "the tolerance is over the depth itself")
     if request.end_loaded:
         _check_end_loaded(request, rules, faults)
 
@@ -172,7 +174,9 @@ def _check_end_loaded(request: FilletSizeRequest, rules: RuleSet, faults: Faults
         faults.inconsistent("#/end_loaded", f"{rules.id} claims no strength, so it reduces none; leave it out")
     elif limit and request.joint.kind != "lap":
         faults.out_of_scope("#/end_loaded", f"{rules.id} has {limit.text} alone, not in a {request.joint.kind}")
-    if request.load is None or request.load.length is None:
+    elif request.basis != "load":
+        faults.inconsistent("#/end_loaded", 'the long-weld reduction goes with basis "load"; leave it out')
+    elif request.load is not None and request.load.length is None:
         faults.inconsistent("#/end_loaded", "the long-weld reduction needs the length of the weld: load.length")
 
 
@@ -194,7 +198,7 @@ def _fillets(request: FilletSizeRequest, rules: RuleSet, found: Metals) -> Fille
         end_loaded=request.end_loaded,
         edge=None if request.edge_of is None else found.parts[request.edge_of - 1].thickness,
         gap=joint.root_gap,
-        penetration=proven.depth if proven and rules.weld else 0.0,
+        penetration=proven.depth - proven.tolerance if proven and rules.weld else 0.0,
         by_throat=request.size_by == "throat",
         step=request.size_step,
     )
@@ -210,9 +214,13 @@ def _side_loads(request: FilletSizeRequest, rules: RuleSet, found: Metals) -> tu
         return component_load(joint.kind, joint.sides, joint.angle, load.normal, load.transverse, load.longitudinal)
     if rules.parts is None:
         return ()
-    thinner = min(found.parts, key=lambda part: (float(part.thickness), float(part.yield_strength or 0.0)))
-    with about("thinner part"):
-        strength = rules.parts.across(thinner)
+    strengths = []
+    for number, part in enumerate(found.parts, start=1):
+        with about(f"part {number}"):
+            strengths.append(float(rules.parts.across(part)))
+    # With one steel the weaker part is the thinner one.
+    with about("weaker part"):
+        strength = min(strengths)
         per_length = loads.force_per_length(P=strength, m=float(joint.sides), L=1.0)
     return shared_load(joint.kind, joint.sides, joint.angle, per_length, pi / 2)
 

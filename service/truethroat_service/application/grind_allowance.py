@@ -118,7 +118,7 @@ def _check(request: GrindAllowanceRequest, rules: RuleSet | None) -> tuple[float
     check_penetration(seam, request.penetration, faults)
     if prepared.depth > 0.0 and seam.kind not in FLAT_SEAMS:
         faults.inconsistent(
-            "#/preparation/depth", f"a prepared depth belongs to {', '.join(FLAT_SEAMS)}, not to a {seam.kind}"
+            "#/preparation/depth", f"a prepared depth belongs to {', '.join(FLAT_SEAMS)}, not to {seam.kind}"
         )
     elif not at_most(prepared.depth, seam.runs_through):
         faults.out_of_range(
@@ -136,13 +136,13 @@ def _check(request: GrindAllowanceRequest, rules: RuleSet | None) -> tuple[float
         try:
             taken = grooves.deduction(rules, groove)
         except Unlisted as error:
-            pointer = {"groove_angle": "#/preparation/groove_angle"}.get(error.field, f"#/{error.field}")
-            faults.out_of_scope(pointer, str(error))
+            for field, text in error.faults:
+                faults.out_of_scope("#/preparation/groove_angle" if field == "groove_angle" else f"#/{field}", text)
     toe = None
     if request.face_width is not None and not faults:
         opening = grooves.opening(prepared.groove, prepared.angle, prepared.depth)
         toe = nearer_toe_distance(request.face_width, prepared, opening)
-        if toe < -SAME:
+        if not at_least(request.face_width, opening):
             faults.inconsistent(
                 "#/face_width",
                 f"narrower than the {faults.units.text(opening)} the groove opens on the face; is it underfilled?",
@@ -164,7 +164,7 @@ def _check_face(request: GrindAllowanceRequest, faults: Faults) -> None:
     if request.face_width is not None and request.seam.kind not in FLAT_SEAMS:
         faults.inconsistent(
             "#/face_width",
-            f"face_width belongs to {', '.join(FLAT_SEAMS)}; on a {request.seam.kind} the toes are known",
+            f"face_width belongs to {', '.join(FLAT_SEAMS)}; of {request.seam.kind} the toes are known",
         )
 
 
@@ -272,9 +272,11 @@ def _leave(account: _Account) -> float | None:
     judged, q = account.budget.judged, account.budget.required
     # The grinder may go its tolerance deeper than the face height it is told to leave.
     needed = q + account.worse["below"] - judged.root_to_plane
+    if not at_least(judged.limit, q):
+        return None
     if needed <= SAME * q:
         return 0.0
-    return needed if account.shape.face_counts and at_least(judged.limit, q) else None
+    return needed if account.shape.face_counts else None
 
 
 def _radius(request: GrindAllowanceRequest, account: _Account, verdict: Verdict) -> tuple[float | None, str]:

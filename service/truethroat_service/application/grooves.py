@@ -4,7 +4,7 @@ from dataclasses import dataclass
 from math import pi
 
 from ..engine.formula import cite
-from ..engine.rule_set import Groove, RuleSet, Unlisted
+from ..engine.rule_set import Groove, RuleSet
 from ..practice import preparation
 from ..reference.loader import position as position_of
 from ..reference.loader import process as process_of
@@ -36,14 +36,6 @@ def deduction(rules: RuleSet | None, groove: Groove) -> float:
     taken, source = rules.groove.deduction(groove)
     cite(source)
     return taken
-
-
-def deduction_or_none(rules: RuleSet | None, groove: Groove) -> float | None:
-    """What the rules take off, mm, or None for a groove they do not list."""
-    try:
-        return deduction(rules, groove)
-    except Unlisted:
-        return None
 
 
 def cut(form: GrooveForm, angle: float, depth: float, both: bool, root_radius: float | None) -> Cut:

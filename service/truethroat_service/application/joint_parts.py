@@ -91,7 +91,7 @@ def _part(rules: RuleSet, index: int, part: Part, beta_w: float | None, faults: 
         f_y, f_u, own_beta_w = _looked_up(rules, pointer, part.material, part.thickness, faults)
         # A grade the table has no row for may still be welded with a beta_w the caller vouches for.
         own_beta_w = beta_w if beta_w is not None else own_beta_w
-        if rules.family == "en" and own_beta_w is None:
+        if rules.family == "en" and own_beta_w is None and MATERIALS[part.material].family == "carbon-steel":
             faults.out_of_scope(
                 f"{pointer}/material",
                 f"{part.material} has no row in EN 1993-1-8:2005 Table 4.1; send parameters.beta_w for it",

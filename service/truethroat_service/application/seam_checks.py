@@ -34,7 +34,7 @@ def check_finish(seam: Seam, finish: Finish, faults: Faults) -> None:
     """Add a finish the seam cannot have, and a blend that runs off its faces."""
     possible = FINISHES[seam.kind]
     if finish.to not in possible:
-        faults.inconsistent("#/finish/to", f"a {seam.kind} is finished {' or '.join(possible)}, not {finish.to}")
+        faults.inconsistent("#/finish/to", f"{seam.kind} is finished {' or '.join(possible)}, not {finish.to}")
     elif finish.radius is not None and seam.width is not None:
         run = tangent_run(finish.radius, seam.angle)
         if not at_most(run, min(seam.width)):

@@ -61,7 +61,9 @@ def budget(shape: Shape, lengths: Lengths, worse: Mapping[str, float], required:
             nominal.remaining - clearances(shape, _moved(lengths, {name: move})).remaining
             for name, move in moves.items()
         ]
-    return Budget(nominal, worst, nominal.remaining - hypot(*falls), required, judged_on_worst=True)
+    # Where clearances change places, falls taken one by one can add up to more than all of them at once.
+    root_sum_square = max(nominal.remaining - hypot(*falls), worst.remaining)
+    return Budget(nominal, worst, root_sum_square, required, judged_on_worst=True)
 
 
 def _moved(lengths: Lengths, moves: Mapping[str, float]) -> Lengths:

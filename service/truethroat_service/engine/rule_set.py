@@ -137,12 +137,12 @@ class Groove:
 
 
 class Unlisted(ValueError):
-    """A combination a table does not list; ``field`` names the request field to change."""
+    """A combination a table does not list: each request field to change, and what would be listed."""
 
-    def __init__(self, field_name: str, text: str) -> None:
-        """Keep the field beside the text."""
-        super().__init__(text)
-        self.field = field_name
+    def __init__(self, *faults: tuple[str, str]) -> None:
+        """Keep each field beside its text."""
+        super().__init__("; ".join(text for _, text in faults))
+        self.faults = faults
 
 
 class GrooveRules(Protocol):

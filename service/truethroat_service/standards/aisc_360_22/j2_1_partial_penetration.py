@@ -11,6 +11,7 @@ from . import clause
 
 TABLE_J2_1 = clause("Table J2.1")
 ROOT_DEDUCTION = INCH / 8
+WIRE = ("GMAW", "FCAW", "FCAW-G", "FCAW-S")
 
 TABLE_J2_3 = Table(
     "table_J2_3",
@@ -41,30 +42,34 @@ def root_deduction(groove: Groove) -> float:
     Between its rows the row of the tighter groove holds: from 45 deg up to 60 deg the 45 deg row, from 60 deg the
     60 deg row; a J or U has rows of its own. Raises :class:`Unlisted` for a combination the table does not list.
     """
-    process, where = groove.process, groove.orientation
-    if process is None:
-        raise Unlisted("process", "Table J2.1 goes by process: send one of SMAW, GMAW, FCAW, FCAW-G, FCAW-S, SAW")
-    if where is None:
-        raise Unlisted("position", 'Table J2.1 goes by position: send one such as "1G", "2G", "PA" or "PC"')
-    wire = process in ("GMAW", "FCAW", "FCAW-G", "FCAW-S")
-    if not wire and process not in ("SMAW", "SAW"):
-        raise Unlisted("process", f"Table J2.1 lists SMAW, GMAW, FCAW and SAW, not {process}")
-    if process == "SAW" and where != "flat":
-        raise Unlisted("position", f"Table J2.1 lists SAW in the flat position only, not {where}")
+    _check_listed(groove)
     if groove.form in ("single-j", "single-u"):
         return 0.0
     if groove.angle < radians(45.0) * (1.0 - SAME):
-        raise Unlisted("groove_angle", "Table J2.1 lists grooves of 45 deg and more; this one is tighter")
+        raise Unlisted(("groove_angle", "Table J2.1 lists grooves of 45 deg and more; this one is tighter"))
     if groove.angle >= radians(60.0) * (1.0 - SAME):
-        if groove.form == "single-v" or process == "SAW":
+        if groove.form == "single-v" or groove.process == "SAW":
             return 0.0
-        raise Unlisted(
-            "groove_angle",
-            f"Table J2.1 lists a 60 deg bevel for SAW alone; for {process} it lists the 45 deg bevel"
-            " (45 up to 60 deg) and the 60 deg V",
-        )
-    if process == "SAW":
-        raise Unlisted("groove_angle", "Table J2.1 lists SAW from 60 deg up, not between 45 and 60 deg")
-    if wire and where in ("flat", "horizontal"):
+        listed = f"for {groove.process} it lists the 45 deg bevel (45 up to 60 deg) and the 60 deg V"
+        raise Unlisted(("groove_angle", f"Table J2.1 lists a 60 deg bevel for SAW alone; {listed}"))
+    if groove.process == "SAW":
+        raise Unlisted(("groove_angle", "Table J2.1 lists SAW from 60 deg up, not between 45 and 60 deg"))
+    if groove.process in WIRE and groove.orientation in ("flat", "horizontal"):
         return 0.0
     return ROOT_DEDUCTION
+
+
+def _check_listed(groove: Groove) -> None:
+    """Raise :class:`Unlisted` for a process and a position that no row has, both at once."""
+    process, position = groove.process, groove.orientation
+    faults = []
+    if process is None:
+        faults.append(("process", "Table J2.1 goes by process: send one of SMAW, GMAW, FCAW, FCAW-G, FCAW-S, SAW"))
+    elif process not in (*WIRE, "SMAW", "SAW"):
+        faults.append(("process", f"Table J2.1 lists SMAW, GMAW, FCAW and SAW, not {process}"))
+    if position is None:
+        faults.append(("position", 'Table J2.1 goes by position: send one such as "1G", "2G", "PA" or "PC"'))
+    elif process == "SAW" and position != "flat":
+        faults.append(("position", f"Table J2.1 lists SAW in the flat position only, not {position}"))
+    if faults:
+        raise Unlisted(*faults)

@@ -1,0 +1,226 @@
+"""Makes most generated requests ones that a shop could send, without leaving what the document allows.
+
+A generator knows each field's form and nothing of how fields go together, so that hardly one of its requests can be
+answered. Three in four are mended here, by what the request itself holds and nothing else: the run stays repeatable.
+"""
+
+from __future__ import annotations
+
+import json
+from typing import Any
+from zlib import crc32
+
+Json = dict[str, Any]
+
+FLAT = ("butt", "edge", "closed-corner")
+FINISHES = {
+    "butt": ("as-welded", "flush"),
+    "edge": ("as-welded", "flush"),
+    "closed-corner": ("as-welded", "flush", "radius"),
+    "half-open-corner": ("as-welded", "flush", "flat", "radius"),
+    "open-corner": ("as-welded", "flush", "flat", "radius"),
+    "fillet": ("as-welded", "flat"),
+}
+COMMON_STEELS = ("S235", "S275", "S355", "A36", "A992")
+
+
+class Chance:
+    """Choices that follow from a request, one after another."""
+
+    def __init__(self, body: Any) -> None:
+        """Start from a sum over the request."""
+        self._state = crc32(json.dumps(body, sort_keys=True).encode())
+
+    def of(self, *choices: Any) -> Any:
+        """Choose one."""
+        self._state = (1103515245 * self._state + 12345) % 2**31
+        return choices[(self._state >> 8) % len(choices)]
+
+
+def mended(path: str, body: Any) -> Any:
+    """Give a request that most likely can be answered, or, one time in four, the request as it is."""
+    if not isinstance(body, dict):
+        return body
+    chance = Chance(body)
+    if chance.of(True, False, False, False):
+        return body
+    made: Json = json.loads(json.dumps(body))
+    {"/v1/fillet-size": _fillet, "/v1/grind-allowance": _ground, "/v1/bevel-depth": _bevelled}[path](made, chance)
+    return made
+
+
+def _millimetres(chance: Chance, low: int, high: int) -> Any:
+    """Make a length between two, in either form."""
+    value = chance.of(*range(4 * low, 4 * high + 1)) / 4
+    return chance.of(f"{value:g} mm", {"value": value, "unit": "mm"}, f"{value / 25.4:.5f} in")
+
+
+def _drop(body: Json, *fields: str) -> None:
+    """Leave fields out."""
+    for field in fields:
+        body.pop(field, None)
+
+
+def _fillet(body: Json, chance: Chance) -> None:
+    """Mend a fillet: rules, basis, joint, parts and load that go together."""
+    rules = str(body["rule_set"])
+    thin, aisc = rules == "thin-part", rules.startswith("aisc")
+    joint = body["joint"]
+    if joint["kind"] == "inside-corner":
+        _drop(joint, "sides")
+    _drop(joint, "root_gap", *chance.of((), ("angle",)))
+    if "angle" in joint:
+        joint["angle"] = chance.of("90 deg", "75 deg", "105 deg")
+    if joint["kind"] != "lap":
+        _drop(body, "edge_of", "end_loaded")
+    for part in body["parts"]:
+        _part(part, thin, aisc, chance)
+    if thin:
+        body["basis"] = "thin-part"
+        _drop(body, "load", "filler", "parameters", "end_loaded")
+    else:
+        body["basis"] = chance.of("load", "full-strength")
+        _load(body, chance)
+    if aisc:
+        body["filler"] = chance.of("E70", "E80", {"tensile_strength": "70 ksi"})
+        _drop(body, "parameters")
+    elif "filler" in body:
+        body["filler"] = chance.of("E 46", "E70", {"tensile_strength": {"value": 550, "unit": "MPa"}})
+    if "size_step" in body:
+        body["size_step"] = chance.of("1/16 in", "0.5 mm", {"value": 1, "unit": "mm"})
+
+
+def _part(part: Json, thin: bool, aisc: bool, chance: Chance) -> None:
+    """Mend a part: a usual thickness, and the strengths its rules go by."""
+    part["thickness"] = _millimetres(chance, 4, 30)
+    if "material" in part or (not thin and "yield_strength" not in part):
+        part["material"] = chance.of(*COMMON_STEELS) if aisc else chance.of("S235", "S275", "S355")
+        _drop(part, "yield_strength", "tensile_strength", "beta_w")
+    elif "yield_strength" in part:
+        part["yield_strength"] = chance.of("355 MPa", "36 ksi")
+        part["tensile_strength"] = chance.of("490 MPa", "58 ksi")
+        if aisc:
+            _drop(part, "beta_w")
+        else:
+            part["beta_w"] = chance.of(0.8, 0.9, 1)
+
+
+def _load(body: Json, chance: Chance) -> None:
+    """Mend a load: one where the basis wants it, none where it does not."""
+    if body["basis"] != "load":
+        _drop(body, "load", "end_loaded")
+        return
+    load = body.get("load", {})
+    if "force" in load or not load:
+        body["load"] = {
+            "force": chance.of("40 kN", "12 kip", {"value": 90_000, "unit": "N"}),
+            "length": chance.of("200 mm", "10 in", {"value": 1.5, "unit": "m"}),
+            "angle": chance.of("0 deg", "90 deg", {"value": 0.7, "unit": "rad"}),
+        }
+    else:
+        body["load"] = {
+            **{name: chance.of("300 N/mm", "-1 kip/in", "0 N/mm") for name in load if name != "length"},
+            "longitudinal": chance.of("250 N/mm", {"value": 1.5, "unit": "kip/in"}),
+            "length": chance.of("200 mm", "10 in"),
+        }
+
+
+def _finish(body: Json, kind: str, chance: Chance) -> None:
+    """Mend a finish: one that the kind of seam can have."""
+    finish = body.get("finish")
+    if finish is None:
+        return
+    if finish["to"] not in FINISHES[kind]:
+        body["finish"] = finish = {"to": chance.of(*(to for to in FINISHES[kind] if to != "radius"))}
+    usual = {"below": ("0 mm", "1/64 in"), "tolerance": ("0.2 mm",), "radius": ("3 mm", "1/2 in")}
+    for field, choices in usual.items():
+        if field in finish:
+            finish[field] = chance.of(*choices)
+
+
+def _seam(body: Json, chance: Chance) -> str:
+    """Mend a seam, its finish and its penetration; give its kind."""
+    seam = body["seam"]
+    kind = str(seam["kind"])
+    _drop(seam, "width")
+    for field in ("thickness", "legs"):
+        if field in seam:
+            seam[field] = [_millimetres(chance, 6, 16), _millimetres(chance, 6, 16)]
+    for field in ("thickness_tolerance", "legs_tolerance"):
+        if field in seam:
+            seam[field] = chance.of("0 mm", "0.3 mm", "1/64 in")
+    if kind == "closed-corner":
+        _drop(seam, "angle")
+    elif "angle" in seam:
+        seam["angle"] = chance.of("90 deg", "60 deg", "120 deg")
+    if "overlap" in seam:
+        seam["overlap"] = chance.of("2 mm", {"value": 3, "unit": "mm"})
+    if "overlap_tolerance" in seam:
+        seam["overlap_tolerance"] = "0.5 mm"
+    if "penetration" in body:
+        body["penetration"]["depth"] = chance.of("1 mm", "1/16 in", {"value": 2, "unit": "mm"})
+        if "tolerance" in body["penetration"]:
+            body["penetration"]["tolerance"] = chance.of("0 mm", "0.5 mm")
+    body["required_throat"] = _millimetres(chance, 1, 6)
+    _finish(body, kind, chance)
+    return kind
+
+
+def _coded(body: Json, chance: Chance) -> None:
+    """Mend what the deduction of a code goes by."""
+    if str(body.get("rule_set", "")).startswith("aisc"):
+        body["process"] = chance.of("GMAW", "111", "FCAW")
+        body["position"] = chance.of("1G", "PA", "2G", "3G")
+
+
+def _ground(body: Json, chance: Chance) -> None:
+    """Mend a seam to grind."""
+    kind = _seam(body, chance)
+    _coded(body, chance)
+    aisc = str(body.get("rule_set", "")).startswith("aisc")
+    if kind not in FLAT:
+        _drop(body, "preparation", "face_width")
+    if "face_width" in body:
+        body["face_width"] = _millimetres(chance, 20, 40)
+    prepared = body.get("preparation")
+    if prepared is not None:
+        prepared["depth"] = chance.of("2 mm", "3 mm", "3/16 in")
+        if "tolerance" in prepared:
+            prepared["tolerance"] = chance.of("0 mm", "0.5 mm")
+        if "groove_angle" in prepared:
+            prepared["groove_angle"] = chance.of("45 deg", "50 deg") if aisc else chance.of("30 deg", "70 deg")
+    if "hollow" in body and chance.of(True, False):
+        body["hollow"] = chance.of("0.5 mm", "1/32 in")
+        _drop(body, "face_height", "face_height_tolerance")
+    else:
+        _drop(body, "hollow", "hollow_tolerance")
+    for height, tolerance in (("face_height", "face_height_tolerance"), ("hollow", "hollow_tolerance")):
+        if tolerance in body:
+            body[tolerance] = "0.3 mm"
+            body.setdefault(height, "1 mm")
+    if "face_height" in body:
+        body["face_height"] = _millimetres(chance, 0, 5)
+
+
+def _bevelled(body: Json, chance: Chance) -> None:
+    """Mend an edge to prepare."""
+    _seam(body, chance)
+    _coded(body, chance)
+    groove = body.get("groove", "single-bevel")
+    if groove in ("single-v", "single-u"):
+        _drop(body, "bevelled")
+    if groove in ("single-bevel", "single-v"):
+        _drop(body, "root_radius")
+    if "root_radius" in body:
+        body["root_radius"] = chance.of("6 mm", "1/4 in")
+    if str(body.get("rule_set", "")).startswith("aisc"):
+        _drop(body, "groove_angle", "bevelled")
+    elif "groove_angle" in body:
+        body["groove_angle"] = chance.of("30 deg", "60 deg", {"value": 50, "unit": "deg"})
+    for field, choices in (
+        ("minimum_land", ("0 mm", "1 mm", "1/16 in")),
+        ("depth_step", ("0.5 mm", "1/32 in")),
+        ("depth_tolerance", ("0 mm", "0.5 mm")),
+    ):
+        if field in body:
+            body[field] = chance.of(*choices)
