@@ -298,8 +298,8 @@ def _result(
 
 
 def _utilisation(sizes: Sizes) -> float | None:
-    """Greatest use made of weld or parts; None where no strength is claimed, or where the weld may not carry at all."""
-    if sizes.weld_utilisation is None or sizes.base_utilisation is None or not sizes.weld_strength:
+    """Greatest use made of weld or parts; None where no strength is claimed, or where no size will do."""
+    if sizes.weld_utilisation is None or sizes.base_utilisation is None or not sizes.reached:
         return None
     return float(max(sizes.weld_utilisation, *sizes.base_utilisation))
 

@@ -105,7 +105,7 @@ class Sheet:
     about: str = ""
 
     def sources(self) -> list[Source]:
-        """Every source behind the answer, each once, in the order first used."""
+        """Every source behind the answer, each once: those of formulas in the order used, then those cited."""
         return list(dict.fromkeys([step.formula.source for step in self.steps] + self.cited))
 
 
@@ -184,7 +184,9 @@ class Formula(Generic[P]):
         self.meaning = (body.__doc__ or "").strip().split("\n")[0].rstrip(".")
 
     def __call__(self, *args: P.args, **kwargs: P.kwargs) -> Real:
-        """Compute, and note the step when a sheet is open. Arguments go by keyword."""
+        """Compute, and note the step when a sheet is open; arguments go by keyword, or ``TypeError`` is raised."""
+        if args:
+            raise TypeError(f"{self.symbol}: arguments go by keyword, so that the sheet can name them")
         value = self.body(*args, **kwargs)
         sheet = _SHEET.get()
         if sheet is not None:

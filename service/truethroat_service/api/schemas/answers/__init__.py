@@ -1,0 +1,14 @@
+"""Shapes of answers, as JSON schema: answers are built as plain dictionaries, and tests hold them against these.
+
+Answers are open: a client must pass over fields it does not know.
+"""
+
+from . import catalogue, common, fillet_size, finishing
+from .shapes import Json
+
+COMPONENTS: dict[str, Json] = {
+    **common.COMPONENTS,
+    **fillet_size.COMPONENTS,
+    **finishing.COMPONENTS,
+    **catalogue.COMPONENTS,
+}
