@@ -41,6 +41,7 @@ from truethroat.results import (
     ProcessList,
     RuleSetList,
     Service,
+    WeldGroup,
 )
 from truethroat.transport import Exchange, Timeout, Transport
 from truethroat.version import API_MAJOR
@@ -244,6 +245,53 @@ class Client:
                 "minimum_land": minimum_land,
                 "depth_step": depth_step,
                 "depth_tolerance": depth_tolerance,
+                "units": units,
+                "working": working,
+                "mark": mark,
+            },
+            timeout,
+        )
+
+    def weld_group(
+        self,
+        *,
+        rule_set: str | None = None,
+        group: Object | None = None,
+        load: Object | None = None,
+        parts: Sequence[Part | Object] | None = None,
+        method: Literal["elastic", "instantaneous-centre"] | None = None,
+        count: int | None = None,
+        filler: str | Filler | Object | None = None,
+        parameters: Parameters | Object | None = None,
+        leg: QuantityInput | None = None,
+        throat: QuantityInput | None = None,
+        size_by: Literal["leg", "throat"] | None = None,
+        size_step: QuantityInput | None = None,
+        units: Literal["metric", "us"] | None = None,
+        working: bool | None = None,
+        mark: str | None = None,
+        timeout: Timeout | None = None,
+    ) -> WeldGroup:
+        """Ask what size a weld group needs under any force and moment, or what a size of it carries.
+
+        Arguments left out are not sent, so the service's own defaults hold.
+        """
+        return self._calculate(
+            "/v1/weld-group",
+            WeldGroup,
+            {
+                "rule_set": rule_set,
+                "group": group,
+                "load": load,
+                "parts": parts,
+                "method": method,
+                "count": count,
+                "filler": filler,
+                "parameters": parameters,
+                "leg": leg,
+                "throat": throat,
+                "size_by": size_by,
+                "size_step": size_step,
                 "units": units,
                 "working": working,
                 "mark": mark,

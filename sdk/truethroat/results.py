@@ -21,6 +21,7 @@ __all__ = [
     "Calculation",
     "Callout",
     "Caution",
+    "Components",
     "Creditable",
     "EffectiveLength",
     "FillerMass",
@@ -28,10 +29,15 @@ __all__ = [
     "FillerMetalList",
     "FilletSize",
     "GrindAllowance",
+    "GroupLoad",
+    "GroupPoint",
+    "GroupProperties",
+    "GroupStrength",
     "Limit",
     "Material",
     "MaterialList",
     "Operand",
+    "Place",
     "Position",
     "Process",
     "ProcessList",
@@ -45,6 +51,7 @@ __all__ = [
     "SizeStep",
     "Step",
     "Strength",
+    "WeldGroup",
 ]
 
 
@@ -291,6 +298,81 @@ class Limit(Result):
 
     text: str
     source: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Place(Result):
+    """A place in the plane of a group."""
+
+    x: Quantity
+    y: Quantity
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Components(Result):
+    """A force or moment along each axis."""
+
+    x: Quantity
+    y: Quantity
+    z: Quantity
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class GroupProperties(Result):
+    """One group as lines of unit throat, about its centroid."""
+
+    length: Quantity
+    centroid: Place
+    i_x: Quantity
+    i_y: Quantity
+    i_xy: Quantity
+    j: Quantity
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class GroupLoad(Result):
+    """The load of one group, through its centroid."""
+
+    force: Components
+    moment: Components
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class GroupPoint(Result):
+    """A point of a group and the force per length on its weld."""
+
+    x: Quantity
+    y: Quantity
+    force: Components
+    resultant: Quantity
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class GroupStrength(Result):
+    """What all groups carry, as a multiple of the load and along it."""
+
+    factor: float
+    force: Quantity
+    moment: Quantity
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class WeldGroup(Calculation):
+    """Size and strength of a weld group."""
+
+    properties: GroupProperties
+    load_per_group: GroupLoad
+    method: str
+    critical: GroupPoint | None = None
+    points: tuple[GroupPoint, ...] = ()
+    centre: Place | None = None
+    required: SizeStep
+    minimum: SizeStep
+    specify: SizeStep
+    utilisation: float
+    strength: GroupStrength
+    equivalent_force: Quantity
+    efficiency: float
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -11,6 +11,7 @@ LEFT_OUT = object()
 """In place of a value: take the field out."""
 
 FILLET, GRIND, BEVEL = "/v1/fillet-size", "/v1/grind-allowance", "/v1/bevel-depth"
+GROUP = "/v1/weld-group"
 
 EN: Json = {
     "rule_set": "en-1993-1-8-2005-directional",
@@ -57,6 +58,14 @@ BUTT: Json = {
 TO_BEVEL: Json = {
     "seam": {"kind": "closed-corner", "thickness": ["12 mm", "12 mm"]},
     "required_throat": "6 mm",
+}
+
+BRACKET: Json = {
+    "rule_set": "aisc-360-22-lrfd",
+    "group": {"pattern": "c", "depth": "300 mm", "width": "100 mm"},
+    "load": {"force": {"y": "-90 kN"}, "at": {"x": "250 mm"}},
+    "parts": [{"thickness": "12 mm", "material": "A36"}, {"thickness": "10 mm", "material": "A36"}],
+    "filler": "E70",
 }
 
 

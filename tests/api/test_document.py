@@ -16,12 +16,14 @@ from tests.api.exchange import Exchange, document, request_validator
 from tests.api.sound import (
     AISC,
     BEVEL,
+    BRACKET,
     BUTT,
     CLOSED,
     EN,
     FILLET,
     FILLET_SEAM,
     GRIND,
+    GROUP,
     HALF_OPEN,
     OPEN,
     THIN,
@@ -180,7 +182,7 @@ def test_requests_are_closed_and_refuse_null() -> None:
 def test_quantities_have_a_format_and_closed_units() -> None:
     """A quantity is a text with a pattern and a format, or a closed object of a number and a unit of a list."""
     names = [name for name in _request_components() if "anyOf" in SCHEMAS[name]]
-    assert set(names) == {"Length", "Force", "ForcePerLength", "Stress", "Angle"}
+    assert set(names) == {"Length", "Force", "ForcePerLength", "Moment", "Stress", "Angle"}
     for name in names:
         text, closed = SCHEMAS[name]["anyOf"]
         assert text["type"] == "string"
@@ -249,6 +251,9 @@ HOLDING: list[tuple[str, Json]] = [
     (BEVEL, TO_BEVEL),
     (BEVEL, changed(TO_BEVEL, seam__kind="butt", penetration={"depth": "1 mm", "vouched": "proven"})),
     (BEVEL, changed(TO_BEVEL, seam__kind="edge", finish={"to": "flush"})),
+    (GROUP, BRACKET),
+    (GROUP, changed(BRACKET, load={"force": {"x": "9 kN"}, "at": {"y": "80 mm"}, "moment": {"z": "1 kN*m"}})),
+    (GROUP, changed(BRACKET, load={"force": {"z": "9 kN"}, "at": {"z": "80 mm"}, "moment": {"x": "1 kN*m"}})),
 ]
 
 

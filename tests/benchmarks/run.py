@@ -20,19 +20,24 @@ from dataclasses import dataclass
 from functools import partial
 from pathlib import Path
 from statistics import median
+from typing import Any
 
 import numpy as np
 
 sys.path.insert(0, str(Path(__file__).resolve().parents[1] / "demonstration"))
+sys.path.insert(0, str(Path(__file__).resolve().parent))
 
 from serving import Serving, service
+from weld_groups import random_groups, scipy_roots
 
 from truethroat_service.application.fillet_sizing import Fillets, shared_load, size
 from truethroat_service.application.registry import rule_set
 from truethroat_service.engine import loads
 from truethroat_service.engine.formula import working
+from truethroat_service.engine.instantaneous_centre import solve
 from truethroat_service.engine.numeric import Real
 from truethroat_service.engine.rule_set import PartMetal, RuleSet, WeldMetal
+from truethroat_service.practice.load_deformation import LesikKennedy
 
 CHUNK = 16_000
 LONGEST = 1_000_000
@@ -237,6 +242,34 @@ def in_the_engine(effort: Effort) -> None:
             line("", f"{rows:,} joints", f"{per_joint:,.0f} ns/joint", ratio)
 
 
+def weld_groups(effort: Effort) -> None:
+    """Instantaneous centres of many random groups at once, against scipy's root finding group by group."""
+    count, alone = (10_000, 100) if effort.rows == LONGEST else (1_000, 30)
+    points, rho, in_plane = random_groups(count)
+    found, seconds = timed(lambda: solve(points, rho, in_plane, LesikKennedy()))
+    settled, by_scipy = timed(lambda: scipy_roots(points, rho, in_plane, alone))
+    heading(f"Weld groups of one to five random lines by instantaneous centre, {count:,} at once")
+    line(
+        "truethroat",
+        f"{count:,} groups",
+        f"{seconds / count * 1e6:,.0f} us/group",
+        f"{found.converged.mean():.1%} settled",
+    )
+    line(
+        "scipy.optimize.root",
+        f"{alone:,} of them, one by one",
+        f"{by_scipy / alone * 1e6:,.0f} us/group",
+        f"{settled:.0%} at a true root; {by_scipy / alone / (seconds / count):.0f} x as long",
+    )
+
+
+def timed(task: Callable[[], Any]) -> tuple[Any, float]:
+    """Result of a task and the seconds it took."""
+    started = time.perf_counter()
+    result = task()
+    return result, time.perf_counter() - started
+
+
 def recording(effort: Effort) -> None:
     """Time one joint with the working sheet open and without."""
     heading("The working sheet, one joint on floats")
@@ -281,6 +314,7 @@ def main() -> None:
     over_http(effort)
     in_the_engine(effort)
     recording(effort)
+    weld_groups(effort)
     print(f"\nMeasured in {time.perf_counter() - started:.0f} s.")
 
 

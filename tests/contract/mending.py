@@ -45,7 +45,12 @@ def mended(path: str, body: Any) -> Any:
     if chance.of(True, False, False, False):
         return body
     made: Json = json.loads(json.dumps(body))
-    {"/v1/fillet-size": _fillet, "/v1/grind-allowance": _ground, "/v1/bevel-depth": _bevelled}[path](made, chance)
+    {
+        "/v1/fillet-size": _fillet,
+        "/v1/grind-allowance": _ground,
+        "/v1/bevel-depth": _bevelled,
+        "/v1/weld-group": _grouped,
+    }[path](made, chance)
     return made
 
 
@@ -103,6 +108,39 @@ def _part(part: Json, thin: bool, aisc: bool, chance: Chance) -> None:
             _drop(part, "beta_w")
         else:
             part["beta_w"] = chance.of(0.8, 0.9, 1)
+
+
+def _grouped(body: Json, chance: Chance) -> None:
+    """Mend a group: sides and places of a usual extent, a load that the method covers, one size."""
+    aisc = str(body["rule_set"]).startswith("aisc")
+    group = body["group"]
+    for field in ("depth", "width", "diameter"):
+        if field in group:
+            group[field] = _millimetres(chance, 40, 300)
+    for number, piece in enumerate(group.get("lines", ())):
+        if "radius" in piece:
+            piece.update(centre=["0 mm", f"{200 * number} mm"], radius=_millimetres(chance, 20, 80))
+            piece.update(start_angle="0 deg", sweep=chance.of("90 deg", "180 deg", {"value": 2, "unit": "rad"}))
+        else:
+            piece.update(start=["0 mm", f"{50 * number} mm"], end=[_millimetres(chance, 60, 200), f"{60 * number} mm"])
+    for part in body["parts"]:
+        _part(part, False, aisc, chance)
+    if aisc:
+        body["filler"] = chance.of("E70", "E80", {"tensile_strength": "70 ksi"})
+        _drop(body, "parameters")
+    else:
+        _drop(body, "method")
+    body["load"] = {
+        "force": {"y": chance.of("-40 kN", "9 kip")},
+        "at": {"x": chance.of("150 mm", "-4 in", "0 mm")},
+        **chance.of({}, {"moment": {"z": chance.of("2 kN*m", "-30 kip*in")}}),
+    }
+    if "leg" in body:
+        body["leg"] = chance.of("6 mm", "5/16 in")
+        _drop(body, "throat")
+    for field, usual in (("throat", "4 mm"), ("size_step", "1/16 in")):
+        if field in body:
+            body[field] = usual
 
 
 def _load(body: Json, chance: Chance) -> None:

@@ -23,6 +23,10 @@ SHOP: dict[str, tuple[dict[str, tuple[float, float]], list[str]]] = {
         {"MPa": (200.0, 690.0), "N/mm2": (200.0, 690.0), "ksi": (30.0, 100.0), "psi": (30_000.0, 100_000.0)},
         ["0 MPa", "1 MPa", "2 GPa", "9e9 psi"],
     ),
+    "moment": (
+        {"kN*m": (-40.0, 40.0), "N*m": (-9000.0, 9000.0), "kip*in": (-200.0, 200.0), "kip*ft": (-20.0, 20.0)},
+        ["0 kN*m", "1e9 kN*m", "-1e9 kip*ft", "1000 lbf*in", "50 lbf*ft"],
+    ),
     "angle": (
         {"deg": (30.0, 135.0), "rad": (0.5, 2.3)},
         ["90 deg", "60 deg", "45 deg", "0 deg", "180 deg", "-1 rad", "1e9 deg"],

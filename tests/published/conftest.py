@@ -3,25 +3,24 @@
 ``ask`` posts a request, expects an answer, and notes which formulas the answer's working names, so that the last test
 of the folder can say which formulas no published check has used yet.
 
-Published examples that the three resources of today cannot answer, and why:
+Published examples that the resources of today cannot answer, and why:
 
 CANNOT_BE_ANSWERED
 
-- AISC Design Examples v16.0: US-005 (II.A-2A, eccentric pair), US-007 (II.A-3, C-shape and pair), US-012 (II.A-16,
-  unstiffened seat), US-014 (II.A-23, eccentric bracket), US-017 (II.A-27, elastic C-shape), US-019 (II.A-31, eccentric
-  pair), US-026 (II.C-1, clip angle): need weld groups. Their support thicknesses and size limits are checked.
-- AISC Manual tables 8-4 and 8-8: US-T8-4, US-T8-8: need the instantaneous centre of weld groups.
+- AISC Design Examples v16.0: US-012 (II.A-16, unstiffened seat): its neutral axis at a third of the height is the
+  Manual's own assumption, not the line method's.
+- AISC Manual Table 8-8: US-T8-8: the row a = 0 is no instantaneous-centre result.
 - AISC Design Example II.A-17A: US-013, its rule of 5/8 of the plate: not a rule of any rule set. The rest is checked.
 - AISC 360-22 Table J2.2: US-048: flare grooves are no preparation of bevel-depth.
-- Shigley: US-039, US-041 (Prob. 9-6, 9-9, torsion of weld patterns), US-053 (Example 9-1): need weld groups. US-055
-  (Example 9-3): needs the balance of two welds about a member's centroid; its force per inch is that of Prob. 9-2.
-- Segui: US-059 (Example 7.10, longitudinal with transverse), US-061 (eccentric bracket): need weld groups.
+- Shigley: US-055 (Example 9-3): needs the balance of two welds about a member's centroid; its force per inch is that of
+  Prob. 9-2.
+- Segui: US-059 (Example 7.10, longitudinal with transverse): needs the rule for concentric groups.
 - AWS D1.1 Table 6.1 (8.1): US-050: undersize and undercut need as-welded readings.
 - AWS D1.1 preheat table: US-051: needs heat and preheat.
 - AASHTO LRFD 6.13.3.2.4b: US-066: no rule set of that code.
 - EN 1993-1-8: EN-LNG-04 (4.11(4), stiffeners over 1.7 m: the reduction is for laps here), EN-TBUTT-01 (4.7.3, T-butt
-  with its gap: needs groove sizes), EN-PLUG-01 (4.8, plug welds), EN-UNST-01 (4.10, unstiffened flange), EN-ECC-01
-  (eccentric bracket: weld group), EN-ANG-01 (angle balanced about its centroid: weld group).
+  with its gap: needs groove sizes), EN-PLUG-01 (4.8, plug welds), EN-UNST-01 (4.10, unstiffened flange),
+  EN-ANG-01 (angle balanced about its centroid).
 - EN 1993-1-9: EN-FAT-01, EN-FAT-02: fatigue is in no rule set.
 - EN 1993-1-12 and EN 1999-1-1: EN-HSS-01 (steels over S460), EN-AL-01 (aluminium): in no rule set.
 - ISO 5817: EN-Q-01, -02, -03, -04, -06, -08, -09, -10, -11, -13, -14, -16, -17, -18, -19: need as-welded readings.

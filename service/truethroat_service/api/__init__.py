@@ -6,7 +6,7 @@ from .. import API_VERSION
 from ..application.faults import Refused
 from . import http
 from .apispec_fields import FieldPlugin
-from .blueprints import bevel_depth, catalogue, fillet_size, grind_allowance, health
+from .blueprints import bevel_depth, catalogue, fillet_size, grind_allowance, health, weld_group
 from .problems import ProblemApi, handle_refused
 from .schemas.answers import COMPONENTS
 from .settings import Settings
@@ -15,6 +15,7 @@ _BLUEPRINTS = (
     fillet_size.blueprint,
     grind_allowance.blueprint,
     bevel_depth.blueprint,
+    weld_group.blueprint,
     catalogue.blueprint,
     health.blueprint,
 )

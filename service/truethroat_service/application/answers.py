@@ -15,9 +15,12 @@ from ..reference.loader import position as position_of
 from ..reference.loader import process as process_of
 from .quantities import (
     AREA,
+    FORCE,
     FORCE_PER_LENGTH,
     LENGTH,
+    LINE_SECOND_MOMENT,
     MASS_PER_LENGTH,
+    MOMENT,
     STRESS,
     QuantityDict,
     Rounding,
@@ -82,6 +85,18 @@ class Units:
         """Force per length from N/mm."""
         return render(FORCE_PER_LENGTH, value, self.system)
 
+    def force(self, value: float) -> QuantityDict:
+        """Force from N."""
+        return render(FORCE, value, self.system)
+
+    def moment(self, value: float) -> QuantityDict:
+        """Moment from N mm."""
+        return render(MOMENT, value, self.system)
+
+    def line_second_moment(self, value: float) -> QuantityDict:
+        """Second moment of unit throat from mm3."""
+        return render(LINE_SECOND_MOMENT, value, self.system)
+
     def area(self, value: float) -> QuantityDict:
         """Area from mm2."""
         return render(AREA, value, self.system)
@@ -108,9 +123,9 @@ def fingerprint(operation: str, request: Any) -> str:
     content = orjson.loads(orjson.dumps(request))
     content.pop("common")
     # GMAW and 135 are one process, 2F and PB one orientation.
-    if content["process"] is not None:
+    if content.get("process") is not None:
         content["process"] = process_of(content["process"]).id
-    if content["position"] is not None:
+    if content.get("position") is not None:
         content["position"] = position_of(content["position"]).orientation
     canonical = orjson.dumps([operation, _twelve_figures(content)], option=orjson.OPT_SORT_KEYS)
     return hashlib.sha256(canonical).hexdigest()
@@ -173,13 +188,18 @@ def _working(steps: Iterable[Step]) -> Iterable[dict[str, Any]]:
             "meaning": meaning,
             "expression": formula.expression,
             "with": {
-                name: {"value": value, "unit": "" if formula.args[name].is_flag else _unit(formula.args[name].unit)}
+                name: {"value": _plain(value), "unit": "" if formula.args[name].is_flag else _unit(formula.args[name].unit)}
                 for name, value in step.arguments.items()
             },
-            "value": step.value,
+            "value": _plain(step.value),
             "unit": _unit(formula.unit),
             "source": str(formula.source),
         }
+
+
+def _plain(value: Any) -> float | bool:
+    """Number or flag without the type that NumPy gives it."""
+    return value if isinstance(value, bool) else float(value)
 
 
 def _unit(engine_unit: str) -> str:

@@ -113,6 +113,23 @@ FORCE_PER_LENGTH = _dimension(
         "kip/ft": "kip/foot",
     },
 )
+MOMENT = _dimension(
+    "moment",
+    "N*mm",
+    "kN*m",
+    "kip*in",
+    {
+        "N*m": "newton*meter",
+        "kN*m": "kilonewton*meter",
+        "kip*in": "kip*inch",
+        "kip*ft": "kip*foot",
+        "lbf*in": "pound_force*inch",
+        "lbf*ft": "pound_force*foot",
+    },
+)
+LINE_SECOND_MOMENT = _dimension(
+    "second moment of a line", "mm**3", "mm3", "in3", {"mm3": "millimeter**3", "in3": "inch**3"}
+)
 STRESS = _dimension(
     "stress",
     "MPa",

@@ -87,7 +87,7 @@ class FillerSchema(ClosedSchema):
     tensile_strength = _stress("Tensile strength of the deposited metal.")
 
 
-class _FillerId(Choice):
+class FillerId(Choice):
     """Filler metal by its id."""
 
     def _deserialize(self, value: Any, attr: str | None, data: Mapping[str, Any] | None, **kwargs: Any) -> Any:
@@ -139,7 +139,7 @@ class FilletSizeSchema(RequestSchema):
     )
     parameters = Object(ParametersSchema(), "Parameters over the rule set's own; EN 1993-1-8 only.")
     filler = ChoiceOrObject(
-        _FillerId(tuple(FILLER_METALS)), FillerSchema(), "Filler metal: an id (see /v1/filler-metals) or its strength."
+        FillerId(tuple(FILLER_METALS)), FillerSchema(), "Filler metal: an id (see /v1/filler-metals) or its strength."
     )
     process = seams.process()
     position = seams.position()

@@ -3,12 +3,13 @@
 Answers are open: a client must pass over fields it does not know.
 """
 
-from . import catalogue, common, fillet_size, finishing
+from . import catalogue, common, fillet_size, finishing, weld_group
 from .shapes import Json
 
 COMPONENTS: dict[str, Json] = {
     **common.COMPONENTS,
     **fillet_size.COMPONENTS,
     **finishing.COMPONENTS,
+    **weld_group.COMPONENTS,
     **catalogue.COMPONENTS,
 }
