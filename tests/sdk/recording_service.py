@@ -103,6 +103,39 @@ ANSWERS: dict[str, dict[str, Any]] = {
             }
         ],
     },
+    "/v1/weld-group": {
+        **_COMMON,
+        "properties": {
+            "length": _q(501),
+            "centroid": {"x": _q(502), "y": _q(503)},
+            "i_x": _q(504, "mm3"),
+            "i_y": _q(505, "mm3"),
+            "i_xy": _q(506, "mm3"),
+            "j": _q(507, "mm3"),
+        },
+        "load_per_group": {
+            "force": {"x": _q(508, "kN"), "y": _q(509, "kN"), "z": _q(510, "kN")},
+            "moment": {"x": _q(511, "kN*m"), "y": _q(512, "kN*m"), "z": _q(513, "kN*m")},
+        },
+        "method": "invented",
+        "critical": None,
+        "points": [
+            {
+                "x": _q(514),
+                "y": _q(515),
+                "force": {"x": _q(516, "N/mm"), "y": _q(517, "N/mm"), "z": _q(518, "N/mm")},
+                "resultant": _q(519, "N/mm"),
+            }
+        ],
+        "centre": {"x": _q(520), "y": _q(521)},
+        "required": {"leg": _q(522), "throat": _q(523), "source": "nowhere"},
+        "minimum": {"leg": _q(524), "throat": _q(525), "source": "nowhere"},
+        "specify": {"leg": _q(526), "throat": _q(527), "source": "nowhere"},
+        "utilisation": 528,
+        "strength": {"factor": 529, "force": _q(530, "kN"), "moment": _q(531, "kN*m")},
+        "equivalent_force": _q(532, "N/mm"),
+        "efficiency": 533,
+    },
     "/v1/grind-allowance": {
         **_COMMON,
         "budget": BUDGET,

@@ -291,3 +291,13 @@ def test_every_result_is_frozen_and_slotted() -> None:
     for kind in results:
         assert kind.__dataclass_params__.frozen, kind  # type: ignore[attr-defined]
         assert "__dict__" not in dir(kind), kind
+
+
+def test_a_weld_group_is_typed(client: Client) -> None:
+    """Places, components and the points of a group are typed; a centre may be missing."""
+    answer = client.weld_group(rule_set="invented")
+    assert answer.properties.centroid.y == Quantity(503, "mm")
+    assert answer.load_per_group.moment.z == Quantity(513, "kN*m")
+    assert answer.points[0].force.x == Quantity(516, "N/mm")
+    assert (answer.critical, answer.centre is None) == (None, False)
+    assert answer.strength.factor == 529

@@ -14,6 +14,7 @@ from ..engine.formula import Sheet, Source, Step
 from ..reference.loader import position as position_of
 from ..reference.loader import process as process_of
 from .quantities import (
+    ANGLE,
     AREA,
     FORCE,
     FORCE_PER_LENGTH,
@@ -96,6 +97,10 @@ class Units:
     def line_second_moment(self, value: float) -> QuantityDict:
         """Second moment of unit throat from mm3."""
         return render(LINE_SECOND_MOMENT, value, self.system)
+
+    def angle(self, value: float) -> QuantityDict:
+        """Angle from rad."""
+        return render(ANGLE, value, self.system)
 
     def area(self, value: float) -> QuantityDict:
         """Area from mm2."""
@@ -188,7 +193,7 @@ def _working(steps: Iterable[Step]) -> Iterable[dict[str, Any]]:
             "meaning": meaning,
             "expression": formula.expression,
             "with": {
-                name: {"value": _plain(value), "unit": "" if formula.args[name].is_flag else _unit(formula.args[name].unit)}
+                name: {"value": _plain(value), "unit": _unit(formula.args[name].unit)}
                 for name, value in step.arguments.items()
             },
             "value": _plain(step.value),
@@ -203,5 +208,5 @@ def _plain(value: Any) -> float | bool:
 
 
 def _unit(engine_unit: str) -> str:
-    """Engine unit as it is printed."""
-    return engine_unit.replace("**", "")
+    """Engine unit as it is printed; a flag has none."""
+    return "" if engine_unit == "flag" else engine_unit.replace("**", "")
