@@ -74,6 +74,18 @@ FIELDS: dict[str, dict[str, str]] = {
         "groove_angle": "preparation.groove_angle",
     },
     "bevel": {**GROOVE, **SEAM, "groove": "groove", "groove_angle": "groove_angle"},
+    "group": {
+        "rules": "rule_set",
+        "filler": "filler",
+        "joint": "group.pattern",
+        "length": "group.depth",
+        "width": "group.width",
+        "load": "load.force.y",
+        "lever": "load.at.x",
+        "reach": "load.at.z",
+        "method": "method",
+        "plates": "count",
+    },
 }
 #: Columns that a function below places itself; the thicknesses go into lists, the rest depends on other cells.
 PLACED: dict[str, dict[str, str]] = {
@@ -86,6 +98,7 @@ PLACED: dict[str, dict[str, str]] = {
     },
     "grind": {"t1": "seam.thickness.0", "t2": "seam.thickness.1"},
     "bevel": {"t1": "seam.thickness.0", "t2": "seam.thickness.1"},
+    "group": {"t1": "parts.0.thickness", "t2": "parts.1.thickness", "material": "parts.0.material"},
 }
 #: Columns that every row has.
 ANY_ROW = ("part", "mark", "where", "question", "units")
@@ -94,6 +107,7 @@ WORDS: dict[str, dict[str, object]] = {
     "sides": {"1": 1, "2": 2},
     "edge": {"1": 1, "2": 2},
     "end_loaded": {"yes": True, "no": False},
+    "plates": {"1": 1, "2": 2},
 }
 
 
@@ -214,9 +228,7 @@ TROUBLES = {
 
 def size(client: Client, row: Row) -> Line:
     """Ask for the size of a fillet, and weigh it against the habit of the shop."""
-    request = row.request()
-    metal = {"material": row["material"]} if row["material"] else {}
-    request["parts"] = [{"thickness": row["t1"], **metal}, {"thickness": row["t2"], **metal}]
+    request = _with_parts(row)
     if row["rules"] == "thin-part":
         request["basis"] = "thin-part"
     elif row["load"]:
@@ -295,7 +307,22 @@ def bevel(client: Client, row: Row) -> Line:
     return Line(_finish(row), work, "enough", notes)
 
 
-QUESTIONS: dict[str, Callable[[Client, Row], Line]] = {"size": size, "grind": grind, "bevel": bevel}
+def group(client: Client, row: Row) -> Line:
+    """Ask what size a group of welds needs."""
+    answer = client.weld_group(**_with_parts(row))
+    by_throat = row["rules"].startswith("en-")
+    size = f"{answer.specify.throat} throat" if by_throat else f"{answer.specify.leg} leg"
+    around = f"{row['joint'].replace('-', ' ')} of {answer.properties.length}"
+    if answer.critical is not None:
+        place = f"worst at {_short(answer.critical.x)}, {_short(answer.critical.y)}"
+    else:
+        place = (
+            f"turns about {_short(answer.centre.x)}, {_short(answer.centre.y)}" if answer.centre else "goes straight"
+        )
+    return Line(f"{size}, {around}", place, "enough")
+
+
+QUESTIONS: dict[str, Callable[[Client, Row], Line]] = {"size": size, "grind": grind, "bevel": bevel, "group": group}
 
 
 def ask(client: Client, row: Row) -> Line:
@@ -308,6 +335,14 @@ def ask(client: Client, row: Row) -> Line:
             columns.setdefault(fault.detail, []).append(row.column(fault.pointer))
         faults = tuple(f"{', '.join(names)}: {detail}" for detail, names in columns.items())
         return Line("no answer", "", "refused", faults or (str(error),), "refused")
+
+
+def _with_parts(row: Row) -> dict[str, Any]:
+    """Request about two parts of one metal."""
+    request = row.request()
+    metal = {"material": row["material"]} if row["material"] else {}
+    request["parts"] = [{"thickness": row["t1"], **metal}, {"thickness": row["t2"], **metal}]
+    return request
 
 
 def _with_thickness(row: Row) -> dict[str, Any]:

@@ -128,11 +128,11 @@ def test_it_fits_a_page(shown: str) -> None:
 
 
 def test_the_list_is_about_the_whole_shop() -> None:
-    """The list asks all three questions, in both systems of units, about some forty joints."""
+    """The list asks all four questions, in both systems of units, about some fifty joints."""
     listed = rows()
-    assert 35 <= len(listed) <= 50
-    assert {row["question"] for row in listed} == {"size", "grind", "bevel"}
-    for question in ("size", "grind", "bevel"):
+    assert 35 <= len(listed) <= 60
+    assert {row["question"] for row in listed} == {"size", "grind", "bevel", "group"}
+    for question in ("size", "grind", "bevel", "group"):
         assert {row["units"] for row in listed if row["question"] == question} == {"us", "metric"}
 
 
@@ -226,7 +226,7 @@ def broken(**cells: str) -> Callable[[list[dict[str, str]]], None]:
 @pytest.mark.parametrize(
     ("spoil", "said"),
     [
-        (broken(question="grid"), r"line 3 \(H2\): question is one of size, grind, bevel, not 'grid'"),
+        (broken(question="grid"), r"line 3 \(H2\): question is one of size, grind, bevel, group, not 'grid'"),
         (broken(mark="H1"), r"line 3: mark H1 is there twice"),
         (broken(mark=" "), r"line 3: no mark"),
         (broken(habit="1/4 in"), r"line 3 \(H2\): column habit has no place in a question of grind"),
