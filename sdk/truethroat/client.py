@@ -37,6 +37,7 @@ from truethroat.results import (
     FillerMetalList,
     FilletSize,
     GrindAllowance,
+    GroovePreparationList,
     MaterialList,
     ProcessList,
     RuleSetList,
@@ -320,6 +321,10 @@ class Client:
     def list_processes(self, *, timeout: Timeout | None = None) -> ProcessList:
         """List the welding processes the service knows."""
         return self._look_up("/v1/processes", ProcessList, timeout)
+
+    def list_preparations(self, *, timeout: Timeout | None = None) -> GroovePreparationList:
+        """List the preparations of grooves the service knows, with the limits each holds in."""
+        return self._look_up("/v1/preparations", GroovePreparationList, timeout)
 
     # Around them
 

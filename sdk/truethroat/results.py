@@ -29,6 +29,8 @@ __all__ = [
     "FillerMetalList",
     "FilletSize",
     "GrindAllowance",
+    "GroovePreparation",
+    "GroovePreparationList",
     "GroupLoad",
     "GroupPoint",
     "GroupProperties",
@@ -448,6 +450,26 @@ class Position(Answer):
     title: str | None = None
     orientation: str | None = None
     source: str | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class GroovePreparation(Answer):
+    """A preparation of a groove; the limits it holds in are in `raw`."""
+
+    id: str
+    ref: str | None = None
+    standard: str | None = None
+    penetration: str | None = None
+    form: str | None = None
+    root: str | None = None
+    source: str | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class GroovePreparationList(Answer):
+    """Every preparation of a groove the service knows."""
+
+    preparations: tuple[GroovePreparation, ...]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

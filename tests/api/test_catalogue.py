@@ -13,7 +13,7 @@ import truethroat_service
 from truethroat_service.api import create_app
 from truethroat_service.api.settings import Settings
 
-CACHED = ["/v1", "/v1/rule-sets", "/v1/materials", "/v1/filler-metals", "/v1/processes"]
+CACHED = ["/v1", "/v1/rule-sets", "/v1/materials", "/v1/filler-metals", "/v1/preparations", "/v1/processes"]
 RULE_SETS = [
     "aisc-360-22-lrfd",
     "aisc-360-22-asd",
@@ -159,3 +159,16 @@ def test_every_listed_code_is_taken(service: Exchange) -> None:
     for position in answer["positions"]:
         for code in (position["id"], *position["equivalents"]):
             assert service.answer(FILLET, changed(EN, process="GMAW", position=code))
+
+
+def test_preparations_have_their_limits(service: Exchange) -> None:
+    """A single V from one side: 3 to 10 mm, 40 to 60 deg included (ISO 9692-1 reference 1.3, from memory)."""
+    listed = {entry["id"]: entry for entry in service.get("/v1/preparations").get_json()["preparations"]}
+    v = listed["iso-1.3"]
+    assert (v["thickness"]["least"]["value"], v["thickness"]["most"]["value"]) == (3.0, 10.0)
+    assert (v["angle"]["least"]["text"], v["angle"]["most"]["text"]) == ("40 deg", "60 deg")
+    assert (v["gap"]["most"]["value"], v["land"]["most"]["value"]) == (4.0, 2.0)
+    assert v["source"].endswith("from memory")
+    square = listed["iso-1.2"]
+    assert (square["gap"], square["gap_share_of_thickness"], square["angle"], square["land"]) == (None, 1.0, None, None)
+    assert all(entry["source"] for entry in listed.values())

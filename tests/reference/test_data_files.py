@@ -14,7 +14,7 @@ import pytest
 
 from truethroat_service.reference import loader
 
-NAMES = ("materials", "filler_metals", "processes", "positions")
+NAMES = ("materials", "filler_metals", "processes", "positions", "preparations")
 DATA = files("truethroat_service.reference") / "data"
 
 
@@ -51,7 +51,7 @@ def _sign(folder: Path, name: str) -> None:
 
 
 def test_every_data_file_is_described_and_loaded() -> None:
-    """The folder holds the four files, each with its description, and nothing else."""
+    """The folder holds the five files, each with its description, and nothing else."""
     assert {entry.name for entry in DATA.iterdir()} == {f"{name}.{kind}" for name in NAMES for kind in ("csv", "toml")}
     assert tuple(loader.DATA_FILES) == NAMES
 

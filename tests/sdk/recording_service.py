@@ -79,6 +79,7 @@ ANSWERS: dict[str, dict[str, Any]] = {
     },
     "/v1/materials": {"materials": [{"id": "invented-steel", "bands": [{"yield_strength": _q(111, "MPa")}]}]},
     "/v1/filler-metals": {"filler_metals": [{"id": "invented-wire", "processes": ["GMAW"]}]},
+    "/v1/preparations": {"preparations": [{"id": "x-1", "ref": "1"}]},
     "/v1/processes": {"processes": [{"id": "GMAW", "title": "an invented title"}]},
     "/v1/fillet-size": {
         **_COMMON,

@@ -25,6 +25,7 @@ OPERATIONS = {
     "list_rule_sets": ("GET", "/v1/rule-sets"),
     "list_materials": ("GET", "/v1/materials"),
     "list_filler_metals": ("GET", "/v1/filler-metals"),
+    "list_preparations": ("GET", "/v1/preparations"),
     "list_processes": ("GET", "/v1/processes"),
 }
 

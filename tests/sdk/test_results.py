@@ -24,7 +24,7 @@ from truethroat import (
 )
 
 CALCULATIONS = ["fillet_size", "grind_allowance", "bevel_depth"]
-LISTS = ["list_rule_sets", "list_materials", "list_filler_metals", "list_processes"]
+LISTS = ["list_rule_sets", "list_materials", "list_filler_metals", "list_preparations", "list_processes"]
 OPERATIONS = [*CALCULATIONS, "get_service", *LISTS]
 
 

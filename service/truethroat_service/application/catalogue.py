@@ -5,6 +5,8 @@ from typing import Any
 from .. import API_VERSION, SERVICE_VERSION
 from ..engine import ENGINE_VERSION
 from ..reference.loader import FILLER_METALS, MATERIALS, POSITIONS, PROCESSES
+from ..reference.loader_preparations import PREPARATIONS
+from .answers import Units
 from .quantities import LENGTH, STRESS, QuantityDict, UnitSystem, render
 from .registry import ENTRIES, rule_set
 
@@ -110,4 +112,37 @@ def processes() -> dict[str, Any]:
             }
             for position in POSITIONS.values()
         ],
+    }
+
+
+def preparations(units: UnitSystem) -> dict[str, Any]:
+    """Every preparation of a groove with its limits."""
+    shown = Units(units)
+
+    def length(value: float | None) -> QuantityDict | None:
+        return None if value is None else shown.length(value)
+
+    return {
+        "preparations": [
+            {
+                "id": entry.id,
+                "ref": entry.ref,
+                "standard": entry.standard,
+                "joints": list(entry.joints),
+                "penetration": entry.penetration,
+                "form": entry.form,
+                "root": entry.root,
+                "thickness": {"least": length(entry.thickness[0]), "most": length(entry.thickness[1])},
+                "angle": entry.angle and {"least": shown.angle(entry.angle[0]), "most": shown.angle(entry.angle[1])},
+                "gap": None
+                if entry.gap_by_thickness
+                else {"least": length(entry.gap[0]), "most": length(entry.gap[1])},
+                "gap_share_of_thickness": entry.gap[0] if entry.gap_by_thickness else None,
+                "land": entry.land and {"least": length(entry.land[0]), "most": length(entry.land[1])},
+                "processes": list(entry.processes),
+                "orientations": list(entry.orientations),
+                "source": f"{entry.source}, {entry.mark}",
+            }
+            for entry in PREPARATIONS
+        ]
     }

@@ -15,11 +15,13 @@ from ..practice import thin_part
 from ..standards import aisc_360_22, aws_d1_1_2020, en_1993_1_1_2005, en_1993_1_8_2005
 from ..standards.aisc_360_22 import rules as aisc
 from ..standards.aisc_360_22.chapter_b3_available_strength import Method
+from ..standards.aisc_360_22.groove_rules import AiscGrooveWeld
 from ..standards.aws_d1_1_2020 import s7_21_fit_up
 from ..standards.en_1993_1_1_2005 import rules as en_parts
 from ..standards.en_1993_1_1_2005 import s6_2_plate_resistance
 from ..standards.en_1993_1_8_2005 import parameters, s4_1_scope
 from ..standards.en_1993_1_8_2005 import rules as en
+from ..standards.en_1993_1_8_2005.groove_rules import EnGrooveWeld
 
 Parameters = Mapping[str, float]
 
@@ -85,6 +87,7 @@ def _aisc(method: Method) -> Callable[[str, str, Parameters], RuleSet]:
             fit_up=FIT_UP,
             scope=_AISC_SCOPE,
             groove=aisc.AiscGroove(),
+            groove_weld=AiscGrooveWeld(method),
             family="aisc",
             parameters=values,
         )
@@ -109,6 +112,7 @@ def _en(directional: bool) -> Callable[[str, str, Parameters], RuleSet]:
             fit_up=FIT_UP,
             scope=_EN_SCOPE,
             groove=en.EnGroove(),
+            groove_weld=EnGrooveWeld(directional, values["gamma_m2"]),
             family="en",
             parameters=values,
         )

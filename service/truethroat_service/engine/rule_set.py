@@ -4,6 +4,7 @@ A rule set's fillet and groove rules answer the questions of the use cases, one 
 a float or a column in millimetres, newtons per millimetre, megapascals and radians.
 """
 
+import math
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field
 from typing import Literal, Protocol
@@ -160,6 +161,52 @@ class GrooveRules(Protocol):
 
 
 @dataclass(frozen=True, slots=True)
+class GrooveLoad:
+    """Force on a groove weld, N/mm: ``normal`` square to the throat, tension positive; the others shear it."""
+
+    normal: float
+    transverse: float
+    longitudinal: float
+
+    @property
+    def resultant(self) -> float:
+        """Size of the force."""
+        return math.hypot(self.normal, self.transverse, self.longitudinal)
+
+
+@dataclass(frozen=True, slots=True)
+class HoleLimits:
+    """Limits of a plug or slot, mm, None where not ruled; pitches across and along slots, between centres."""
+
+    least_width: float
+    largest_width: float | None
+    longest: float | None
+    least_filling: float
+    least_pitch: float | None
+    least_pitch_along: float | None
+    source: Source
+
+
+class GrooveWeldRules(Protocol):
+    """Questions a use case asks of a rule set about the strength of groove, plug and slot welds."""
+
+    def partial_throat(self, load: GrooveLoad, metal: WeldMetal) -> Real:
+        """Throat the weld metal of a partial-penetration groove needs, mm."""
+
+    def compression(self, part: PartMetal) -> Real | None:
+        """Strength of a part in compression across the weld, N/mm; None where it is that in tension."""
+
+    def flare_throat(self, form: str, radius: float, process: str | None) -> Real:
+        """Throat of a flare groove filled flush, mm; raises :class:`Unlisted`."""
+
+    def hole_limits(self, thickness: float, width: float, length: float, filling: float) -> HoleLimits:
+        """Limits of a plug or slot in a part of a thickness."""
+
+    def hole_strength(self, area: float, metal: WeldMetal) -> Real:
+        """Strength of one plug or slot in shear, N."""
+
+
+@dataclass(frozen=True, slots=True)
 class RuleSet:
     """Rules chosen by a request, with what must be said of them.
 
@@ -179,3 +226,4 @@ class RuleSet:
     groove: GrooveRules
     family: Family
     parameters: Mapping[str, float] = field(default_factory=dict)
+    groove_weld: GrooveWeldRules | None = None

@@ -370,7 +370,7 @@ def _by_code(processes: Mapping[str, Process]) -> Mapping[str, Process]:
     return MappingProxyType(codes)
 
 
-_files = {name: _read(name) for name in ("materials", "filler_metals", "processes", "positions")}
+_files = {name: _read(name) for name in ("materials", "filler_metals", "processes", "positions", "preparations")}
 
 DATA_FILES: Final[Mapping[str, DataFile]] = MappingProxyType({name: about for name, (about, _) in _files.items()})
 """The data files by name, with where each comes from."""
@@ -386,6 +386,9 @@ PROCESSES: Final[Mapping[str, Process]] = _by_id([_process(row) for row in _file
 
 POSITIONS: Final[Mapping[str, Position]] = _by_id([_position(row) for row in _files["positions"][1]])
 """Welding positions by code, AWS and ISO 6947 alike."""
+
+PREPARATION_ROWS: Final[tuple[Mapping[str, str], ...]] = tuple(_files["preparations"][1])
+"""Rows of preparations.csv as they stand; ``loader_preparations`` makes preparations of them."""
 
 _PROCESS_BY_CODE: Final = _by_code(PROCESSES)
 

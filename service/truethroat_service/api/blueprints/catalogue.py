@@ -66,3 +66,12 @@ def list_filler_metals() -> Response:
 def list_processes() -> Response:
     """Processes and positions with every code they answer to."""
     return _cached(catalogue.processes())
+
+
+@blueprint.route("/preparations", methods=["GET"])
+@blueprint.doc(operationId="list_preparations")
+@blueprint.response(200, answer_schema("PreparationsAnswer"))
+@refused_with(blueprint, 401, 406)
+def list_preparations() -> Response:
+    """Preparations of grooves with the limits each holds in, in millimetres."""
+    return _cached(catalogue.preparations("metric"))

@@ -1,6 +1,12 @@
 """Shapes of what says what there is."""
 
-from .shapes import LENGTH, STRESS, Json, listed, nullable, number, record, text
+from .shapes import LENGTH, STRESS, Json, listed, nullable, number, record, ref, text
+
+
+def _range(of: Json) -> Json:
+    """Least and most."""
+    return record("Limits.", {"least": of, "most": of})
+
 
 COMPONENTS: dict[str, Json] = {
     "ServiceAnswer": record(
@@ -96,6 +102,33 @@ COMPONENTS: dict[str, Json] = {
                     },
                 )
             ),
+        },
+    ),
+    "PreparationsAnswer": record(
+        "Preparations of grooves.",
+        {
+            "preparations": listed(
+                record(
+                    "Preparation, with the limits it holds in; null where the standard sets none.",
+                    {
+                        "id": text(),
+                        "ref": text("The standard's own reference."),
+                        "standard": text(),
+                        "joints": listed(text()),
+                        "penetration": {"type": "string", "enum": ["full", "partial"]},
+                        "form": text(),
+                        "root": text("How the root is welded."),
+                        "thickness": _range(nullable(LENGTH)),
+                        "angle": nullable(_range(ref("AngleAnswer"))),
+                        "gap": nullable(_range(nullable(LENGTH))),
+                        "gap_share_of_thickness": nullable(number()),
+                        "land": nullable(_range(nullable(LENGTH))),
+                        "processes": listed(text()),
+                        "orientations": listed(text()),
+                        "source": text(),
+                    },
+                )
+            )
         },
     ),
 }

@@ -1,7 +1,7 @@
 """Shapes that every answer uses: quantities, verdict, provenance, problems."""
 
 from ....application.answers import Verdict
-from ....application.quantities import AREA, FORCE, FORCE_PER_LENGTH, LENGTH, LINE_SECOND_MOMENT, MOMENT, STRESS
+from ....application.quantities import ANGLE, AREA, FORCE, FORCE_PER_LENGTH, LENGTH, LINE_SECOND_MOMENT, MOMENT, STRESS
 from ....application.quantities import MASS_PER_LENGTH as MASS
 from .shapes import MASS_PER_LENGTH, Json, answered, listed, nullable, number, record, text
 
@@ -9,6 +9,7 @@ COMPONENTS: dict[str, Json] = {
     "LengthAnswer": answered(LENGTH),
     "ForcePerLengthAnswer": answered(FORCE_PER_LENGTH),
     "AreaAnswer": answered(AREA),
+    "AngleAnswer": answered(ANGLE),
     "ForceAnswer": answered(FORCE),
     "MomentAnswer": answered(MOMENT),
     "LineSecondMomentAnswer": answered(LINE_SECOND_MOMENT),

@@ -1,0 +1,62 @@
+"""Butt and plug welds of clause 4 put together as answers to the questions of a rule set."""
+
+from dataclasses import dataclass
+
+from ...engine.numeric import Real, hypot
+from ...engine.rounding import SAME
+from ...engine.rule_set import GrooveLoad, HoleLimits, PartMetal, Unlisted, WeldMetal
+from . import clause, s4_5_3_3_simplified, s4_7_butt_welds, s4_8_plug_welds
+
+
+@dataclass(frozen=True, slots=True)
+class EnGrooveWeld:
+    """Butt and plug welds by one method; see ``engine.rule_set.GrooveWeldRules`` for each question."""
+
+    directional: bool
+    gamma_m2: float
+
+    def partial_throat(self, load: GrooveLoad, metal: WeldMetal) -> Real:
+        """4.7.2, as a deep-penetration fillet by the rule set's method."""
+        assert metal.base is not None and metal.beta_w is not None  # noqa: S101 - refused before
+        if self.directional:
+            return s4_7_butt_welds.partial_throat(
+                load.normal, load.transverse, load.longitudinal, metal.base, metal.beta_w, self.gamma_m2
+            )
+        force = hypot(load.normal, hypot(load.transverse, load.longitudinal))
+        strength = s4_5_3_3_simplified.shear_strength(f_u=metal.base, beta_w=metal.beta_w, gamma_M2=self.gamma_m2)
+        return s4_5_3_3_simplified.required_throat(f=force, f_vw_d=strength)
+
+    def compression(self, part: PartMetal) -> None:
+        """The plate in compression is checked as in tension."""
+        return
+
+    def flare_throat(self, form: str, radius: float, process: str | None) -> Real:
+        """4.3.6 and Figure 4.2 hold for solid bars alone, and a hollow section needs a test."""
+        raise Unlisted(
+            (
+                "weld/kind",
+                (
+                    "no throat of a flare groove goes by radius here; a hollow section's is found by procedure test"
+                    f" ({clause('4.3.6, 7.3.1(7)', 'from memory')})"
+                ),
+            )
+        )
+
+    def hole_limits(self, thickness: float, width: float, length: float, filling: float) -> HoleLimits:
+        """4.3.5."""
+        rules = s4_8_plug_welds
+        return HoleLimits(
+            least_width=float(rules.least_hole(t=thickness, d_8=rules.CLEAR)),
+            largest_width=None,
+            longest=None,
+            least_filling=float(rules.least_filling(t=thickness, t_16=rules.FILLED_TO, same=SAME)),
+            least_pitch=None,
+            least_pitch_along=None,
+            source=clause("4.3.5", "from memory"),
+        )
+
+    def hole_strength(self, area: float, metal: WeldMetal) -> Real:
+        """4.8."""
+        assert metal.base is not None and metal.beta_w is not None  # noqa: S101 - refused before
+        strength = s4_5_3_3_simplified.shear_strength(f_u=metal.base, beta_w=metal.beta_w, gamma_M2=self.gamma_m2)
+        return s4_8_plug_welds.resistance(f_vw_d=strength, A_w=area)
