@@ -32,6 +32,7 @@ from truethroat.inputs import (
 from truethroat.quantity import QuantityInput
 from truethroat.results import (
     Answer,
+    AsWelded,
     BevelDepth,
     Calculation,
     FillerMetalList,
@@ -293,6 +294,55 @@ class Client:
                 "throat": throat,
                 "size_by": size_by,
                 "size_step": size_step,
+                "units": units,
+                "working": working,
+                "mark": mark,
+            },
+            timeout,
+        )
+
+    def as_welded(
+        self,
+        *,
+        legs: Sequence[QuantityInput] | None = None,
+        angle: QuantityInput | None = None,
+        throat: QuantityInput | None = None,
+        convexity: QuantityInput | None = None,
+        hollow: QuantityInput | None = None,
+        root_gap: QuantityInput | None = None,
+        undercut: QuantityInput | None = None,
+        thickness: Sequence[QuantityInput] | None = None,
+        required: Object | None = None,
+        quality: Literal["iso-5817-b", "iso-5817-c", "iso-5817-d", "aws-d1-1-2020"] | None = None,
+        reading_tolerance: QuantityInput | None = None,
+        short_share: float | None = None,
+        penetration: Penetration | Object | None = None,
+        units: Literal["metric", "us"] | None = None,
+        working: bool | None = None,
+        mark: str | None = None,
+        timeout: Timeout | None = None,
+    ) -> AsWelded:
+        """Ask whether a fillet, as gauged, has the throat it needs and keeps its quality level, and what to do if not.
+
+        Arguments left out are not sent, so the service's own defaults hold.
+        """
+        return self._calculate(
+            "/v1/as-welded",
+            AsWelded,
+            {
+                "legs": legs,
+                "angle": angle,
+                "throat": throat,
+                "convexity": convexity,
+                "hollow": hollow,
+                "root_gap": root_gap,
+                "undercut": undercut,
+                "thickness": thickness,
+                "required": required,
+                "quality": quality,
+                "reading_tolerance": reading_tolerance,
+                "short_share": short_share,
+                "penetration": penetration,
                 "units": units,
                 "working": working,
                 "mark": mark,

@@ -16,6 +16,7 @@ from truethroat.quantity import Quantity
 __all__ = [
     "Alternative",
     "Answer",
+    "AsWelded",
     "BevelDepth",
     "Budget",
     "Calculation",
@@ -39,11 +40,13 @@ __all__ = [
     "Material",
     "MaterialList",
     "Operand",
+    "Overweld",
     "Place",
     "Position",
     "Process",
     "ProcessList",
     "Provenance",
+    "QualityLimit",
     "Remedy",
     "Result",
     "RuleSet",
@@ -53,6 +56,8 @@ __all__ = [
     "SizeStep",
     "Step",
     "Strength",
+    "ThroatAsWelded",
+    "WeldAction",
     "WeldGroup",
 ]
 
@@ -273,6 +278,57 @@ class BevelDepth(Calculation):
     filler: FillerMass | None = None
     callout: Callout | None = None
     alternatives: tuple[Alternative, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ThroatAsWelded(Result):
+    """Throat of a fillet as welded: of the legs, of what counts, of that at the worst, and the one required."""
+
+    theoretical: Quantity
+    effective: Quantity
+    worst_case: Quantity
+    required: Quantity
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class QualityLimit(Result):
+    """One limit of a quality level; `allowed` is None where nothing is permitted, or where there is no limit."""
+
+    name: str
+    value: Quantity
+    allowed: Quantity | None = None
+    verdict: str
+    note: str
+    source: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Overweld(Result):
+    """Metal there is against the metal required."""
+
+    metal_ratio: float
+    extra_area: Quantity
+    extra_mass: Quantity
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class WeldAction(Result):
+    """What to do with a weld: `do` says which, `leg` how large to make it."""
+
+    do: str
+    leg: Quantity | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class AsWelded(Calculation):
+    """What a fillet is worth as welded."""
+
+    throat: ThroatAsWelded
+    size: Quantity
+    limits: tuple[QualityLimit, ...]
+    strength_left: float
+    overweld: Overweld
+    actions: tuple[WeldAction, ...]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

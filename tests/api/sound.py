@@ -68,6 +68,15 @@ BRACKET: Json = {
     "filler": "E70",
 }
 
+GAUGED = "/v1/as-welded"
+
+SIX: Json = {
+    "legs": ["6 mm", "6 mm"],
+    "thickness": ["12 mm", "10 mm"],
+    "required": {"leg": "6 mm"},
+    "quality": "iso-5817-c",
+}
+
 
 def changed(request: Json, **changes: Any) -> Json:
     """Give a copy of a request with fields set or left out; ``__`` steps into an object or a list."""

@@ -9,7 +9,7 @@ from typing import Any
 import pytest
 from flask import Response
 from tests.api.exchange import PROBLEM, Exchange
-from tests.api.sound import BEVEL, BRACKET, CLOSED, EN, FILLET, GRIND, GROUP, TO_BEVEL
+from tests.api.sound import BEVEL, BRACKET, CLOSED, EN, FILLET, GAUGED, GRIND, GROUP, SIX, TO_BEVEL
 from werkzeug.exceptions import HTTPException
 
 from truethroat_service.api import create_app
@@ -17,7 +17,7 @@ from truethroat_service.api.blueprints import fillet_size
 from truethroat_service.api.problems import TYPES
 from truethroat_service.api.settings import Settings
 
-CALCULATIONS = [(FILLET, EN), (GRIND, CLOSED), (BEVEL, TO_BEVEL), (GROUP, BRACKET)]
+CALCULATIONS = [(FILLET, EN), (GRIND, CLOSED), (BEVEL, TO_BEVEL), (GROUP, BRACKET), (GAUGED, SIX)]
 EVERYWHERE = ["/v1", "/v1/rule-sets", "/v1/materials", "/v1/filler-metals", "/v1/processes", "/livez", "/readyz"]
 
 

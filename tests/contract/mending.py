@@ -50,6 +50,7 @@ def mended(path: str, body: Any) -> Any:
         "/v1/grind-allowance": _ground,
         "/v1/bevel-depth": _bevelled,
         "/v1/weld-group": _grouped,
+        "/v1/as-welded": _gauged,
     }[path](made, chance)
     return made
 
@@ -141,6 +142,28 @@ def _grouped(body: Json, chance: Chance) -> None:
     for field, usual in (("throat", "4 mm"), ("size_step", "1/16 in")):
         if field in body:
             body[field] = usual
+
+
+def _gauged(body: Json, chance: Chance) -> None:
+    """Mend readings of a fillet: usual legs and parts, a face that is convex or hollow, small readings beside them."""
+    body["legs"] = [_millimetres(chance, 5, 14), _millimetres(chance, 5, 14)]
+    body["thickness"] = [_millimetres(chance, 4, 30), _millimetres(chance, 4, 30)]
+    _drop(body, chance.of("convexity", "hollow"))
+    if "angle" in body:
+        body["angle"] = chance.of("90 deg", "75 deg", {"value": 2, "unit": "rad"})
+    for field in ("convexity", "hollow", "root_gap", "undercut", "reading_tolerance"):
+        if field in body:
+            body[field] = chance.of("0 mm", "1/32 in", "0.5 mm", {"value": 1, "unit": "mm"})
+    if "throat" in body:
+        body["throat"] = _millimetres(chance, 2, 9)
+    if "short_share" in body:
+        body["short_share"] = chance.of(0, 0.1, 1)
+    for field in body["required"]:
+        body["required"][field] = _millimetres(chance, 3, 10)
+    if "penetration" in body:
+        body["penetration"]["depth"] = chance.of("1 mm", "1/16 in")
+        if "tolerance" in body["penetration"]:
+            body["penetration"]["tolerance"] = chance.of("0 mm", "0.5 mm")
 
 
 def _load(body: Json, chance: Chance) -> None:

@@ -18,6 +18,7 @@ EXAMPLES = [
         "fillet_size": examples.FILLET_SIZE,
         "grind_allowance": examples.GRIND_ALLOWANCE,
         "bevel_depth": examples.BEVEL_DEPTH,
+        "as_welded": examples.AS_WELDED,
     }.items()
     for name, example in group.items()
 ]

@@ -15,7 +15,6 @@ CANNOT_BE_ANSWERED
 - Shigley: US-055 (Example 9-3): needs the balance of two welds about a member's centroid; its force per inch is that of
   Prob. 9-2.
 - Segui: US-059 (Example 7.10, longitudinal with transverse): needs the rule for concentric groups.
-- AWS D1.1 Table 6.1 (8.1): US-050: undersize and undercut need as-welded readings.
 - AWS D1.1 preheat table: US-051: needs heat and preheat.
 - AASHTO LRFD 6.13.3.2.4b: US-066: no rule set of that code.
 - EN 1993-1-8: EN-LNG-04 (4.11(4), stiffeners over 1.7 m: the reduction is for laps here), EN-TBUTT-01 (4.7.3, T-butt
@@ -23,7 +22,8 @@ CANNOT_BE_ANSWERED
   EN-ANG-01 (angle balanced about its centroid).
 - EN 1993-1-9: EN-FAT-01, EN-FAT-02: fatigue is in no rule set.
 - EN 1993-1-12 and EN 1999-1-1: EN-HSS-01 (steels over S460), EN-AL-01 (aluminium): in no rule set.
-- ISO 5817: EN-Q-01, -02, -03, -04, -06, -08, -09, -10, -11, -13, -14, -16, -17, -18, -19: need as-welded readings.
+- ISO 5817: EN-Q-04 (excess weld metal), -08, -09 (excess penetration), -14, -16 (misalignment), -17 (underfill), -18
+  (root concavity): limits of butts; readings are of fillets.
 - ISO 13920: EN-TOL-01, -02, -03, D-ISO13920-linear: tolerances of parts, no length of a weld.
 - Arc energy, cooling time, preheat, hardness: EN-HI-01, EN-HI-03, EN-T85-01, -03, -05, EN-PRE-01, -02, -04,
   H-arc-energy-iso, H-k-factors, H-t85-3D, H-t85-2D, H-transition-thickness, H-t85-T-fillet, H-leg-from-heat-0.25,
@@ -38,7 +38,6 @@ CANNOT_BE_ANSWERED
   Handbook fillet tables with 10 % on the leg: Q-fillet-convex-1_4, -3_16, -5_16, -3_8, -1_2; Q-metric-z6,
   Q-misprint-14.29: need filler quantity (the last row's misprint cannot be told from a bevel of that depth alone).
   Q-doubleV-half: a double V is no preparation of bevel-depth.
-- Metal of an overwelded fillet: Q-over-1_4-5_16, Q-over-1_4-3_8, Q-over-6-8mm: need filler quantity.
 - Efficiency, stubs, deposition rates, gas, operator factor, cost: Q-filler-needed, Q-stub-14-65-2, Q-stub-12-60-5,
   Q-stub-14-75-2, Q-stub-E7018-link, Q-dep-052-320, Q-dep-MH-0.035, Q-dep-MH-0.052, Q-wire-inperlb-035,
   Q-wire-inperlb-1_16, Q-dep-test-95g, Q-cost-FCAW, Q-cost-payback, Q-cost-AWTC-9.8, Q-cost-split, Q-gas-flow,

@@ -104,6 +104,32 @@ ANSWERS: dict[str, dict[str, Any]] = {
             }
         ],
     },
+    "/v1/as-welded": {
+        **_COMMON,
+        "throat": {"theoretical": _q(601), "effective": _q(602), "worst_case": _q(603), "required": _q(604)},
+        "size": _q(605),
+        "limits": [
+            {
+                "name": "invented",
+                "value": _q(606),
+                "allowed": None,
+                "verdict": "not-permitted",
+                "note": "",
+                "source": "nowhere",
+            },
+            {
+                "name": "invented too",
+                "value": _q(607),
+                "allowed": _q(608),
+                "verdict": "within",
+                "note": "",
+                "source": "nowhere",
+            },
+        ],
+        "strength_left": 609,
+        "overweld": {"metal_ratio": 610, "extra_area": _q(611, "mm2"), "extra_mass": _q(612, "kg/m")},
+        "actions": [{"do": "add-pass", "leg": _q(613)}, {"do": "dress-face"}],
+    },
     "/v1/weld-group": {
         **_COMMON,
         "properties": {

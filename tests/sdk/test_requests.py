@@ -20,6 +20,7 @@ OPERATIONS = {
     "fillet_size": ("POST", "/v1/fillet-size"),
     "grind_allowance": ("POST", "/v1/grind-allowance"),
     "weld_group": ("POST", "/v1/weld-group"),
+    "as_welded": ("POST", "/v1/as-welded"),
     "bevel_depth": ("POST", "/v1/bevel-depth"),
     "get_service": ("GET", "/v1"),
     "list_rule_sets": ("GET", "/v1/rule-sets"),

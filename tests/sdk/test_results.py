@@ -293,6 +293,15 @@ def test_every_result_is_frozen_and_slotted() -> None:
         assert "__dict__" not in dir(kind), kind
 
 
+def test_a_weld_as_gauged_is_typed(client: Client) -> None:
+    """Limits and actions of a fillet are typed; what is not permitted has no allowed value, some actions no leg."""
+    answer = client.as_welded(quality="iso-5817-b")
+    assert answer.throat.worst_case == Quantity(603, "mm")
+    assert [limit.allowed for limit in answer.limits] == [None, Quantity(608, "mm")]
+    assert answer.overweld.extra_mass == Quantity(612, "kg/m")
+    assert [action.leg for action in answer.actions] == [Quantity(613, "mm"), None]
+
+
 def test_a_weld_group_is_typed(client: Client) -> None:
     """Places, components and the points of a group are typed; a centre may be missing."""
     answer = client.weld_group(rule_set="invented")

@@ -6,7 +6,7 @@ from .. import API_VERSION
 from ..application.faults import Refused
 from . import http
 from .apispec_fields import FieldPlugin
-from .blueprints import bevel_depth, catalogue, fillet_size, grind_allowance, health, weld_group
+from .blueprints import as_welded, bevel_depth, catalogue, fillet_size, grind_allowance, health, weld_group
 from .problems import ProblemApi, handle_refused
 from .schemas.answers import COMPONENTS
 from .settings import Settings
@@ -16,6 +16,7 @@ _BLUEPRINTS = (
     grind_allowance.blueprint,
     bevel_depth.blueprint,
     weld_group.blueprint,
+    as_welded.blueprint,
     catalogue.blueprint,
     health.blueprint,
 )

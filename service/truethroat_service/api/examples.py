@@ -119,3 +119,29 @@ WELD_GROUP: dict[str, Any] = {
         },
     },
 }
+
+AS_WELDED: dict[str, Any] = {
+    "hollow": {
+        "summary": "Hollow fillet, gauged to half a millimetre, at level C of ISO 5817",
+        "value": {
+            "legs": ["8 mm", "8 mm"],
+            "hollow": "1 mm",
+            "undercut": "0.3 mm",
+            "thickness": ["12 mm", "10 mm"],
+            "required": {"throat": "5 mm"},
+            "quality": "iso-5817-c",
+            "reading_tolerance": "0.5 mm",
+        },
+    },
+    "overwelded": {
+        "summary": "Convex fillet larger than asked for, AWS D1.1:2020, in inches",
+        "value": {
+            "legs": ["7/16 in", "7/16 in"],
+            "convexity": "1/16 in",
+            "thickness": ["1/2 in", "3/8 in"],
+            "required": {"leg": "1/4 in"},
+            "quality": "aws-d1-1-2020",
+            "units": "us",
+        },
+    },
+}

@@ -38,6 +38,7 @@ class Verdict(StrEnum):
     SHORT_IF_FLUSH = "short-if-flush"
     CANNOT_BE_REACHED = "cannot-be-reached"
     FULL_PENETRATION_NEEDED = "full-penetration-needed"
+    OVER = "over"
 
 
 SAFETY = {

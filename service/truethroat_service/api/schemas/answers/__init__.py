@@ -3,7 +3,7 @@
 Answers are open: a client must pass over fields it does not know.
 """
 
-from . import catalogue, common, fillet_size, finishing, weld_group
+from . import as_welded, catalogue, common, fillet_size, finishing, weld_group
 from .shapes import Json
 
 COMPONENTS: dict[str, Json] = {
@@ -11,5 +11,6 @@ COMPONENTS: dict[str, Json] = {
     **fillet_size.COMPONENTS,
     **finishing.COMPONENTS,
     **weld_group.COMPONENTS,
+    **as_welded.COMPONENTS,
     **catalogue.COMPONENTS,
 }

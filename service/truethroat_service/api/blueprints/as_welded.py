@@ -1,0 +1,23 @@
+"""Resource ``/v1/as-welded``."""
+
+from flask import Response
+
+from ...application.as_welded import AsWeldedRequest, as_welded
+from ..examples import AS_WELDED
+from ..schemas.as_welded import AsWeldedSchema
+from . import Resource, answer_schema, json_response, refused_with
+
+blueprint = Resource("as-welded", __name__, url_prefix="/v1", description="What a fillet is worth as gauged.")
+
+
+@blueprint.route("/as-welded", methods=["POST"])
+@blueprint.doc(operationId="as_welded")
+@blueprint.arguments(AsWeldedSchema(), examples=AS_WELDED)
+@blueprint.response(200, answer_schema("AsWeldedAnswer"))
+@refused_with(blueprint, 400, 401, 406, 413, 415, 422)
+def as_welded_view(request: AsWeldedRequest) -> Response:
+    """Whether a fillet as gauged has its throat and keeps its quality level.
+
+    A calculation: it stores nothing and may be repeated.
+    """
+    return json_response(as_welded(request))
