@@ -115,6 +115,16 @@ FILLET_FAULTS: dict[str, tuple[Any, str, str]] = {
         "#/end_loaded",
         "the long-weld reduction needs the length of the weld: load.length",
     ),
+    "hss_end with EN": (
+        changed(EN, hss_end=False),
+        "#/hss_end",
+        f"hss_end belongs to AISC 360-22, not to {DIRECTIONAL}; leave it out",
+    ),
+    "hss_end with the thin part": (
+        changed(THIN, hss_end=True),
+        "#/hss_end",
+        "hss_end belongs to AISC 360-22, not to thin-part; leave it out",
+    ),
     "edge_of on a tee": (
         changed(EN, edge_of=1),
         "#/edge_of",

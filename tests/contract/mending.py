@@ -90,7 +90,9 @@ def _fillet(body: Json, chance: Chance) -> None:
     if aisc:
         body["filler"] = chance.of("E70", "E80", {"tensile_strength": "70 ksi"})
         _drop(body, "parameters")
-    elif "filler" in body:
+    else:
+        _drop(body, "hss_end")
+    if not aisc and "filler" in body:
         body["filler"] = chance.of("E 46", "E70", {"tensile_strength": {"value": 550, "unit": "MPa"}})
     if "size_step" in body:
         body["size_step"] = chance.of("1/16 in", "0.5 mm", {"value": 1, "unit": "mm"})

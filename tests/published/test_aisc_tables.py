@@ -186,3 +186,25 @@ def test_throat_that_develops_a_plate_branch(ask: Ask) -> None:
     """Commentary K5, Fy 50 ksi and E70: a throat of 0.95 t where the directional factor holds."""
     answer = ask(FILLET_SIZE, _branch(steel("1/4 in", f_u="62 ksi")))
     assert throat(answer) / 0.25 == pytest.approx(0.95, abs=0.005)
+
+
+@pytest.mark.parametrize(
+    ("material", "hss_end", "ratio"),
+    [
+        ("A36", None, 1.5),
+        ("A36", False, 1.5),
+        ("A36", True, 1.0),
+        ("A500-C", None, 1.0),
+        ("A500-C", False, 1.5),
+        ("A500-C", True, 1.0),
+    ],
+)
+def test_directional_increase_at_a_hollow_section(ask: Ask, material: str, hss_end: bool | None, ratio: float) -> None:
+    """J2.4(a): a weld across its axis has 1.5 times the strength of one along it, at the end of an HSS the same."""
+    parts = (steel("1/2 in"), {"thickness": "1/2 in", "material": material})
+    said = {} if hss_end is None else {"hss_end": hss_end}
+    across = ask(FILLET_SIZE, aisc_fillet(LRFD, "1/4 in", length="10 in", angle="90 deg", parts=parts, **said))
+    along = ask(FILLET_SIZE, aisc_fillet(LRFD, "1/4 in", length="10 in", parts=parts, **said))
+    assert weld(across) / weld(along) == pytest.approx(ratio, rel=1e-9)
+    codes = {caution["code"] for caution in across["cautions"]}
+    assert ("hollow-section" in codes) is (material == "A500-C" or hss_end is True)

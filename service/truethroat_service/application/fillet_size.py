@@ -65,6 +65,7 @@ class FilletSizeRequest:
     process: str | None = None
     position: str | None = None
     end_loaded: bool = False
+    hss_end: bool | None = None
     edge_of: int | None = None
     penetration: Penetration | None = None
     size_by: Literal["leg", "throat"] | None = None
@@ -79,7 +80,7 @@ def fillet_size(request: FilletSizeRequest) -> dict[str, Any]:
     with working() as sheet:
         rules, beta_w = _rules(request, faults)
         _check(request, rules, faults)
-        found = metals(rules, request.parts, request.filler, beta_w, faults, remarks)
+        found = metals(rules, request.parts, request.filler, beta_w, request.hss_end, faults, remarks)
         faults.refuse()
         request = _filled(request, rules)
         fillets = _fillets(request, rules, found)
@@ -152,6 +153,8 @@ def _check(request: FilletSizeRequest, rules: RuleSet, faults: Faults) -> None:
         faults.inconsistent("#/penetration/tolerance", "the tolerance is over the depth itself")
     if request.end_loaded:
         _check_end_loaded(request, rules, faults)
+    if request.hss_end is not None and rules.family != "aisc":
+        faults.inconsistent("#/hss_end", f"hss_end belongs to AISC 360-22, not to {rules.id}; leave it out")
 
 
 def _check_angles(joint: Joint, rules: RuleSet, faults: Faults) -> None:

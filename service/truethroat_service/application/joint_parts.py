@@ -9,6 +9,8 @@ from ..reference.loader import FILLER_METALS, MATERIALS, NoBand
 from .answers import Remarks
 from .faults import Faults
 
+AISC = "ANSI/AISC 360-22"
+
 
 @dataclass(frozen=True, slots=True)
 class Part:
@@ -42,10 +44,14 @@ def metals(
     parts: tuple[Part, Part],
     filler: Filler | None,
     beta_w: float | None,
+    hss_end: bool | None,
     faults: Faults,
     remarks: Remarks,
 ) -> Metals:
     """Metals the rules will use; ``beta_w`` is the request's own over that of the grades. Faults are added, not raised.
+
+    ``hss_end`` says whether the weld ends a rectangular hollow section in tension; not said, any hollow section is
+    taken for one.
 
     With practice that claims no strength only the thicknesses are used.
     """
@@ -57,16 +63,25 @@ def metals(
     found = tuple(_part(rules, index, part, beta_w, faults) for index, part in enumerate(parts))
     _thicknesses(rules, parts, faults)
     hollow = [part.material for part in parts if part.material and _is_hollow(part.material)]
-    if hollow and rules.family == "aisc":
-        remarks.caution(
-            "hollow-section",
-            f"The directional increase is left out because {', '.join(hollow)} is a hollow section.",
-            Source("ANSI/AISC 360-22", "J2.4(a)(2)"),
-        )
+    at_hss_end = bool(hollow) if hss_end is None else hss_end
+    if rules.family == "aisc" and (at_hss_end or hollow):
+        remarks.caution("hollow-section", _about_hollow_section(hss_end, hollow), Source(AISC, "J2.4(a)(2)"))
     weaker = min(found, key=lambda part: part.tensile_strength or 0.0)
     filler_strength = _filler(rules, filler, weaker, faults, remarks)
-    weld = WeldMetal(filler_strength, weaker.tensile_strength, weaker.beta_w, compatible=not hollow)
+    weld = WeldMetal(filler_strength, weaker.tensile_strength, weaker.beta_w, compatible=not at_hss_end)
     return Metals((found[0], found[1]), weld)
+
+
+def _about_hollow_section(hss_end: bool | None, hollow: list[str]) -> str:
+    """Say what becomes of the directional increase at a hollow section, and on whose word."""
+    if hss_end is None:
+        return f"The directional increase is left out because {', '.join(hollow)} is a hollow section."
+    if hss_end:
+        return "The directional increase is left out at the end of a rectangular hollow section in tension."
+    return (
+        f"The directional increase is kept at {', '.join(hollow)} on the request's word that this is no end of a"
+        " rectangular hollow section in tension."
+    )
 
 
 def _is_hollow(material: str) -> bool:

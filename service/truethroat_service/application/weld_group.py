@@ -95,7 +95,7 @@ def weld_group(request: WeldGroupRequest) -> dict[str, Any]:
         shape = line_group.properties(pieces)
         load = _about_centroid(request, shape)
         _check(request, rules, load, shape, faults)
-        found_metals = metals(rules, request.parts, request.filler, beta_w, faults, remarks)
+        found_metals = metals(rules, request.parts, request.filler, beta_w, None, faults, remarks)
         faults.refuse()
         request = _filled(request, rules)
         # An elastic resultant says nothing of how the welds strain together, so no directional increase goes with it.

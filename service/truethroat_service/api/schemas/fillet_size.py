@@ -149,6 +149,10 @@ class FilletSizeSchema(RequestSchema):
         LOAD_FORMS, 'Load, with basis "load": a force shared by the welds, or components per length.'
     )
     end_loaded = Flag("Whether the long-weld reduction applies.", default=False)
+    hss_end = Flag(
+        "Whether the weld ends a rectangular hollow section in tension, so that AISC 360-22 J2.4(a)(2) leaves out the"
+        " directional increase. Not said: left out wherever a part is a hollow section."
+    )
     edge_of = Choice((1, 2), "Part whose edge the weld of a lap runs along, so that the maximum size applies.")
     penetration = seams.penetration()
     size_by = Choice(("leg", "throat"), "What is rounded up to the step; throat for EN 1993-1-8, leg otherwise.")
