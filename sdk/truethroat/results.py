@@ -181,6 +181,7 @@ class FilletSize(Calculation):
     utilisation: float | None = None
     strength: Strength | None = None
     length: EffectiveLength | None = None
+    z_loss: Quantity | None = None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -154,7 +154,7 @@ EN_ANGLES = (
     "fillets between faces at 60 to 120 deg: below that they are partial-penetration welds, above it to be tested"
     " (EN 1993-1-8:2005, 4.3.2.1"
 )
-AISC_ANGLES = "plates at 60 to 135 deg: tighter joints lose throat at the root by process and position (Z loss)"
+AISC_ANGLES = "plates at 30 to 135 deg; below 60 deg throat is lost at the root by process and position (Z loss)"
 FILLET_SCOPE: dict[str, tuple[Any, str, str]] = {
     "EN 3.9 mm": (
         changed(EN, parts__1__thickness="3.9 mm"),
@@ -176,20 +176,25 @@ FILLET_SCOPE: dict[str, tuple[Any, str, str]] = {
         "#/joint/angle",
         f"130 deg between the plates: {DIRECTIONAL} covers {EN_ANGLES}",
     ),
-    "AISC 50 deg": (
-        changed(AISC, joint={"kind": "tee", "angle": "50 deg"}),
+    "AISC 29 deg": (
+        changed(AISC, joint={"kind": "tee", "angle": "29 deg"}),
         "#/joint/angle",
-        f"50 deg between the plates: {LRFD} covers {AISC_ANGLES} (AWS D1.1/D1.1M:2020",
+        f"29 deg between the plates: {LRFD} covers {AISC_ANGLES} (AWS D1.1/D1.1M:2020",
     ),
     "AISC 136 deg": (
         changed(AISC, joint={"kind": "tee", "angle": "136 deg"}),
         "#/joint/angle",
         f"136 deg between the plates: {LRFD} covers {AISC_ANGLES}",
     ),
-    "AISC far side 50 deg": (
-        changed(AISC, joint={"kind": "tee", "angle": "130 deg", "sides": 2}),
-        "#/joint/angle",
-        f"50 deg between the plates: {LRFD} covers {AISC_ANGLES}",
+    "AISC skewed, not listed": (
+        changed(AISC, joint={"kind": "tee", "angle": "130 deg", "sides": 2}, process="SAW", position="2F"),
+        "#/process",
+        "below 60 deg Table 4.2 lists SMAW, FCAW-S, FCAW-G and GMAW, not SAW (AWS D1.1/D1.1M:2020",
+    ),
+    "AISC skewed, n/a": (
+        changed(AISC, joint={"kind": "tee", "angle": "50 deg"}, process="GMAW", position="4F"),
+        "#/position",
+        "Table 4.2 has n/a for GMAW in the overhead position below 60 deg (AWS D1.1/D1.1M:2020",
     ),
     "gap": (
         changed(EN, joint__root_gap="0.19 in"),
@@ -254,6 +259,15 @@ def test_what_lies_beyond_the_rules_of_a_fillet_is_refused(service: Exchange, ca
     [(where, code, detail)] = service.faults(FILLET, request)
     assert (where, code) == (pointer, "out-of-scope")
     assert detail.startswith(message)
+
+
+def test_a_skewed_fillet_needs_process_and_position(service: Exchange) -> None:
+    """The far side of a tee at 130 deg stands at 50 deg: what its loss goes by must be sent."""
+    found = service.faults(FILLET, changed(AISC, joint={"kind": "tee", "angle": "130 deg", "sides": 2}))
+    assert [(pointer, code) for pointer, code, _ in found] == [
+        ("#/position", "inconsistent"),
+        ("#/process", "inconsistent"),
+    ]
 
 
 def test_both_sides_of_a_tee_are_held_to_the_angle(service: Exchange) -> None:
@@ -547,7 +561,7 @@ def test_misfits_are_told_all_at_once(service: Exchange) -> None:
         AISC,
         filler=LEFT_OUT,
         edge_of=1,
-        joint={"kind": "tee", "angle": "50 deg", "root_gap": "6 mm"},
+        joint={"kind": "tee", "angle": "25 deg", "root_gap": "6 mm"},
         parts__0__thickness="2 mm",
         parameters={"gamma_m2": 1.1},
     )

@@ -7,13 +7,13 @@ from typing import Any, Literal
 from ..engine import loads
 from ..engine.formula import Source, about, cite, working
 from ..engine.rounding import SAME, at_most
-from ..engine.rule_set import RuleSet, WeldLoad
+from ..engine.rule_set import RuleSet, Unlisted, WeldLoad
 from ..engine.section import equal_leg_throat
 from ..engine.units import INCH
 from ..reference.loader import position as position_of
 from ..reference.loader import process as process_of
 from ..standards.aisc_360_22.j2_2_fillet_limits import TABLE_J2_4
-from ..standards.aws_d1_1_2020 import s5_pass_limits
+from ..standards.aws_d1_1_2020 import s4_4_skewed_fillets, s5_pass_limits
 from .answers import Common, Remarks, Units, Verdict, answer
 from .faults import Faults
 from .fillet_sizing import Basis, Fillets, Kind, Sizes, component_load, shared_load, side_angles, size
@@ -80,10 +80,11 @@ def fillet_size(request: FilletSizeRequest) -> dict[str, Any]:
     with working() as sheet:
         rules, beta_w = _rules(request, faults)
         _check(request, rules, faults)
+        losses = _root_losses(request, rules, faults)
         found = metals(rules, request.parts, request.filler, beta_w, request.hss_end, faults, remarks)
         faults.refuse()
         request = _filled(request, rules)
-        fillets = _fillets(request, rules, found)
+        fillets = _fillets(request, rules, found, losses)
         sizes = size(fillets)
         passes = _passes(request, float(sizes.leg), remarks)
         _remark(request, fillets, sizes, units, remarks)
@@ -183,7 +184,31 @@ def _check_end_loaded(request: FilletSizeRequest, rules: RuleSet, faults: Faults
         faults.inconsistent("#/end_loaded", "the long-weld reduction needs the length of the weld: load.length")
 
 
-def _fillets(request: FilletSizeRequest, rules: RuleSet, found: Metals) -> Fillets:
+def _root_losses(request: FilletSizeRequest, rules: RuleSet, faults: Faults) -> tuple[float | None, ...]:
+    """Throat each side loses at its root; a process or position the rule needs or does not list is a fault."""
+    joint, low = request.joint, rules.scope.angles[0] * (1 - SAME)
+    angles = side_angles(joint.kind, joint.sides, joint.angle)
+    rule = rules.root_loss
+    if rule is None or any(float(angle) < low for angle in angles):
+        return (None,) * joint.sides
+    process = request.process and process_of(request.process).id
+    orientation = request.position and position_of(request.position).orientation
+    losses: list[float | None] = []
+    try:
+        losses.extend(rule(float(angle), process, orientation) for angle in angles)
+    except Unlisted as unlisted:
+        for name, text in unlisted.faults:
+            add = faults.inconsistent if getattr(request, name) is None else faults.out_of_scope
+            add(f"#/{name}", f"{text} ({s4_4_skewed_fillets.Z_LOSS})")
+        return (None,) * joint.sides
+    if any(loss is not None for loss in losses):
+        cite(s4_4_skewed_fillets.Z_LOSS)
+    return tuple(losses)
+
+
+def _fillets(
+    request: FilletSizeRequest, rules: RuleSet, found: Metals, root_losses: tuple[float | None, ...]
+) -> Fillets:
     """Problem for the sizing arithmetic."""
     joint = request.joint
     proven = request.penetration if request.penetration and request.penetration.vouched == "proven" else None
@@ -204,6 +229,7 @@ def _fillets(request: FilletSizeRequest, rules: RuleSet, found: Metals) -> Fille
         penetration=proven.depth - proven.tolerance if proven and rules.weld else 0.0,
         by_throat=request.size_by == "throat",
         step=request.size_step,
+        root_losses=root_losses,
     )
 
 
@@ -297,7 +323,14 @@ def _result(
             "base_metal": [units.force_per_length(float(strength)) for strength in sizes.base_strength],
         },
         "length": length,
+        "z_loss": _z_loss(fillets, units),
     }
+
+
+def _z_loss(fillets: Fillets, units: Units) -> dict[str, Any] | None:
+    """Throat lost at the root of the tighter side; None where the plates stand at 60 deg or more."""
+    losses = [loss for loss in fillets.root_losses if loss is not None]
+    return {**units.length(max(losses))} if losses else None
 
 
 def _utilisation(sizes: Sizes) -> float | None:

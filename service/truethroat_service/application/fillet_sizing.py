@@ -15,6 +15,7 @@ from ..engine.rounding import SAME, at_most, up
 from ..engine.rule_set import PartMetal, RuleSet, WeldLoad, WeldMetal, WeldRules
 from ..engine.section import equal_leg, equal_leg_throat
 from ..practice import thin_part
+from ..standards.aws_d1_1_2020 import s4_4_skewed_fillets
 
 Kind = Literal["tee", "lap", "inside-corner"]
 Basis = Literal["load", "full-strength", "thin-part"]
@@ -43,6 +44,8 @@ class Fillets:
     penetration: Real
     by_throat: bool
     step: Real
+    root_losses: tuple[float | None, ...] = (None, None)
+    """Throat each side loses at its root, mm; None where none is lost."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -178,14 +181,15 @@ def _required(fillets: Fillets, thinner: Real) -> tuple[Real, Real, tuple[Real, 
         widest = angles[0] if fillets.sides == 1 else maximum(angles[0], angles[1])
         return widest, rule(t=thinner), ()
     legs, throats = [], []
-    for number, load in enumerate(fillets.side_loads, start=1):
+    for number, (load, loss) in enumerate(zip(fillets.side_loads, fillets.root_losses, strict=False), start=1):
         with about(f"side {number}" if fillets.sides == 2 else ""):
             throat = weld.required_throat(load, fillets.metal)
             throats.append(throat)
             if fillets.end_loaded and fillets.length is not None:
-                leg = weld.long_weld_leg(throat, fillets.length, load.psi, fillets.penetration)
+                leg = weld.long_weld_leg(throat, fillets.length, load.psi, fillets.penetration - (loss or 0.0))
             else:
-                leg = equal_leg(a=throat - fillets.penetration, psi=load.psi)
+                gross = throat if loss is None else s4_4_skewed_fillets.throat_before_loss(a_req=throat, Z=loss)
+                leg = equal_leg(a=gross - fillets.penetration, psi=load.psi)
             legs.append(maximum(leg, 0.0 * leg))
     if fillets.sides == 1:
         return fillets.side_loads[0].psi, legs[0], tuple(throats)
@@ -209,14 +213,15 @@ def _strength(fillets: Fillets, weld: WeldRules, throats: tuple[Real, ...], leg:
     worst: Real | None = None
     carries: Flag = True
     least_factor: Real = 1.0
-    for needed, load in zip(throats, fillets.side_loads, strict=True):
+    for needed, load, loss in zip(throats, fillets.side_loads, fillets.root_losses, strict=False):
+        beyond = fillets.penetration - (loss or 0.0)
         counted = leg if length is None else weld.counted_leg(leg, length, load.psi)
         throat = equal_leg_throat(z=counted, psi=load.psi)
-        # Penetration adds to a weld that carries, not to one too short to.
-        throat = where(counted > 0.0, throat + fillets.penetration, throat)
+        # Penetration adds to a weld that carries, not to one too short to; a skewed root takes its loss off.
+        throat = where(counted > 0.0, throat + beyond, throat)
         factor: Real = 1.0
         if fillets.end_loaded and length is not None:
-            factor = maximum(weld.long_weld_factor(leg, length, load.psi, fillets.penetration), 0.0)
+            factor = maximum(weld.long_weld_factor(leg, length, load.psi, beyond), 0.0)
         worth = throat * factor
         carries = carries & (worth > 0.0)
         # A weld that may not carry load is used beyond any measure; the answer shows no number for it.

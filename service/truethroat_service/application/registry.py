@@ -16,7 +16,7 @@ from ..standards import aisc_360_22, aws_d1_1_2020, en_1993_1_1_2005, en_1993_1_
 from ..standards.aisc_360_22 import rules as aisc
 from ..standards.aisc_360_22.chapter_b3_available_strength import Method
 from ..standards.aisc_360_22.groove_rules import AiscGrooveWeld
-from ..standards.aws_d1_1_2020 import s7_21_fit_up
+from ..standards.aws_d1_1_2020 import s4_4_skewed_fillets, s7_21_fit_up
 from ..standards.en_1993_1_1_2005 import rules as en_parts
 from ..standards.en_1993_1_1_2005 import s6_2_plate_resistance
 from ..standards.en_1993_1_8_2005 import parameters, s4_1_scope
@@ -37,9 +37,9 @@ FIT_UP = FitUp(_leg_added, s7_21_fit_up.FREE_GAP, s7_21_fit_up.LARGEST_GAP, s7_2
 _AISC_SCOPE = Scope(
     least_thickness=3.0,
     thickness=Limit("parts of 1/8 in (3 mm) and more", aws_d1_1_2020.clause("1.2", "from memory")),
-    angles=(pi / 3, 3 * pi / 4),
+    angles=(s4_4_skewed_fillets.LEAST_ANGLE, 3 * pi / 4),
     angle=Limit(
-        "plates at 60 to 135 deg: tighter joints lose throat at the root by process and position (Z loss)",
+        "plates at 30 to 135 deg; below 60 deg throat is lost at the root by process and position (Z loss)",
         aws_d1_1_2020.clause("4.4.2.6 and its annex", "from memory"),
     ),
     largest_yield=100.0 * KSI,
@@ -89,6 +89,7 @@ def _aisc(method: Method) -> Callable[[str, str, Parameters], RuleSet]:
             groove=aisc.AiscGroove(),
             groove_weld=AiscGrooveWeld(method),
             family="aisc",
+            root_loss=s4_4_skewed_fillets.root_loss,
             parameters=values,
         )
 

@@ -146,6 +146,13 @@ class Unlisted(ValueError):
         self.faults = faults
 
 
+class RootLossRule(Protocol):
+    """What a fillet between skewed plates loses of its throat at the root."""
+
+    def __call__(self, psi: float, process: str | None, orientation: str | None) -> float | None:
+        """Loss, mm; None where the rule does not apply. Raises :class:`Unlisted` for what it does not list."""
+
+
 class GrooveRules(Protocol):
     """Questions a use case asks of a rule set about a partial-penetration groove."""
 
@@ -225,5 +232,6 @@ class RuleSet:
     scope: Scope
     groove: GrooveRules
     family: Family
+    root_loss: RootLossRule | None = None
     parameters: Mapping[str, float] = field(default_factory=dict)
     groove_weld: GrooveWeldRules | None = None

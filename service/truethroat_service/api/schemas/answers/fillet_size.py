@@ -38,6 +38,10 @@ COMPONENTS: dict[str, Json] = {
                     },
                 )
             ),
+            "z_loss": {
+                **nullable(LENGTH),
+                "description": "Throat lost at the root between plates below 60 deg, included in the leg.",
+            },
             "length": nullable(
                 record("Length of one weld.", {"given": LENGTH, "effective": LENGTH, "factor": number()})
             ),
