@@ -109,3 +109,14 @@ def test_a_grinders_tolerance_is_named_when_it_is_the_cause(service: Exchange) -
     }
     [(pointer, code, _)] = service.faults(BEVEL, request)
     assert (pointer, code) == ("#/finish/tolerance", "out-of-range")
+
+
+def test_a_skewed_fillet_says_what_its_root_loses(service: Exchange) -> None:
+    """50 deg, SMAW horizontal: 1/8 in is lost, and said (AWS D1.1 Table 4.2, from memory); wire loses none there."""
+    skewed = changed(AISC, joint={"kind": "tee", "angle": "50 deg"}, process="SMAW", position="2F")
+    stick = service.answer(FILLET, skewed)
+    [caution] = [caution for caution in stick["cautions"] if caution["code"] == "z-loss"]
+    assert "3.175 mm at its root" in caution["text"]
+    wire = service.answer(FILLET, changed(skewed, process="GMAW"))
+    assert wire["z_loss"]["value"] == 0.0
+    assert "z-loss" not in [caution["code"] for caution in wire["cautions"]]

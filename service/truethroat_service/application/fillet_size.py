@@ -350,6 +350,14 @@ def _remark(request: FilletSizeRequest, fillets: Fillets, sizes: Sizes, units: U
     """Say why the answer is what it is, and what it does not cover."""
     _reasons(request, fillets, sizes, units, remarks)
     rules, penetration = fillets.rules, request.penetration
+    lost = _z_loss(fillets, units)
+    if lost is not None and lost["value"] > 0.0:
+        remarks.caution(
+            "z-loss",
+            f"Leg and throat shown are those of the whole section; {lost['text']} at its root is not fused and does not"
+            " count.",
+            s4_4_skewed_fillets.Z_LOSS,
+        )
     if penetration is not None and penetration.depth > 0.0:
         if penetration.vouched != "proven":
             remarks.caution(
