@@ -25,6 +25,10 @@ FUNCTIONS: dict[str, int] = {
     "cos": 1,
     "tan": 1,
     "acos": 1,
+    "atan": 1,
+    "tanh": 1,
+    "exp": 1,
+    "log": 1,
     "sqrt": 1,
     "abs": 1,
     "ceil": 1,
@@ -68,6 +72,8 @@ for _definition in (
     "newton = 1000 * kilogram * millimetre / second ** 2 = N",
     "megapascal = newton / millimetre ** 2 = MPa",
     "kilojoule = 1e6 * newton * millimetre = kJ",
+    "ampere = [current] = A",
+    "volt = 1e-3 * kilojoule / (ampere * second) = V",
 ):
     UNITS.define(_definition)
 
@@ -142,6 +148,10 @@ class Numbers:
         "cos": np.cos,
         "tan": np.tan,
         "acos": np.arccos,
+        "atan": np.arctan,
+        "tanh": np.tanh,
+        "exp": np.exp,
+        "log": np.log,
         "sqrt": np.sqrt,
         "abs": np.abs,
         "ceil": np.ceil,
@@ -260,9 +270,9 @@ class Quantities:
         plain = Numbers.PLAIN[name]
         if name in ("sin", "cos", "tan"):
             return UNITS.Quantity(plain(_in(values[0], "rad")), "")
-        if name == "acos":
+        if name in ("acos", "atan"):
             return UNITS.Quantity(plain(_in(values[0], "")), "rad")
-        if name == "ceil":
+        if name in ("ceil", "tanh", "exp", "log"):
             return UNITS.Quantity(plain(_in(values[0], "")), "")
         if name == "sqrt":
             return _quantity(values[0]) ** 0.5

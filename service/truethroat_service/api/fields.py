@@ -11,7 +11,7 @@ from typing import Any
 
 from marshmallow import Schema, ValidationError, fields, missing
 
-from ..application.quantities import Dimension, QuantityDict, read_number, render
+from ..application.quantities import US_UNITS, Dimension, QuantityDict, UnitSystem, read_number, render
 from .messages import MISSING, NOT_AN_OBJECT, NOT_FINITE, NULL, Message
 
 STANDARD: dict[str, str | list[Any] | dict[Any, Any]] = {
@@ -65,18 +65,16 @@ class Quantity(Field):
         said = f"{description} From {low}{' (exclusive)' if above else ''} to {self._text(maximum, 'metric')}."
         super().__init__(said.strip(), **more)
 
-    def _text(self, value: float, system: Any) -> str:
+    def _text(self, value: float, system: UnitSystem) -> str:
         return render(self.dimension, value, system)["text"]
 
     def _deserialize(self, value: Any, attr: str | None, data: Mapping[str, Any] | None, **kwargs: Any) -> float:
         number, unit = self._read(value)
         if not math.isfinite(number):
             raise ValidationError(NOT_FINITE)
-        engine = number * self.dimension.factors[unit]
+        engine = self.dimension.to_engine(number, unit)
         if not (engine > self.minimum if self.above else engine >= self.minimum) or not engine <= self.maximum:
-            system: Any = (
-                "us" if unit in ("in", "ft", "kip", "lbf", "kip/in", "lbf/in", "kip/ft", "ksi", "psi") else "metric"
-            )
+            system: UnitSystem = "us" if unit in US_UNITS else "metric"
             least = f"{'over' if self.above else 'at least'} {self._text(self.minimum, system)}"
             raise ValidationError(
                 Message(f"must be {least} and at most {self._text(self.maximum, system)}", "out-of-range")
@@ -171,7 +169,7 @@ class Quantity(Field):
 
 def dimension_schema(dimension: Dimension) -> dict[str, Any]:
     """Component of a dimension: text of a number and a unit, or a closed object."""
-    example: QuantityDict = render(dimension, 6.0 * dimension.factors[dimension.metric], "metric")
+    example: QuantityDict = render(dimension, dimension.to_engine(6.0, dimension.metric), "metric")
     text = {
         "type": "string",
         "format": dimension.name.replace(" ", "-"),

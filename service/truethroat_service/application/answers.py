@@ -23,6 +23,7 @@ from .quantities import (
     MASS_PER_LENGTH,
     MOMENT,
     STRESS,
+    Dimension,
     QuantityDict,
     Rounding,
     UnitSystem,
@@ -78,6 +79,10 @@ class Units:
     """Renders numbers of the engine in the units a request asked for."""
 
     system: UnitSystem
+
+    def of(self, dimension: Dimension, value: float) -> QuantityDict:
+        """Quantity of any dimension, from engine units."""
+        return render(dimension, value, self.system)
 
     def length(self, value: float, rounding: Rounding = "nearest") -> QuantityDict:
         """Length from mm."""

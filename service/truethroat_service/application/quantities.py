@@ -1,6 +1,7 @@
 """Units at the edge: a closed list a dimension, factors computed once by pint, text as the shop writes it.
 
-User text never reaches pint's parser. Engine units are mm, N, MPa and rad; a factor times a value gives engine units.
+User text never reaches pint's parser. Engine units are mm, N, MPa, rad, kg, s, degC, kJ, V and A; a factor times a
+value gives engine units, for a temperature less the zero of its scale.
 """
 
 import math
@@ -44,6 +45,8 @@ class Dimension:
     factors: Mapping[str, float]
     metric: str
     us: str
+    zeros: Mapping[str, float] = field(default_factory=dict)
+    """Engine value of the zero of a unit, where that is not zero."""
     pattern: str = field(init=False)
     matcher: re.Pattern[str] = field(init=False)
 
@@ -61,6 +64,14 @@ class Dimension:
     def unit(self, system: UnitSystem) -> str:
         """Unit of answers."""
         return self.us if system == "us" else self.metric
+
+    def to_engine(self, number: float, unit: str) -> float:
+        """Value in engine units."""
+        return number * self.factors[unit] + self.zeros.get(unit, 0.0)
+
+    def from_engine(self, value: float, unit: str) -> float:
+        """Value in a unit, from engine units."""
+        return (value - self.zeros.get(unit, 0.0)) / self.factors[unit]
 
 
 def read_number(text: str) -> float:
@@ -154,6 +165,86 @@ MASS_PER_LENGTH = _dimension(
     {"kg/m": "kilogram/meter", "lb/ft": "pound/foot", "lb/in": "pound/inch"},
 )
 
+SECOND_MOMENT = _dimension(
+    "second moment of area",
+    "mm**4",
+    "mm4",
+    "in4",
+    {"mm4": "millimeter**4", "cm4": "centimeter**4", "in4": "inch**4"},
+)
+VOLUME = _dimension(
+    "volume", "mm**3", "m3", "ft3", {"m3": "meter**3", "L": "liter", "cm3": "centimeter**3", "ft3": "foot**3"}
+)
+MASS = _dimension("mass", "kg", "kg", "lb", {"kg": "kilogram", "g": "gram", "t": "metric_ton", "lb": "pound"})
+DENSITY = _dimension(
+    "density",
+    "kg/mm**3",
+    "kg/m3",
+    "lb/in3",
+    {"kg/m3": "kilogram/meter**3", "g/cm3": "gram/centimeter**3", "lb/in3": "pound/inch**3"},
+)
+TIME = _dimension("time", "s", "s", "s", {"s": "second", "min": "minute", "h": "hour"})
+WORKING_TIME = _dimension("working time", "s", "h", "h", {"h": "hour", "min": "minute", "s": "second"})
+SPEED = _dimension(
+    "speed",
+    "mm/s",
+    "mm/min",
+    "in/min",
+    {
+        "mm/min": "millimeter/minute",
+        "mm/s": "millimeter/second",
+        "cm/min": "centimeter/minute",
+        "m/min": "meter/minute",
+        "in/min": "inch/minute",
+    },
+)
+MASS_RATE = _dimension(
+    "deposition rate",
+    "kg/s",
+    "kg/h",
+    "lb/h",
+    {"kg/h": "kilogram/hour", "g/min": "gram/minute", "lb/h": "pound/hour"},
+)
+GAS_FLOW = _dimension(
+    "gas flow",
+    "mm**3/s",
+    "L/min",
+    "ft3/h",
+    {"L/min": "liter/minute", "m3/h": "meter**3/hour", "ft3/h": "foot**3/hour"},
+)
+VOLTAGE = _dimension("voltage", "V", "V", "V", {"V": "volt"})
+CURRENT = _dimension("current", "A", "A", "A", {"A": "ampere"})
+ENERGY = _dimension("energy", "kJ", "kWh", "kWh", {"kWh": "kilowatt_hour", "MJ": "megajoule", "kJ": "kilojoule"})
+ENERGY_PER_LENGTH = _dimension(
+    "energy per length",
+    "kJ/mm",
+    "kJ/mm",
+    "kJ/in",
+    {
+        "kJ/mm": "kilojoule/millimeter",
+        "kJ/cm": "kilojoule/centimeter",
+        "J/mm": "joule/millimeter",
+        "kJ/in": "kilojoule/inch",
+    },
+)
+TEMPERATURE = Dimension(
+    "temperature",
+    "degC",
+    MappingProxyType({"degC": 1.0, "degF": 5.0 / 9.0}),
+    "degC",
+    "degF",
+    zeros=MappingProxyType({"degF": -160.0 / 9.0}),
+)
+# Of the weld metal, as standards on cold cracking give it; no unit of pint's.
+HYDROGEN = Dimension("hydrogen content", "ml/100g", MappingProxyType({"ml/100g": 1.0}), "ml/100g", "ml/100g")
+
+US_UNITS = frozenset(
+    ("in", "ft", "lbf", "kip", "lbf/in", "kip/in", "kip/ft", "psi", "ksi", "lbf*in", "lbf*ft", "kip*in", "kip*ft")
+) | frozenset(
+    ("in2", "in3", "in4", "ft3", "lb", "lb/ft", "lb/in", "lb/in3", "lb/h", "in/min", "ft3/h", "kJ/in", "degF")
+)
+"""Units by which a request shows that it is written in US units."""
+
 SHOP_FRACTION = 1.0 / 64.0
 """Finest fraction of an inch in an answer's text."""
 
@@ -169,7 +260,7 @@ def render(dimension: Dimension, value: float, system: UnitSystem, rounding: Rou
     """
     unit = dimension.unit(system)
     # Fifteen figures are all a float surely holds; the sixteenth would print 3/16 in as 0.18749999999999997.
-    number = float(f"{value / dimension.factors[unit]:.15g}") + 0.0
+    number = float(f"{dimension.from_engine(value, unit):.15g}") + 0.0
     return {"value": number, "unit": unit, "text": f"{_text(number, unit, rounding)} {unit}"}
 
 

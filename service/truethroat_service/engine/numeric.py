@@ -36,6 +36,26 @@ def tan(x: Real) -> Real:
     return math.tan(x) if isinstance(x, float | int) else np.tan(x)
 
 
+def atan(x: Real) -> Real:
+    """Angle in radians whose tangent is ``x``."""
+    return math.atan(x) if isinstance(x, float | int) else np.arctan(x)
+
+
+def tanh(x: Real) -> Real:
+    """Hyperbolic tangent."""
+    return math.tanh(x) if isinstance(x, float | int) else np.tanh(x)
+
+
+def exp(x: Real) -> Real:
+    """Exponential function."""
+    return math.exp(x) if isinstance(x, float | int) else np.exp(x)
+
+
+def log(x: Real) -> Real:
+    """Natural logarithm."""
+    return math.log(x) if isinstance(x, float | int) else np.log(x)
+
+
 def acos(x: Real) -> Real:
     """Angle in radians whose cosine is ``x``."""
     return math.acos(x) if isinstance(x, float | int) else np.arccos(x)
