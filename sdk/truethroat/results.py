@@ -283,9 +283,14 @@ class BevelDepth(Calculation):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class ThroatAsWelded(Result):
-    """Throat of a fillet as welded: of the legs, of what counts, of that at the worst, and the one required."""
+    """Throat of a fillet as welded: of its legs, then with all, with measured or proven, and with proven penetration.
+
+    `effective` counts only what is proven; it, at the worst of the tolerances, is what the verdict rests on.
+    """
 
     theoretical: Quantity
+    physical: Quantity
+    creditable: Quantity
     effective: Quantity
     worst_case: Quantity
     required: Quantity

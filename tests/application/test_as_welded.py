@@ -113,14 +113,25 @@ def test_over_by_the_throat_or_by_an_eighth() -> None:
     assert as_welded(replace(held, required=Required(leg=7.0)))["verdict"] == "enough"
 
 
-@pytest.mark.parametrize(("vouched", "counted"), [("assumed", 0.0), ("measured", 2.0), ("proven", 2.0)])
-def test_penetration_counts_by_who_vouches(vouched: Any, counted: float) -> None:
-    """Penetration of a macro adds to the throat, an assumed one does not; it is no part of the size."""
+@pytest.mark.parametrize(
+    ("vouched", "creditable", "counted"), [("assumed", 0.0, 0.0), ("measured", 2.0, 0.0), ("proven", 2.0, 2.0)]
+)
+def test_penetration_counts_by_who_vouches(vouched: Any, creditable: float, counted: float) -> None:
+    """Only proven penetration is strength; a macro's is creditable beside it, an assumed one neither; none is size."""
     request = AsWeldedRequest((8.0, 8.0), (10.0, 10.0), Required(throat=5.0), "iso-5817-c")
     answer = as_welded(replace(request, penetration=Penetration(2.0, vouched, 0.5)))
+    assert mm(answer["throat"]["physical"]) == pytest.approx(8 / sqrt(2) + 2.0)
+    assert mm(answer["throat"]["creditable"]) == pytest.approx(8 / sqrt(2) + creditable)
     assert mm(answer["throat"]["effective"]) == pytest.approx(8 / sqrt(2) + counted)
     assert mm(answer["throat"]["worst_case"]) == pytest.approx(8 / sqrt(2) + (1.5 if counted else 0.0))
     assert mm(answer["size"]) == pytest.approx(8.0)
+
+
+@pytest.mark.parametrize(("vouched", "verdict"), [("assumed", "short"), ("measured", "short"), ("proven", "enough")])
+def test_the_verdict_rests_on_strength(vouched: Any, verdict: str) -> None:
+    """5.66 mm of legs' throat (8 x 0.707) has 7 only with penetration, and that must be proven to count."""
+    request = AsWeldedRequest((8.0, 8.0), (10.0, 10.0), Required(throat=7.0), "iso-5817-c")
+    assert as_welded(replace(request, penetration=Penetration(2.0, vouched)))["verdict"] == verdict
 
 
 def test_metal_of_a_convex_face() -> None:

@@ -106,7 +106,14 @@ ANSWERS: dict[str, dict[str, Any]] = {
     },
     "/v1/as-welded": {
         **_COMMON,
-        "throat": {"theoretical": _q(601), "effective": _q(602), "worst_case": _q(603), "required": _q(604)},
+        "throat": {
+            "theoretical": _q(601),
+            "physical": _q(615),
+            "creditable": _q(616),
+            "effective": _q(602),
+            "worst_case": _q(603),
+            "required": _q(604),
+        },
         "size": _q(605),
         "limits": [
             {

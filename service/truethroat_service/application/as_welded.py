@@ -58,10 +58,12 @@ class AsWeldedRequest:
 
 @dataclass(frozen=True, slots=True)
 class _Counted:
-    """What one set of readings is worth, mm: ``base`` is the throat without penetration."""
+    """What one set of readings is worth, mm: ``base`` is without penetration, ``throat`` with what is proven of it."""
 
     theoretical: float
     base: float
+    physical: float
+    creditable: float
     throat: float
     size: float
 
@@ -114,6 +116,8 @@ def as_welded(request: AsWeldedRequest) -> dict[str, Any]:
         {
             "throat": {
                 "theoretical": units.length(nominal.theoretical),
+                "physical": units.length(nominal.physical),
+                "creditable": units.length(nominal.creditable),
                 "effective": units.length(nominal.throat),
                 "worst_case": units.length(worst.throat),
                 "required": units.length(q),
@@ -186,11 +190,17 @@ def _counted(request: AsWeldedRequest, off: float, worst: bool = False) -> _Coun
     base = max(theoretical - hollow, 0.0)
     if request.throat is not None:
         base = min(base, max(request.throat - off, 0.0))
-    penetration = 0.0
-    if request.penetration.vouched != "assumed":
-        penetration = request.penetration.depth - (request.penetration.tolerance if off or worst else 0.0)
+    fused, vouched = request.penetration.depth, request.penetration.vouched
+    fused -= request.penetration.tolerance if off or worst else 0.0
     worth = float(fillet_section.size(z_1=z_1, z_2=z_2, a=base, a_th=theoretical))
-    return _Counted(theoretical, base, base + penetration, worth)
+    return _Counted(
+        theoretical,
+        base,
+        physical=base + fused,
+        creditable=base + (fused if vouched != "assumed" else 0.0),
+        throat=base + (fused if vouched == "proven" else 0.0),
+        size=worth,
+    )
 
 
 def _held(name: str, value: float, allowed: float | None, note: str, source: Source, permitted: bool = True) -> _Check:
@@ -365,11 +375,13 @@ def _say(
             "gap-taken-off", f"The gap of {units.text(request.root_gap)} is taken off both legs.", s7_21_fit_up.FIT_UP
         )
     if request.penetration.depth > 0.0 and request.penetration.vouched != "proven":
-        counted = "not counted" if request.penetration.vouched == "assumed" else "counted here"
+        counted = (
+            "physical throat only" if request.penetration.vouched == "assumed" else "physical and creditable throat"
+        )
         remarks.caution(
             f"{request.penetration.vouched}-penetration",
-            f"Penetration is {request.penetration.vouched}: {counted}, and in no strength until a qualified procedure"
-            " proves it.",
+            f"Penetration is {request.penetration.vouched}: it counts in the {counted}, and in no strength or verdict"
+            " until a qualified procedure proves it.",
         )
     if request.undercut is None:
         remarks.caution("undercut-not-given", "Undercut was not read, so it is not checked.")

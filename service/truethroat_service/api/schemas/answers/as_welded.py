@@ -4,8 +4,9 @@ from .shapes import AREA, LENGTH, MASS_PER_LENGTH, Json, listed, nullable, numbe
 
 COMPONENTS: dict[str, Json] = {
     "ThroatAsWelded": record(
-        "Throat of a fillet as welded.",
-        dict.fromkeys(("theoretical", "effective", "worst_case", "required"), LENGTH),
+        "Throat of a fillet as welded: of its legs; with all penetration; with what is measured or proven; with what is"
+        " proven, which strength and the verdict rest on; that at the worst of the tolerances; and the one required.",
+        dict.fromkeys(("theoretical", "physical", "creditable", "effective", "worst_case", "required"), LENGTH),
     ),
     "QualityLimit": record(
         "One limit of the level or code, and how the weld stands against it.",
