@@ -134,6 +134,16 @@ def test_the_verdict_rests_on_strength(vouched: Any, verdict: str) -> None:
     assert as_welded(replace(request, penetration=Penetration(2.0, vouched)))["verdict"] == verdict
 
 
+def test_a_flat_face_may_be_as_hollow_as_the_gauge_is_coarse() -> None:
+    """A hollow read as nothing is one of up to the tolerance: 7.5 mm legs (5.30 mm) less 0.5; unread, it is none."""
+    request = AsWeldedRequest(
+        (8.0, 8.0), (10.0, 10.0), Required(throat=5.0), "iso-5817-c", hollow=0.0, reading_tolerance=0.5
+    )
+    assert mm(as_welded(request)["throat"]["worst_case"]) == pytest.approx(7.5 / sqrt(2) - 0.5)
+    assert as_welded(request)["verdict"] == "short"
+    assert mm(as_welded(replace(request, hollow=None))["throat"]["worst_case"]) == pytest.approx(7.5 / sqrt(2))
+
+
 def test_metal_of_a_convex_face() -> None:
     """A parabola over a chord holds two thirds of its box (Archimedes): 2/3 x 10 x 1.5 over the 6, 8, 10 triangle."""
     request = AsWeldedRequest((6.0, 8.0), (9.0, 9.0), Required(leg=6.0), "iso-5817-d", angle=pi / 2, convexity=1.5)

@@ -186,7 +186,7 @@ def _counted(request: AsWeldedRequest, off: float, worst: bool = False) -> _Coun
     # With the tolerance the gap may pass what is free, and then take up all there is of a leg.
     z_1, z_2 = (max(leg - off - gap, SAME) for leg in request.legs)
     theoretical = float(section.fillet_throat(z_1=z_1, z_2=z_2, psi=request.angle))
-    hollow = request.hollow + off if request.hollow else 0.0
+    hollow = 0.0 if request.hollow is None else request.hollow + off
     base = max(theoretical - hollow, 0.0)
     if request.throat is not None:
         base = min(base, max(request.throat - off, 0.0))
