@@ -25,6 +25,7 @@ from truethroat.errors import (
 from truethroat.inputs import (
     Filler,
     Finish,
+    GroundFlush,
     Joint,
     LineLoad,
     Load,
@@ -32,7 +33,9 @@ from truethroat.inputs import (
     Part,
     Penetration,
     Preparation,
+    RequiredWeld,
     Seam,
+    WeldExtent,
 )
 from truethroat.quantity import Quantity, QuantityInput
 from truethroat.results import (
@@ -69,6 +72,7 @@ from truethroat.results import (
     ProcessList,
     Provenance,
     QualityLimit,
+    QualitySet,
     Remedy,
     Result,
     RuleSet,
@@ -109,6 +113,7 @@ __all__ = [
     "GrindAllowance",
     "GroovePreparation",
     "GroovePreparationList",
+    "GroundFlush",
     "GroupLoad",
     "GroupPoint",
     "GroupProperties",
@@ -135,11 +140,13 @@ __all__ = [
     "ProcessList",
     "Provenance",
     "QualityLimit",
+    "QualitySet",
     "Quantity",
     "QuantityInput",
     "RateLimited",
     "ReadOnly",
     "Remedy",
+    "RequiredWeld",
     "Result",
     "RuleSet",
     "RuleSetList",
@@ -156,6 +163,7 @@ __all__ = [
     "TruethroatError",
     "Unexpected",
     "WeldAction",
+    "WeldExtent",
     "WeldGroup",
     "__version__",
 ]

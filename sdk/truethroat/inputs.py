@@ -14,6 +14,7 @@ from truethroat.quantity import QuantityInput
 __all__ = [
     "Filler",
     "Finish",
+    "GroundFlush",
     "Joint",
     "LineLoad",
     "Load",
@@ -21,7 +22,9 @@ __all__ = [
     "Part",
     "Penetration",
     "Preparation",
+    "RequiredWeld",
     "Seam",
+    "WeldExtent",
 ]
 
 
@@ -112,3 +115,32 @@ class Finish(TypedDict, total=False):
     radius: QuantityInput
     below: QuantityInput
     tolerance: QuantityInput
+
+
+class RequiredWeld(TypedDict, total=False):
+    """What was asked for of a weld as made: a leg or a throat of a fillet, a throat or full penetration of a butt."""
+
+    leg: QuantityInput
+    throat: QuantityInput
+    penetration: Literal["full"]
+
+
+class WeldExtent(TypedDict, total=False):
+    """Length of the weld, and of its imperfections in the stretch their rule looks at."""
+
+    of_weld: QuantityInput
+    throat: QuantityInput
+    undercut: QuantityInput
+    shrinkage_groove: QuantityInput
+    underfill: QuantityInput
+    root_concavity: QuantityInput
+    incomplete_penetration: QuantityInput
+    lack_of_fusion: QuantityInput
+
+
+class GroundFlush(TypedDict, total=False):
+    """A butt required flush: how far it thins the part, on what surface, by which edition."""
+
+    thinning: QuantityInput
+    faying: bool
+    edition: Literal["aws-d1-1-2020", "aws-d1-1-2000"]

@@ -47,6 +47,7 @@ __all__ = [
     "ProcessList",
     "Provenance",
     "QualityLimit",
+    "QualitySet",
     "Remedy",
     "Result",
     "RuleSet",
@@ -283,7 +284,7 @@ class BevelDepth(Calculation):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class ThroatAsWelded(Result):
-    """Throat of a fillet as welded: of its legs, then with all, with measured or proven, and with proven penetration.
+    """Throat of a weld as welded: as drawn, then with all, with measured or proven, and with proven penetration.
 
     `effective` counts only what is proven; it, at the worst of the tolerances, is what the verdict rests on.
     """
@@ -298,11 +299,16 @@ class ThroatAsWelded(Result):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class QualityLimit(Result):
-    """One limit of a quality level; `allowed` is None where nothing is permitted, or where there is no limit."""
+    """One limit of a quality level; `allowed` is None where nothing is permitted, or where there is no limit.
+
+    `value` is None for what is there or not, such as a crack; `extent_allowed` where no length counts.
+    """
 
     name: str
-    value: Quantity
+    value: Quantity | None = None
     allowed: Quantity | None = None
+    extent: Quantity | None = None
+    extent_allowed: Quantity | None = None
     verdict: str
     note: str
     source: str
@@ -327,13 +333,14 @@ class WeldAction(Result):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class AsWelded(Calculation):
-    """What a fillet is worth as welded."""
+    """What a weld is worth as welded; a butt has no `size` and no `overweld`."""
 
     throat: ThroatAsWelded
-    size: Quantity
+    size: Quantity | None = None
     limits: tuple[QualityLimit, ...]
+    quality_kept: bool
     strength_left: float
-    overweld: Overweld
+    overweld: Overweld | None = None
     actions: tuple[WeldAction, ...]
 
 
@@ -452,10 +459,22 @@ class RuleSet(Answer):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class QualitySet(Answer):
+    """A quality level or code that a weld as made is held to."""
+
+    id: str
+    title: str
+    editions: tuple[str, ...]
+    clauses: tuple[str, ...]
+    limits: tuple[Limit, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class RuleSetList(Answer):
-    """Every rule set the service has."""
+    """Every rule set the service has, and every quality set."""
 
     rule_sets: tuple[RuleSet, ...]
+    quality_sets: tuple[QualitySet, ...] = ()
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -77,6 +77,16 @@ SIX: Json = {
     "quality": "iso-5817-c",
 }
 
+# A butt through 10 mm, read on both sides.
+THROUGH: Json = {
+    "kind": "butt",
+    "thickness": ["12 mm", "10 mm"],
+    "required": {"penetration": "full"},
+    "face_width": "16 mm",
+    "reinforcement": "2 mm",
+    "quality": "iso-5817-c",
+}
+
 
 def changed(request: Json, **changes: Any) -> Json:
     """Give a copy of a request with fields set or left out; ``__`` steps into an object or a list."""

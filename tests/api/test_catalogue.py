@@ -7,7 +7,7 @@ import re
 
 import pytest
 from tests.api.exchange import Exchange
-from tests.api.sound import AISC, EN, FILLET, changed
+from tests.api.sound import AISC, EN, FILLET, GAUGED, SIX, changed
 
 import truethroat_service
 from truethroat_service.api import create_app
@@ -81,6 +81,20 @@ def test_rule_sets_are_listed_with_what_they_rest_on(service: Exchange) -> None:
         # EN 1993-1-8 2.2 and EN 1993-1-1 6.1 recommend these.
         expected = {"gamma_m2": 1.25, "gamma_m0": 1.0} if name.startswith("en-") else {}
         assert rules["parameters"] == expected
+
+
+def test_quality_sets_are_listed_with_what_they_rest_on(service: Exchange) -> None:
+    """Every level and code that requests know is listed, with its editions, clauses and limits with their sources."""
+    listed = service.get("/v1/rule-sets").json["quality_sets"]
+    assert [found["id"] for found in listed] == ["iso-5817-b", "iso-5817-c", "iso-5817-d", "aws-d1-1-2020"]
+    for found in listed:
+        assert found["title"]
+        assert found["editions"]
+        assert found["clauses"]
+        assert all(limit["text"] and limit["source"] for limit in found["limits"])
+        assert service.answer(GAUGED, changed(SIX, quality=found["id"]))["verdict"]
+    assert "Table 1, 5213" in listed[0]["clauses"]
+    assert "Table 8.1(6)" in listed[3]["clauses"]
 
 
 def test_limits_name_what_refusals_name(service: Exchange) -> None:

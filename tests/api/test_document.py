@@ -26,9 +26,11 @@ from tests.api.sound import (
     GRIND,
     GROUP,
     HALF_OPEN,
+    LEFT_OUT,
     OPEN,
     SIX,
     THIN,
+    THROUGH,
     TO_BEVEL,
     changed,
 )
@@ -253,7 +255,9 @@ HOLDING: list[tuple[str, Json]] = [
     (BEVEL, TO_BEVEL),
     (BEVEL, changed(TO_BEVEL, seam__kind="butt", penetration={"depth": "1 mm", "vouched": "proven"})),
     (BEVEL, changed(TO_BEVEL, seam__kind="edge", finish={"to": "flush"})),
-    (GAUGED, SIX),
+    (GAUGED, changed(SIX, extent={"of_weld": "300 mm", "throat": "20 mm"})),
+    (GAUGED, THROUGH),
+    (GAUGED, changed(THROUGH, quality="aws-d1-1-2020", flush={}, face_width=LEFT_OUT)),
     (GROUP, BRACKET),
     (GROUP, changed(BRACKET, load={"force": {"x": "9 kN"}, "at": {"y": "80 mm"}, "moment": {"z": "1 kN*m"}})),
     (GROUP, changed(BRACKET, load={"force": {"z": "9 kN"}, "at": {"z": "80 mm"}, "moment": {"x": "1 kN*m"}})),
@@ -277,6 +281,7 @@ def _defaults(
 def _defaults_of(name: str, instance: Any, path: tuple[Any, ...]) -> Iterator[tuple[str, tuple[Any, ...], Any]]:
     """Find the defaults in an instance of a component."""
     if not isinstance(instance, dict) or "properties" not in SCHEMAS[name]:
+        yield from _defaults({"oneOf": SCHEMAS[name].get("oneOf", [])}, instance, path)
         return
     for field, schema in SCHEMAS[name]["properties"].items():
         if field in instance:

@@ -147,25 +147,75 @@ def _grouped(body: Json, chance: Chance) -> None:
 
 
 def _gauged(body: Json, chance: Chance) -> None:
-    """Mend readings of a fillet: usual legs and parts, a face that is convex or hollow, small readings beside them."""
+    """Mend readings: usual parts and a small reading each, of those the level or code goes by."""
+    iso = str(body["quality"]).startswith("iso")
+    butt = body.get("kind") == "butt"
+    body["thickness"] = [_millimetres(chance, 10, 30), _millimetres(chance, 10, 30)]
+    for field in body["required"]:
+        if field != "penetration":
+            body["required"][field] = _millimetres(chance, 3, 10)
+    for field, value in body.items():
+        if field in _SMALL_READINGS and isinstance(value, str | dict):
+            body[field] = chance.of("0 mm", "1/32 in", "0.5 mm", {"value": 1, "unit": "mm"})
+    if "toe_angle" in body:
+        body["toe_angle"] = chance.of("90 deg", "150 deg", {"value": 2, "unit": "rad"})
+    if iso:
+        _drop(body, "loading", "flush")
+    else:
+        _drop(body, *_NOT_IN_D1_1)
+    (_butt if butt else _gauged_fillet)(body, iso, chance)
+    _extent(body, iso, chance)
+
+
+_SMALL_READINGS = (
+    "undercut", "overlap", "incomplete_penetration", "lack_of_fusion", "surface_pore", "internal_pore",
+    "end_crater_pipe", "convexity", "hollow", "root_gap", "reading_tolerance", "reinforcement", "underfill",
+    "excess_penetration", "root_concavity", "shrinkage_groove", "misalignment",
+)  # fmt: skip
+_NOT_IN_D1_1 = (
+    "toe_angle", "surface_pore", "internal_pore", "end_crater_pipe", "burn_through", "shrinkage_groove",
+    "root_concavity", "circumferential", "face_width", "root_width",
+)  # fmt: skip
+
+
+def _gauged_fillet(body: Json, iso: bool, chance: Chance) -> None:
+    """Mend a fillet: usual legs, a face that is convex or hollow, a root fused beyond its corner or short of it."""
     body["legs"] = [_millimetres(chance, 5, 14), _millimetres(chance, 5, 14)]
-    body["thickness"] = [_millimetres(chance, 4, 30), _millimetres(chance, 4, 30)]
-    _drop(body, chance.of("convexity", "hollow"))
+    _drop(body, chance.of("convexity", "hollow"), chance.of("penetration", "incomplete_penetration"))
     if "angle" in body:
         body["angle"] = chance.of("90 deg", "75 deg", {"value": 2, "unit": "rad"})
-    for field in ("convexity", "hollow", "root_gap", "undercut", "reading_tolerance"):
-        if field in body:
-            body[field] = chance.of("0 mm", "1/32 in", "0.5 mm", {"value": 1, "unit": "mm"})
     if "throat" in body:
         body["throat"] = _millimetres(chance, 2, 9)
-    if "short_share" in body:
-        body["short_share"] = chance.of(0, 0.1, 1)
-    for field in body["required"]:
-        body["required"][field] = _millimetres(chance, 3, 10)
     if "penetration" in body:
         body["penetration"]["depth"] = chance.of("1 mm", "1/16 in")
         if "tolerance" in body["penetration"]:
             body["penetration"]["tolerance"] = chance.of("0 mm", "0.5 mm")
+
+
+def _butt(body: Json, iso: bool, chance: Chance) -> None:
+    """Mend a butt: a root side only where it can be read, and the widths its limits go by."""
+    if "throat" in body["required"] or body.get("sides") == 2:
+        _drop(body, "root_width", "excess_penetration", "root_concavity", "shrinkage_groove")
+    if "flush" in body and "thinning" in body["flush"]:
+        body["flush"]["thinning"] = chance.of("0 mm", "1/64 in")
+    for width, fields in (("face_width", ("reinforcement", "overlap")), ("root_width", ("excess_penetration",))):
+        _drop(body, width)
+        if iso and any(field in body for field in fields):
+            body[width] = _millimetres(chance, 4, 20)
+
+
+def _extent(body: Json, iso: bool, chance: Chance) -> None:
+    """Mend lengths: those of what was read, within the weld."""
+    extent = body.get("extent")
+    if extent is None:
+        return
+    for field in list(extent):
+        goes = "legs" in body if field == "throat" else field in body
+        if field != "of_weld" and (not goes or not (iso or field in ("throat", "undercut"))):
+            _drop(extent, field)
+        else:
+            extent[field] = chance.of("10 mm", "1 in")
+    extent["of_weld"] = chance.of("80 mm", "12 in", {"value": 1.5, "unit": "m"})
 
 
 def _load(body: Json, chance: Chance) -> None:

@@ -22,8 +22,6 @@ CANNOT_BE_ANSWERED
   EN-ANG-01 (angle balanced about its centroid).
 - EN 1993-1-9: EN-FAT-01, EN-FAT-02: fatigue is in no rule set.
 - EN 1993-1-12 and EN 1999-1-1: EN-HSS-01 (steels over S460), EN-AL-01 (aluminium): in no rule set.
-- ISO 5817: EN-Q-04 (excess weld metal), -08, -09 (excess penetration), -14, -16 (misalignment), -17 (underfill), -18
-  (root concavity): limits of butts; readings are of fillets.
 - ISO 13920: EN-TOL-01, -02, -03, D-ISO13920-linear: tolerances of parts, no length of a weld.
 - Arc energy, cooling time, preheat, hardness: EN-HI-01, EN-HI-03, EN-T85-01, -03, -05, EN-PRE-01, -02, -04,
   H-arc-energy-iso, H-k-factors, H-t85-3D, H-t85-2D, H-transition-thickness, H-t85-T-fillet, H-leg-from-heat-0.25,
@@ -46,8 +44,7 @@ CANNOT_BE_ANSWERED
 - AISC Manual, approximate number of passes: P-AISC-pass-table: counts the passes a shop makes, not the least number.
 - AWS D1.1 Fig. 5.1 and 5.2, square grooves and full penetration: J-BP1a, J-BP1c (size by the plate; here penetration
   of a square edge is the caller's), J-CJP-square-limits, J-CJP-bevel-open: need groove sizes.
-- Limits on the ground surface and time to grind it: J-flush-thickness-check (the 5 % rule of old editions),
-  J-gouge-limits, J-grind-rate, J-grind-cap-time: no field for them.
+- Limits on the ground surface and time to grind it: J-gouge-limits, J-grind-rate, J-grind-cap-time: no field for them.
 - Advice without a figure to compute: J-corner-types, J-square-edge-MIG, J-navy-one-side. J-penetration-Jackson:
   penetration is never worked out from current.
 - Break tests: B-D11-acceptance, B-D11-dims, B-ISO9017, B-hinge-ratio: need break test.

@@ -75,7 +75,16 @@ ANSWERS: dict[str, dict[str, Any]] = {
                 "parameters": {"gamma": 111.5},
                 "limits": [{"text": "up to nothing", "source": "nowhere"}],
             }
-        ]
+        ],
+        "quality_sets": [
+            {
+                "id": "invented-level",
+                "title": "Invented level",
+                "editions": ["edition 1"],
+                "clauses": ["clause 1"],
+                "limits": [{"text": "down to nothing", "source": "nowhere"}],
+            }
+        ],
     },
     "/v1/materials": {"materials": [{"id": "invented-steel", "bands": [{"yield_strength": _q(111, "MPa")}]}]},
     "/v1/filler-metals": {"filler_metals": [{"id": "invented-wire", "processes": ["GMAW"]}]},
@@ -115,11 +124,14 @@ ANSWERS: dict[str, dict[str, Any]] = {
             "required": _q(604),
         },
         "size": _q(605),
+        "quality_kept": False,
         "limits": [
             {
                 "name": "invented",
                 "value": _q(606),
                 "allowed": None,
+                "extent": None,
+                "extent_allowed": None,
                 "verdict": "not-permitted",
                 "note": "",
                 "source": "nowhere",
@@ -128,6 +140,8 @@ ANSWERS: dict[str, dict[str, Any]] = {
                 "name": "invented too",
                 "value": _q(607),
                 "allowed": _q(608),
+                "extent": _q(617),
+                "extent_allowed": _q(618),
                 "verdict": "within",
                 "note": "",
                 "source": "nowhere",

@@ -101,6 +101,7 @@ def test_reference_data_is_decoded(client: Client) -> None:
     """Each list holds its entries by id; properties without a field of their own are in `raw`."""
     assert client.get_service().rule_sets[0].id == "invented-rules"
     assert client.list_rule_sets().rule_sets[0].limits[0].text == "up to nothing"
+    assert client.list_rule_sets().quality_sets[0].limits[0].text == "down to nothing"
     assert client.list_materials().materials[0].raw["bands"][0]["yield_strength"]["value"] == 111
     assert client.list_filler_metals().filler_metals[0].processes == ("GMAW",)
     assert client.list_processes().processes[0].title == "an invented title"
@@ -298,6 +299,9 @@ def test_a_weld_as_gauged_is_typed(client: Client) -> None:
     answer = client.as_welded(quality="iso-5817-b")
     assert answer.throat.worst_case == Quantity(603, "mm")
     assert [limit.allowed for limit in answer.limits] == [None, Quantity(608, "mm")]
+    assert [limit.extent for limit in answer.limits] == [None, Quantity(617, "mm")]
+    assert not answer.quality_kept
+    assert answer.overweld is not None
     assert answer.overweld.extra_mass == Quantity(612, "kg/m")
     assert [action.leg for action in answer.actions] == [Quantity(613, "mm"), None]
 

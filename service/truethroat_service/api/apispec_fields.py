@@ -4,10 +4,12 @@ from typing import Any
 
 from apispec import APISpec
 from apispec.ext.marshmallow import MarshmallowPlugin
+from apispec.ext.marshmallow.common import make_schema_key
 from marshmallow import Schema
 
 from ..application.quantities import Dimension
 from .fields import Field, dimension_schema
+from .schemas.kinds import KindsSchema
 
 
 def component_name(schema: Any) -> str:
@@ -34,6 +36,17 @@ class FieldPlugin(MarshmallowPlugin):
             return field.document(self._refer) if isinstance(field, Field) else {}
 
         self.converter.add_attribute_function(document)  # type: ignore[no-untyped-call]
+
+    def schema_helper(  # type: ignore[override]
+        self, name: str, _: Any, schema: Any = None, **kwargs: Any
+    ) -> dict[str, Any] | None:
+        """JSON schema of a component; of a body of several kinds, one of theirs."""
+        if isinstance(schema, KindsSchema):
+            assert self.converter is not None  # noqa: S101 - made by init_spec
+            self.converter.refs[make_schema_key(schema)] = name
+            return schema.document(self._refer)
+        made: dict[str, Any] | None = super().schema_helper(name, _, schema, **kwargs)  # type: ignore[no-untyped-call]
+        return made
 
     def _refer(self, target: Schema | Dimension) -> str:
         """Reference to a component, made on first use."""

@@ -7,6 +7,7 @@ from ..engine import ENGINE_VERSION
 from ..reference.loader import FILLER_METALS, MATERIALS, POSITIONS, PROCESSES
 from ..reference.loader_preparations import PREPARATIONS
 from .answers import Units
+from .quality_sets import QUALITY_SETS
 from .quantities import LENGTH, STRESS, QuantityDict, UnitSystem, render
 from .registry import ENTRIES, rule_set
 
@@ -23,7 +24,7 @@ def service() -> dict[str, Any]:
 
 
 def rule_sets() -> dict[str, Any]:
-    """Every rule set with its editions, clauses, own parameters and limits of scope."""
+    """Every rule set with its editions, clauses, own parameters and limits of scope, and every quality set."""
     listed = []
     for name in ENTRIES:
         rules = rule_set(name)
@@ -37,7 +38,21 @@ def rule_sets() -> dict[str, Any]:
                 "limits": [{"text": limit.text, "source": str(limit.source)} for limit in rules.limits],
             }
         )
-    return {"rule_sets": listed}
+    return {"rule_sets": listed, "quality_sets": _quality_sets()}
+
+
+def _quality_sets() -> list[dict[str, Any]]:
+    """Every level and code that a weld as made can be held to, with its editions, clauses and limits of scope."""
+    return [
+        {
+            "id": found.id,
+            "title": found.title,
+            "editions": list(found.editions),
+            "clauses": list(found.clauses),
+            "limits": [{"text": limit.text, "source": str(limit.source)} for limit in found.limits],
+        }
+        for found in QUALITY_SETS.values()
+    ]
 
 
 def materials(units: UnitSystem) -> dict[str, Any]:

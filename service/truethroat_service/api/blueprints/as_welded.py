@@ -2,12 +2,13 @@
 
 from flask import Response
 
-from ...application.as_welded import AsWeldedRequest, as_welded
+from ...application.as_welded import as_welded
+from ...application.weld_readings import ButtReadings, FilletReadings
 from ..examples import AS_WELDED
 from ..schemas.as_welded import AsWeldedSchema
 from . import Resource, answer_schema, json_response, refused_with
 
-blueprint = Resource("as-welded", __name__, url_prefix="/v1", description="What a fillet is worth as gauged.")
+blueprint = Resource("as-welded", __name__, url_prefix="/v1", description="What a weld is worth as gauged.")
 
 
 @blueprint.route("/as-welded", methods=["POST"])
@@ -15,8 +16,8 @@ blueprint = Resource("as-welded", __name__, url_prefix="/v1", description="What 
 @blueprint.arguments(AsWeldedSchema(), examples=AS_WELDED)
 @blueprint.response(200, answer_schema("AsWeldedAnswer"))
 @refused_with(blueprint, 400, 401, 406, 413, 415, 422)
-def as_welded_view(request: AsWeldedRequest) -> Response:
-    """Whether a fillet as gauged has its throat and keeps its quality level.
+def as_welded_view(request: FilletReadings | ButtReadings) -> Response:
+    """Whether a weld as gauged has its throat and keeps its quality level.
 
     A calculation: it stores nothing and may be repeated.
     """

@@ -37,7 +37,7 @@ def get_service() -> Response:
 @blueprint.response(200, answer_schema("RuleSetsAnswer"))
 @refused_with(blueprint, 401, 406)
 def list_rule_sets() -> Response:
-    """Rule sets with their editions, clauses, parameters and limits of scope."""
+    """Rule sets and quality sets with their editions, clauses, parameters and limits of scope."""
     return _cached(catalogue.rule_sets())
 
 

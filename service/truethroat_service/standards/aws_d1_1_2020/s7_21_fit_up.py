@@ -1,7 +1,7 @@
-"""Clause 7.21.1: what a root gap does to a fillet."""
+"""Clause 7.21: what a root gap does to a fillet, and how far the parts of a butt may be out of line."""
 
 from ...engine.formula import Arg, formula
-from ...engine.numeric import Real, where
+from ...engine.numeric import Real, minimum, where
 from ...engine.rounding import SAME
 from ...engine.units import INCH
 from . import clause
@@ -13,6 +13,9 @@ LARGEST_GAP = 3 * INCH / 16
 """Gap over which parts must be brought together, mm (5/16 in for parts of 3 in and more on backing)."""
 
 FIT_UP = clause("7.21.1", "second-hand")
+ALIGNMENT = clause("7.21.3", "second-hand")
+OFFSET_SHARE, OFFSET_CAP = 0.1, INCH / 8
+"""Offset of the parts of a butt: share of the thinner, and most, mm."""
 
 
 @formula(
@@ -29,3 +32,19 @@ FIT_UP = clause("7.21.1", "second-hand")
 def leg_added(g: Real, g_free: Real, same: Real) -> Real:
     """What a root gap adds to the leg: beyond the free gap the whole of it, not the excess."""
     return where(g > g_free * (1.0 + same), g, 0.0 * g)
+
+
+@formula(
+    "e_max",
+    "minimum(c_t*t, e_cap)",
+    unit="mm",
+    source=ALIGNMENT,
+    args={
+        "c_t": Arg("", OFFSET_SHARE, OFFSET_SHARE),
+        "t": Arg("mm", 3, 60),
+        "e_cap": Arg("mm", OFFSET_CAP, OFFSET_CAP),
+    },
+)
+def largest_offset(c_t: Real, t: Real, e_cap: Real) -> Real:
+    """Most by which the parts of a butt may be out of line, by the thinner."""
+    return minimum(c_t * t, e_cap)

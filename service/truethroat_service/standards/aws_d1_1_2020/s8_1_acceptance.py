@@ -1,13 +1,16 @@
-"""Table 8.1: by how much a fillet may be undersize, and how deep its undercut may be, statically loaded."""
+"""Table 8.1: how much undersize and how deep undercut are allowed, over what length, and what never is."""
 
 from ...engine.formula import Arg, formula
-from ...engine.numeric import Real, where
+from ...engine.numeric import Real, minimum, where
 from ...engine.rounding import SAME
 from ...engine.units import INCH
 from . import clause
 
+CRACKS = clause("Table 8.1(1), cracks", "from memory")
+FUSION = clause("Table 8.1(2), fusion between weld and base metal", "from memory")
 UNDERSIZE = clause("Table 8.1(6)", "second-hand")
 UNDERCUT = clause("Table 8.1(7A), static", "second-hand")
+CYCLIC_UNDERCUT = clause("Table 8.1(7B), cyclic", "second-hand")
 
 # The table prints 6 mm beside 1/4 in and 8 mm beside 5/16 in; a size within either is in the row, and one between two
 # rows takes the lower.
@@ -18,6 +21,14 @@ SHARE = 0.1
 
 THICK = INCH
 UNDERCUTS = (INCH / 32, INCH / 16)
+TRANSVERSE_UNDERCUT = INCH / 100
+"""Undercut, mm, of a weld across the tension in a primary member under cyclic load; UNDERCUTS[0] elsewhere."""
+
+DEEPER = 2 * INCH
+"""Length, mm, in any 12 in, over which undercut of thin parts may reach UNDERCUTS[1]."""
+
+DEEPER_SHARE = 1.0 / 6.0
+"""The same two inches in twelve, of a weld shorter than that: the table is silent, so its share is kept."""
 
 
 @formula(
@@ -41,6 +52,18 @@ def largest_undersize(z: Real, z_1: Real, z_2: Real, d_1: Real, d_2: Real, d_3: 
 
 
 @formula(
+    "l_under",
+    "c_l*l_weld",
+    unit="mm",
+    source=UNDERSIZE,
+    args={"c_l": Arg("", SHARE, SHARE), "l_weld": Arg("mm", 10, 4000)},
+)
+def undersize_length(c_l: Real, l_weld: Real) -> Real:
+    """Longest that a fillet may be undersize."""
+    return c_l * l_weld
+
+
+@formula(
     "u_max",
     "where(t < t_1*(1 - same), u_1, u_2)",
     unit="mm",
@@ -56,3 +79,19 @@ def largest_undersize(z: Real, z_1: Real, z_2: Real, d_1: Real, d_2: Real, d_3: 
 def largest_undercut(t: Real, t_1: Real, u_1: Real, u_2: Real, same: Real) -> Real:
     """Deepest undercut of a statically loaded joint, over any length."""
     return where(t < t_1 * (1.0 - same), u_1, u_2)
+
+
+@formula(
+    "l_deeper",
+    "minimum(l_most, c_l*l_weld)",
+    unit="mm",
+    source=UNDERCUT,
+    args={
+        "l_most": Arg("mm", DEEPER, DEEPER),
+        "c_l": Arg("", DEEPER_SHARE, DEEPER_SHARE),
+        "l_weld": Arg("mm", 10, 4000, (12 * INCH,)),
+    },
+)
+def deeper_undercut_length(l_most: Real, c_l: Real, l_weld: Real) -> Real:
+    """Longest that undercut of a thin part may be twice as deep, in any 12 in, or in the whole of a shorter weld."""
+    return minimum(l_most, c_l * l_weld)

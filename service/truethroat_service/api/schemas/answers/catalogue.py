@@ -8,6 +8,8 @@ def _range(of: Json) -> Json:
     return record("Limits.", {"least": of, "most": of})
 
 
+_LIMIT_OF_SCOPE: Json = record("Limit of scope.", {"text": text(), "source": text()})
+
 COMPONENTS: dict[str, Json] = {
     "ServiceAnswer": record(
         "What this service is.",
@@ -20,7 +22,7 @@ COMPONENTS: dict[str, Json] = {
         },
     ),
     "RuleSetsAnswer": record(
-        "Rule sets with their clauses and limits.",
+        "Rule sets, and quality sets, with their clauses and limits.",
         {
             "rule_sets": listed(
                 record(
@@ -31,10 +33,22 @@ COMPONENTS: dict[str, Json] = {
                         "editions": listed(text()),
                         "clauses": listed(text()),
                         "parameters": {"type": "object", "additionalProperties": number()},
-                        "limits": listed(record("Limit of scope.", {"text": text(), "source": text()})),
+                        "limits": listed(_LIMIT_OF_SCOPE),
                     },
                 )
-            )
+            ),
+            "quality_sets": listed(
+                record(
+                    "Quality level or code that a weld as made is held to.",
+                    {
+                        "id": text(),
+                        "title": text(),
+                        "editions": listed(text()),
+                        "clauses": listed(text()),
+                        "limits": listed(_LIMIT_OF_SCOPE),
+                    },
+                )
+            ),
         },
     ),
     "MaterialsAnswer": record(
