@@ -42,6 +42,17 @@ FAULTS: dict[str, tuple[Any, str, str]] = {
         "#/extent/lack_of_fusion",
         "inconsistent",
     ),
+    "length of undercut under cyclic load": (
+        changed(
+            SIX,
+            quality="aws-d1-1-2020",
+            loading="cyclic-other",
+            undercut="1 mm",
+            extent={"of_weld": "99 mm", "undercut": "9 mm"},
+        ),
+        "#/extent/undercut",
+        "inconsistent",
+    ),
     "throat's length of a butt": (
         changed(THROUGH, extent={"of_weld": "99 mm", "throat": "9 mm"}),
         "#/extent/throat",

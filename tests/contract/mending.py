@@ -211,6 +211,7 @@ def _extent(body: Json, iso: bool, chance: Chance) -> None:
         return
     for field in list(extent):
         goes = "legs" in body if field == "throat" else field in body
+        goes = goes and not (field == "undercut" and "cyclic" in str(body.get("loading")))
         if field != "of_weld" and (not goes or not (iso or field in ("throat", "undercut"))):
             _drop(extent, field)
         else:

@@ -163,3 +163,32 @@ def test_no_such_operation(client: Client) -> None:
     """A path that is not there is an error of its own."""
     with pytest.raises(NotFound):
         client.call("/v1/no-such-thing", {})
+
+
+def test_as_welded_fillet_and_butt(client: Client) -> None:
+    """A 1/4 in fillet of 3/16 in over a tenth of its length is accepted (AWS D1.1 8.1(6)); a 3 mm cap 8 wide is not.
+
+    ISO 5817 level B allows 1 + 0.1 x 8 = 1.8 mm of cap (EN ISO 5817:2007, No. 1.9).
+    """
+    fillet = client.as_welded(
+        legs=["3/16 in", "3/16 in"],
+        thickness=["1/2 in", "1/2 in"],
+        required={"leg": "1/4 in"},
+        extent={"of_weld": "10 in", "throat": "1 in"},
+        quality="aws-d1-1-2020",
+        units="us",
+    )
+    assert fillet.verdict == "enough"
+    assert fillet.size == Quantity(3 / 16, "in")
+    butt = client.as_welded(
+        kind="butt",
+        thickness=["10 mm", "10 mm"],
+        required={"penetration": "full"},
+        face_width="8 mm",
+        reinforcement="3 mm",
+        quality="iso-5817-b",
+    )
+    (cap,) = [limit for limit in butt.limits if limit.name == "reinforcement"]
+    assert (butt.verdict, cap.allowed) == ("over", Quantity(1.8, "mm"))
+    assert (butt.throat.effective, butt.size) == (Quantity(10, "mm"), None)
+    assert {found.id for found in client.list_rule_sets().quality_sets} >= {"iso-5817-b", "aws-d1-1-2020"}

@@ -98,6 +98,8 @@ def _check_extent(readings: Readings, rules: QualitySet, faults: Faults) -> None
         pointer = f"#/extent/{name}"
         if rules.level is None and name not in d1_1_checks.EXTENTS:
             faults.inconsistent(pointer, f"{readings.quality} does not go by its length")
+        elif name == "undercut" and readings.loading not in (None, "static"):
+            faults.inconsistent(pointer, "undercut under cyclic load is held to one depth over any length")
         elif name == "throat" and isinstance(readings, ButtReadings):
             faults.inconsistent(pointer, "of a butt, underfill, root and fusion have a length each")
         elif name != "throat" and getattr(readings, name, None) is None:
@@ -115,10 +117,10 @@ def _actions(
     for do, names in REPAIRS.items():
         if failed.isdisjoint(names):
             continue
-        built_up = None
         if do == "add-pass" and isinstance(readings, FilletReadings):
-            built_up = as_welded_fillet.add_pass(readings, checks, units)
-        actions.append(built_up or {"do": do})
+            actions.append(as_welded_fillet.add_pass(readings, checks, units))
+        else:
+            actions.append({"do": do})
     return actions or [{"do": "accept"}]
 
 
@@ -129,6 +131,12 @@ def _say(readings: Readings, rules: QualitySet, checks: list[Check], units: Unit
     for check in checks:
         if check.verdict != "within":
             remarks.because(check.said(units))
+    answering = {*as_welded_fillet.ANSWERING, *as_welded_butt.ANSWERING}
+    if sum(1 for check in checks if check.name in answering and check.value) > 1:
+        remarks.caution(
+            "imperfections-not-summed",
+            "Each imperfection is held to its own limit; together in one section they may be too much.",
+        )
     if readings.undercut is None:
         remarks.caution("undercut-not-given", "Undercut was not read, so it is not checked.")
     if rules.level is None:

@@ -143,9 +143,3 @@ def _say(
             "That the weld is fused through its throat is taken from its procedure: no gauge shows it, and neither a"
             " test nor a macro was told.",
         )
-    lost = [readings.underfill, readings.root_concavity, readings.incomplete_penetration, readings.lack_of_fusion]
-    if sum(1 for read in lost if read) > 1:
-        remarks.caution(
-            "imperfections-not-summed",
-            "Each imperfection is held to its own limit; together in one section they may be too much.",
-        )

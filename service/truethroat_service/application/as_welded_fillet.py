@@ -9,7 +9,7 @@ from ..engine.rounding import SAME, at_least, at_most, up
 from ..engine.units import INCH
 from ..practice import deposition
 from ..standards.aws_d1_1_2020 import s7_21_fit_up, s8_1_acceptance
-from ..standards.iso_5817_2014.table_1 import Sizes
+from ..standards.iso_5817_2014.table_1 import Level, Sizes
 from . import d1_1_checks, iso_5817_checks
 from .answers import Remarks, Units, Verdict
 from .faults import Faults
@@ -135,11 +135,15 @@ def judge(readings: FilletReadings, units: Units, remarks: Remarks) -> tuple[Ver
         with off_the_sheet():
             outer = float(section.equal_leg_throat(z=worst.size, psi=readings.angle))
     missing = lack(want.throat, outer)
-    checks = _iso(readings, want, nominal, missing)
-    if QUALITY_SETS[readings.quality].level is None:
+    with about("face at its narrowest"):
         width = _narrowest_face(readings)
+    level = QUALITY_SETS[readings.quality].level
+    if level is None:
         lacking = missing / want.throat * want.leg
         checks = [*d1_1_checks.on_any_weld(readings), *d1_1_checks.on_fillet(readings, want.leg, width, lacking)]
+    else:
+        sizes = Sizes(t=readings.thinner, a=want.throat, b=width)
+        checks = _iso(readings, level, sizes, nominal, missing)
     held = 0.0 if readings.unsound else max(outer - readings.not_fused(off), 0.0)
     verdict = _verdict(readings, want, held, nominal, checks)
     overweld = _overweld(readings, want, units)
@@ -164,8 +168,8 @@ def judge(readings: FilletReadings, units: Units, remarks: Remarks) -> tuple[Ver
     )
 
 
-def add_pass(readings: FilletReadings, checks: list[Check], units: Units) -> dict[str, Any] | None:
-    """Leg to weld up to, rounded up to the step; None when no leg is too small."""
+def add_pass(readings: FilletReadings, checks: list[Check], units: Units) -> dict[str, Any]:
+    """Leg to weld up to so that size, throat and evenness are kept, rounded up to the step."""
     off = readings.reading_tolerance
     leg = 0.0
     for check in checks:
@@ -176,8 +180,6 @@ def add_pass(readings: FilletReadings, checks: list[Check], units: Units) -> dic
                 leg = max(leg, asked(readings).leg + gap_taken(widest_gap(readings, off)) + off)
         if check.name == "asymmetry":
             leg = max(leg, max(readings.legs) - (check.allowed or 0.0) + 2.0 * off)
-    if not leg:
-        return None
     step = INCH / 16 if units.system == "us" else 1.0
     return {"do": "add-pass", "leg": units.length(float(up(leg, step)), "up")}
 
@@ -194,13 +196,9 @@ def _narrowest_face(readings: FilletReadings) -> float:
     return float(fillet_section.face_width(z_1=z_1, z_2=z_2, psi=readings.angle))
 
 
-def _iso(readings: FilletReadings, want: Asked, nominal: Counted, missing: float) -> list[Check]:
-    """Limits of ISO 5817, its nominal throat being the required one; none when held to a code without levels."""
-    level = QUALITY_SETS[readings.quality].level
-    if level is None:
-        return []
-    off, q = readings.reading_tolerance, want.throat
-    sizes = Sizes(t=readings.thinner, a=q, b=_narrowest_face(readings))
+def _iso(readings: FilletReadings, level: Level, sizes: Sizes, nominal: Counted, missing: float) -> list[Check]:
+    """Limits of ISO 5817; its nominal throat is the required one."""
+    off, q = readings.reading_tolerance, sizes.a or 0.0
     with off_the_sheet():
         most = counted(readings, -off)
     convexity = readings.convexity or 0.0

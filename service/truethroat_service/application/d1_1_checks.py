@@ -91,7 +91,7 @@ def on_butt(readings: ButtReadings) -> Iterator[Check]:
     else:
         yield from _flush(readings, readings.flush)
         yield from _reinforcement(readings, ("excess_penetration",))
-    yield from _never(readings, "underfill", s7_23_profile.REINFORCEMENT)
+    yield from _never(readings, "underfill", s7_23_profile.PROFILE)
     if readings.misalignment is not None:
         most = s7_21_fit_up.largest_offset(
             c_t=s7_21_fit_up.OFFSET_SHARE, t=readings.thinner, e_cap=s7_21_fit_up.OFFSET_CAP

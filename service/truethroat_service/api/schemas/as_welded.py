@@ -154,7 +154,7 @@ class ButtReadingsSchema(_ReadingsSchema):
     kind = Choice(("butt",), required=True)
     required = Either(
         [(("penetration",), RequiredFullSchema()), (("throat",), RequiredThroatSchema())],
-        "What was asked for: full penetration, or a throat.",
+        "What was asked for: full penetration, or a throat, of both sides together.",
         required=True,
     )
     sides = Choice((1, 2), "Sides it was welded from.", default=1)

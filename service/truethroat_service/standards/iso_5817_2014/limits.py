@@ -8,7 +8,7 @@ from ...engine.numeric import Real, minimum
 from . import clause
 
 TABLE_1 = clause("Table 1")
-SHORT = clause("3, definition of a short imperfection", "second-hand")
+SHORT = clause("definition of a short imperfection", "from memory")
 CONSTANT, SHARE, CAP = Arg("mm", 0, 1), Arg("", 0.05, 1), Arg("mm", 0.5, 10)
 THICKNESS, THIN_THICKNESS = Arg("mm", 3, 40), Arg("mm", 0.5, 3)
 NOMINAL, WIDTH = Arg("mm", 2, 20), Arg("mm", 2, 40)
