@@ -46,6 +46,14 @@ class Fillets:
     step: Real
     root_losses: tuple[float | None, ...] = (None, None)
     """Throat each side loses at its root, mm; None where none is lost."""
+    stiffener_length: Real | None = None
+    """Length, mm, by which the weld of a transverse stiffener is reduced; None where it is none."""
+    full_size_ends: bool = True
+    root_bending: bool = False
+    part_load: WeldLoad | None = None
+    """Load on the parts beside one weld, where it is not that of the first side."""
+    least_throat: tuple[Real, Source] | None = None
+    """Least throat, mm, beyond that of the rule set, and where it is ruled."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -135,6 +143,9 @@ def size(fillets: Fillets) -> Sizes:
     minimum_leg, minimum_source = (
         (0.0 * thinner, thin_part.NO_LEAST_SIZE) if rules.weld is None else rules.weld.minimum_leg(thinner, psi)
     )
+    if fillets.least_throat is not None:
+        least, minimum_source = fillets.least_throat
+        minimum_leg = maximum(minimum_leg, equal_leg(a=least, psi=psi))
     gap_leg = rules.fit_up.added(fillets.gap)
     unrounded = maximum(required_leg, minimum_leg) + gap_leg
     if fillets.by_throat:
@@ -145,7 +156,7 @@ def size(fillets: Fillets) -> Sizes:
     maximum_leg, maximum_source = (None, None) if fillets.edge is None else rules.edge(fillets.edge)
     within_maximum: Flag = True if maximum_leg is None else at_most(leg - gap_leg, maximum_leg)
     strength = _Strength() if rules.weld is None else _strength(fillets, rules.weld, throats, leg - gap_leg)
-    most = None if rules.weld is None or fillets.length is None else rules.weld.largest_counted_leg(fillets.length, psi)
+    most = None if rules.weld is None or fillets.length is None else _largest_counted_leg(fillets, rules.weld, psi)
     base_strength, base_utilisation = _base_metal(fillets)
     parts_carry: Flag = (
         True if base_utilisation is None else at_most(maximum(base_utilisation[0], base_utilisation[1]), 1.0)
@@ -183,11 +194,12 @@ def _required(fillets: Fillets, thinner: Real) -> tuple[Real, Real, tuple[Real, 
     legs, throats = [], []
     for number, (load, loss) in enumerate(zip(fillets.side_loads, fillets.root_losses, strict=False), start=1):
         with about(f"side {number}" if fillets.sides == 2 else ""):
-            throat = weld.required_throat(load, fillets.metal)
+            throat = _needed_throat(fillets, weld, load)
             throats.append(throat)
             if fillets.end_loaded and fillets.length is not None:
                 leg = weld.long_weld_leg(throat, fillets.length, load.psi, fillets.penetration - (loss or 0.0))
             else:
+                throat = _made_up_for_length(fillets, throat)
                 gross = throat if loss is None else s4_4_skewed_fillets.throat_before_loss(a_req=throat, Z=loss)
                 leg = equal_leg(a=gross - fillets.penetration, psi=load.psi)
             legs.append(maximum(leg, 0.0 * leg))
@@ -196,6 +208,33 @@ def _required(fillets: Fillets, thinner: Real) -> tuple[Real, Real, tuple[Real, 
     first = legs[0] >= legs[1]
     psi = where(first, fillets.side_loads[0].psi, fillets.side_loads[1].psi)
     return psi, maximum(legs[0], legs[1]), tuple(throats)
+
+
+def _needed_throat(fillets: Fillets, weld: WeldRules, load: WeldLoad) -> Real:
+    """Throat the weld metal needs on one side, were the whole length to count."""
+    bending = fillets.rules.options.root_bending
+    if fillets.root_bending and bending is not None:
+        return bending.required_throat(load, fillets.metal, fillets.parts[1].thickness)
+    return weld.required_throat(load, fillets.metal)
+
+
+def _made_up_for_length(fillets: Fillets, throat: Real) -> Real:
+    """Throat made larger for what the length of a stiffener's weld, or its ends, take off."""
+    options = fillets.rules.options
+    if fillets.stiffener_length is not None and options.stiffener is not None:
+        throat = options.stiffener.throat(throat, options.stiffener.factor(fillets.stiffener_length))
+    if not fillets.full_size_ends and options.ends is not None and fillets.length is not None:
+        throat = options.ends.throat(throat, fillets.length)
+    return throat
+
+
+def _largest_counted_leg(fillets: Fillets, weld: WeldRules, psi: Real) -> Real:
+    """Leg beyond which a weld of the given length gains nothing, mm."""
+    assert fillets.length is not None  # noqa: S101 - asked only then
+    ends = fillets.rules.options.ends
+    if fillets.full_size_ends or ends is None:
+        return weld.largest_counted_leg(fillets.length, psi)
+    return equal_leg(a=ends.largest_throat(fillets.length), psi=psi)
 
 
 @dataclass(frozen=True, slots=True)
@@ -209,21 +248,32 @@ class _Strength:
 
 def _strength(fillets: Fillets, weld: WeldRules, throats: tuple[Real, ...], leg: Real) -> _Strength:
     """Strength and utilisation at a leg, gap already taken off."""
-    length = fillets.length
+    length, options = fillets.length, fillets.rules.options
     worst: Real | None = None
     carries: Flag = True
     least_factor: Real = 1.0
     for needed, load, loss in zip(throats, fillets.side_loads, fillets.root_losses, strict=False):
         beyond = fillets.penetration - (loss or 0.0)
-        counted = leg if length is None else weld.counted_leg(leg, length, load.psi)
+        left = length
+        if not fillets.full_size_ends and options.ends is not None and length is not None:
+            left = options.ends.left(length, equal_leg_throat(z=leg, psi=load.psi) + beyond)
+        counted = leg if left is None else weld.counted_leg(leg, left, load.psi)
         throat = equal_leg_throat(z=counted, psi=load.psi)
         # Penetration adds to a weld that carries, not to one too short to; a skewed root takes its loss off.
         throat = where(counted > 0.0, throat + beyond, throat)
         factor: Real = 1.0
         if fillets.end_loaded and length is not None:
             factor = maximum(weld.long_weld_factor(leg, length, load.psi, beyond), 0.0)
+        elif left is not None and length is not None:
+            factor = left / length
+        if fillets.stiffener_length is not None and options.stiffener is not None:
+            factor = factor * options.stiffener.factor(fillets.stiffener_length)
         worth = throat * factor
         carries = carries & (worth > 0.0)
+        if fillets.root_bending and options.root_bending is not None:
+            # Bending is the throat's own: at another throat than the one needed, another is needed.
+            tried = maximum(worth, SAME * needed)
+            needed = options.root_bending.needed_at(load, fillets.metal, fillets.parts[1].thickness, tried)
         # A weld that may not carry load is used beyond any measure; the answer shows no number for it.
         used = needed / maximum(worth, SAME * needed + SAME)
         worst = used if worst is None else maximum(worst, used)
@@ -238,7 +288,7 @@ def _base_metal(fillets: Fillets) -> tuple[tuple[Real, Real] | None, tuple[Real,
     rules = fillets.rules.parts
     if rules is None:
         return None, None
-    load = fillets.side_loads[0]
+    load = fillets.part_load or fillets.side_loads[0]
     strengths, used = [], []
     shares = thickness_shares(fillets.kind, fillets.sides)
     for number, (part, (in_shear, in_tension)) in enumerate(zip(fillets.parts, shares, strict=True), start=1):
@@ -247,7 +297,7 @@ def _base_metal(fillets: Fillets) -> tuple[tuple[Real, Real] | None, tuple[Real,
             across = rules.across(_shared(part, in_tension))
             use = loads.base_metal_utilisation(l=load.longitudinal, x=load.across, r_shear=along, r_tension=across)
         used.append(use)
-        strengths.append(load.resultant / use)
+        strengths.append(fillets.side_loads[0].resultant / use)
     return (strengths[0], strengths[1]), (used[0], used[1])
 
 

@@ -15,12 +15,15 @@ from ..practice import thin_part
 from ..standards import aisc_360_22, aws_d1_1_2020, en_1993_1_1_2005, en_1993_1_8_2005
 from ..standards.aisc_360_22 import rules as aisc
 from ..standards.aisc_360_22.chapter_b3_available_strength import Method
+from ..standards.aisc_360_22.fillet_options import aisc_options
 from ..standards.aisc_360_22.groove_rules import AiscGrooveWeld
 from ..standards.aws_d1_1_2020 import s4_4_skewed_fillets, s7_21_fit_up
+from ..standards.din_en_1993_1_8_na import na_4_5_2_throat
 from ..standards.en_1993_1_1_2005 import rules as en_parts
 from ..standards.en_1993_1_1_2005 import s6_2_plate_resistance
 from ..standards.en_1993_1_8_2005 import parameters, s4_1_scope
 from ..standards.en_1993_1_8_2005 import rules as en
+from ..standards.en_1993_1_8_2005.fillet_options import en_options
 from ..standards.en_1993_1_8_2005.groove_rules import EnGrooveWeld
 
 Parameters = Mapping[str, float]
@@ -29,6 +32,13 @@ Parameters = Mapping[str, float]
 def _leg_added(gap: Real) -> Real:
     """What a root gap adds to the leg, mm, by AWS D1.1:2020 7.21.1."""
     return s7_21_fit_up.leg_added(g=gap, g_free=s7_21_fit_up.FREE_GAP, same=SAME)
+
+
+def _din_least_throat(thicker: Real) -> tuple[Real, Source]:
+    """Least throat, mm, of the German annex by the thicker part."""
+    rule = na_4_5_2_throat
+    throat = rule.least_throat(t_max=thicker, u=rule.UNIT, c=rule.OFFSET, a_0=rule.LEAST)
+    return throat, rule.least_throat.source
 
 
 # EN 1993-1-8 and the shop rule say nothing of a root gap; the whole-gap rule of D1.1 serves all of them.
@@ -91,6 +101,7 @@ def _aisc(method: Method) -> Callable[[str, str, Parameters], RuleSet]:
             family="aisc",
             root_loss=s4_4_skewed_fillets.root_loss,
             parameters=values,
+            options=aisc_options(method),
         )
 
     return build
@@ -116,6 +127,7 @@ def _en(directional: bool) -> Callable[[str, str, Parameters], RuleSet]:
             groove_weld=EnGrooveWeld(directional, values["gamma_m2"]),
             family="en",
             parameters=values,
+            options=en_options(directional, values["gamma_m2"], {"din-na": _din_least_throat}),
         )
 
     return build

@@ -89,3 +89,27 @@ def angle_to_axis(x: Real, l: Real) -> Real:  # noqa: E741 - the symbol of the c
 def base_metal_utilisation(l: Real, x: Real, r_shear: Real, r_tension: Real) -> Real:  # noqa: E741
     """Use made of the base metal beside one weld."""
     return maximum(magnitude(l) / r_shear, x / r_tension)
+
+
+@formula(
+    "f_seg",
+    "f*(l_seg + e)/l_seg",
+    unit="N/mm",
+    source=STATICS,
+    args={"f": PER_LENGTH, "l_seg": Arg("mm", 20, 300), "e": Arg("mm", 0, 400)},
+)
+def on_segments(f: Real, l_seg: Real, e: Real) -> Real:
+    """Force per length of a segment of an intermittent weld, which carries the force of its pitch."""
+    return f * (l_seg + e) / l_seg
+
+
+@formula(
+    "P_1",
+    "P*(b - c)/b",
+    unit="N",
+    source=STATICS,
+    args={"P": Arg("N", 1e3, 1e6), "b": Arg("mm", 60, 200), "c": Arg("mm", 10, 50)},
+)
+def balanced_share(P: Real, b: Real, c: Real) -> Real:
+    """Share of a member's force in the side weld at ``c`` from its centroid, the other being ``b`` away from it."""
+    return P * (b - c) / b

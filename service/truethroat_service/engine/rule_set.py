@@ -213,6 +213,172 @@ class GrooveWeldRules(Protocol):
         """Strength of one plug or slot in shear, N."""
 
 
+Loading = Literal["tension", "compression", "shear"]
+Member = Literal["built-up", "stiffener"]
+Exposure = Literal["protected", "weathering-steel", "corrosive"]
+
+
+@dataclass(frozen=True, slots=True)
+class Intermittent:
+    """Intermittent fillet: length of a segment in mm, None for a gap that is to be found, and what it is to hold.
+
+    ``widths`` are those of parts 1 and 2, mm, None where the rules in use need none.
+    """
+
+    segment: float
+    loading: Loading
+    gap: float | None = None
+    staggered: bool = False
+    member: Member = "built-up"
+    exposure: Exposure = "protected"
+    widths: tuple[float, float] | None = None
+
+    def nearer_gap(self, gap: float) -> float:
+        """Clear gap to the nearest segment on either side, mm, where ``gap`` is that on one side."""
+        return max((gap - self.segment) / 2.0, 0.0) if self.staggered else gap
+
+
+@dataclass(frozen=True, slots=True)
+class GapLimit:
+    """Largest gap, gap to the nearest segment on either side, or pitch from centre to centre, mm."""
+
+    measure: Literal["gap", "nearer-gap", "pitch"]
+    most: float
+    source: Source
+
+    def largest_gap(self, run: Intermittent) -> float:
+        """Largest clear gap on one side that keeps to it, mm; negative when none does."""
+        if self.measure == "pitch":
+            return self.most - run.segment
+        if self.measure == "nearer-gap" and run.staggered:
+            return 2.0 * self.most + run.segment
+        return self.most
+
+
+class IntermittentRules(Protocol):
+    """Questions about intermittent fillets."""
+
+    @property
+    def exposure_source(self) -> Source:
+        """Where it is ruled that intermittent fillets are not for corrosive conditions."""
+
+    def gap_limits(self, run: Intermittent, parts: tuple[PartMetal, PartMetal]) -> tuple[GapLimit, ...]:
+        """Every limit of the gap between segments."""
+
+    def least_segment(self, leg: float, throat: float) -> tuple[float, Source]:
+        """Least length of a segment of the size, mm."""
+
+    def end_weld(self, run: Intermittent) -> tuple[float, Source] | None:
+        """Least length of the weld at each end, mm, where it is more than a segment's."""
+
+
+class ConcentricRules(Protocol):
+    """Questions about a concentric group of one size, along the force and across it."""
+
+    @property
+    def weights(self) -> tuple[float, float]:
+        """What a length along the force, and one across it, is worth where strains are compatible."""
+
+    def equivalent_length(self, along: Real, across: Real, compatible: Flag) -> Real:
+        """Length along the force that is as strong as the group, mm."""
+
+
+@dataclass(frozen=True, slots=True)
+class TensionStrength:
+    """Tension member held by longitudinal welds alone: shear lag, effective area mm2, strengths N."""
+
+    shear_lag: float
+    effective_area: float
+    by_yield: float
+    by_rupture: float
+
+
+class TensionMemberRule(Protocol):
+    """Strength of a tension member held by longitudinal welds alone."""
+
+    def __call__(
+        self, part: PartMetal, area: float, length: float, width: float, eccentricity: float
+    ) -> TensionStrength:
+        """Strength of a member of an area, by the mean length of its two welds and the width between them."""
+
+
+class LengthLossRules(Protocol):
+    """Questions about a weld that is not full size to its ends."""
+
+    def throat(self, needed: Real, length: Real) -> Real:
+        """Throat that carries, over what is left of the length, what ``needed`` carries over all of it, mm."""
+
+    def left(self, length: Real, throat: Real) -> Real:
+        """What is left of the length, mm."""
+
+    def largest_throat(self, length: Real) -> Real:
+        """Throat beyond which what is left may not carry load, mm."""
+
+
+class StiffenerRules(Protocol):
+    """Questions about the long weld of a transverse stiffener."""
+
+    def factor(self, length: Real) -> Real:
+        """Share of the weld's length that counts."""
+
+    def throat(self, needed: Real, factor: Real) -> Real:
+        """Throat whose reduced strength is still that of ``needed``, mm."""
+
+
+class RootBendingRules(Protocol):
+    """Questions about a fillet from one side, bent about its root."""
+
+    def needed_at(self, load: WeldLoad, metal: WeldMetal, thickness: Real, throat: Real) -> Real:
+        """Throat needed for the stress that bending makes of a throat, mm: the use made of it, times itself."""
+
+    def required_throat(self, load: WeldLoad, metal: WeldMetal, thickness: Real) -> Real:
+        """Throat needed, mm, the bending being that of the throat itself."""
+
+
+@dataclass(frozen=True, slots=True)
+class Flange:
+    """Unstiffened flange under a plate: its section's web and what stands beside it, and the plate's width, mm."""
+
+    web_thickness: float
+    plate_width: float
+    section: Literal["i", "box"] = "i"
+    root_radius: float | None = None
+    weld_throat: float | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class FlangeWidths:
+    """Widths of a plate on an unstiffened flange, mm; what it holds, N; and where it is ruled."""
+
+    share: float
+    effective: float
+    least: float
+    resistance: float
+    source: Source
+
+
+class FlangeRule(Protocol):
+    """Width of a plate that an unstiffened flange holds."""
+
+    def __call__(self, flange: Flange, parts: tuple[PartMetal, PartMetal], strength: float) -> FlangeWidths:
+        """Widths for a plate, part 2, of a strength in N/mm on a flange, part 1."""
+
+
+@dataclass(frozen=True, slots=True)
+class FilletOptions:
+    """Rules about fillets that only some rule sets have; None where there is none."""
+
+    intermittent: IntermittentRules | None = None
+    concentric: ConcentricRules | None = None
+    tension_member: TensionMemberRule | None = None
+    ends: LengthLossRules | None = None
+    stiffener: StiffenerRules | None = None
+    root_bending: RootBendingRules | None = None
+    flange: FlangeRule | None = None
+    least_throats: Mapping[str, Callable[[Real], tuple[Real, Source]]] = field(default_factory=dict)
+    """Least throat by the thicker part, mm, by the name of the national rule."""
+
+
 @dataclass(frozen=True, slots=True)
 class RuleSet:
     """Rules chosen by a request, with what must be said of them.
@@ -235,3 +401,4 @@ class RuleSet:
     root_loss: RootLossRule | None = None
     parameters: Mapping[str, float] = field(default_factory=dict)
     groove_weld: GrooveWeldRules | None = None
+    options: FilletOptions = field(default_factory=FilletOptions)

@@ -1,0 +1,105 @@
+"""Rules of 360-22 that go beyond one fillet under one load, as answers to ``engine.rule_set.FilletOptions``."""
+
+from dataclasses import dataclass
+
+from ...engine.formula import Source, about
+from ...engine.numeric import Flag, Real
+from ...engine.rule_set import FilletOptions, GapLimit, Intermittent, PartMetal, TensionStrength
+from . import clause, d3_shear_lag, j2_2_intermittent, j2_4_concentric_groups, j3_6_spacing
+from .chapter_b3_available_strength import Factors, Method
+from .j4_base_metal import TENSION_RUPTURE, TENSION_YIELD
+
+
+class AiscIntermittent:
+    """Intermittent fillets; see ``engine.rule_set.IntermittentRules`` for each question."""
+
+    @property
+    def exposure_source(self) -> Source:
+        """J3.6: painted, not subject to corrosion, or weathering steel."""
+        return clause("J3.6")
+
+    def gap_limits(self, run: Intermittent, parts: tuple[PartMetal, PartMetal]) -> tuple[GapLimit, ...]:
+        """G2.4(c) at a stiffener; J3.6 in a built-up member, with E6.2 in compression."""
+        rules = j3_6_spacing
+        if run.member == "stiffener":
+            gap = rules.stiffener_gap(t_w=parts[0].thickness, e_0=rules.MOST_AT_STIFFENER)
+            return (GapLimit("gap", float(gap), rules.stiffener_gap.source),)
+        k_t, s_0 = rules.WEATHERING if run.exposure == "weathering-steel" else rules.PROTECTED
+        thinner = min(float(part.thickness) for part in parts)
+        spacing = rules.connector_spacing(k_t=k_t, t=thinner, s_0=s_0)
+        limits = [GapLimit("pitch", float(spacing), rules.connector_spacing.source)]
+        if run.loading == "compression":
+            limits.append(GapLimit("pitch", _in_compression(parts), rules.compression_spacing.source))
+        return tuple(limits)
+
+    def least_segment(self, leg: float, throat: float) -> tuple[float, Source]:
+        """J2.2b(e)."""
+        rule = j2_2_intermittent.least_segment
+        return float(rule(w=leg, l_0=j2_2_intermittent.LEAST_SEGMENT)), rule.source
+
+    def end_weld(self, run: Intermittent) -> None:
+        """None more than a segment."""
+        return
+
+
+def _in_compression(parts: tuple[PartMetal, PartMetal]) -> float:
+    """E6.2: spacing in compression, mm; either part may be the outside plate, so the lesser holds."""
+    rules, found = j3_6_spacing, []
+    for number, part in enumerate(parts, start=1):
+        assert part.yield_strength is not None  # noqa: S101 - refused before
+        with about(f"part {number}"):
+            spacing = rules.compression_spacing(
+                t=part.thickness, E=rules.ELASTIC, F_y=part.yield_strength, s_0=rules.MOST_IN_COMPRESSION
+            )
+        found.append(float(spacing))
+    return min(found)
+
+
+class AiscConcentric:
+    """Concentric groups; see ``engine.rule_set.ConcentricRules`` for each question."""
+
+    @property
+    def weights(self) -> tuple[float, float]:
+        """Eq. J2-6."""
+        return (0.85, 1.5)
+
+    def equivalent_length(self, along: Real, across: Real, compatible: Flag) -> Real:
+        """J2.4(b)."""
+        return j2_4_concentric_groups.equivalent_length(L_l=along, L_t=across, compatible=compatible)
+
+
+@dataclass(frozen=True, slots=True)
+class AiscTensionMember:
+    """Chapter D by one method; see ``engine.rule_set.TensionMemberRule``."""
+
+    method: Method
+
+    def __call__(
+        self, part: PartMetal, area: float, length: float, width: float, eccentricity: float
+    ) -> TensionStrength:
+        """D2, D3 and Table D3.1, case 4."""
+        assert part.yield_strength is not None and part.tensile_strength is not None  # noqa: S101 - refused before
+        rules = d3_shear_lag
+        factor = rules.shear_lag(l=length, w=width, x_bar=eccentricity)
+        effective = rules.effective_area(A_n=area, U=factor)
+        by_yield = rules.tension_yield(F_y=part.yield_strength, A_g=area)
+        by_rupture = rules.tension_rupture(F_u=part.tensile_strength, A_e=effective)
+        return TensionStrength(
+            float(factor),
+            float(effective),
+            self._available(TENSION_YIELD, by_yield),
+            self._available(TENSION_RUPTURE, by_rupture),
+        )
+
+    def _available(self, factors: Factors, nominal: Real) -> float:
+        """Available strength, N."""
+        if self.method == "LRFD":
+            return float(d3_shear_lag.design_tension(P_n=nominal, phi=factors.phi))
+        return float(d3_shear_lag.allowable_tension(P_n=nominal, Omega=factors.omega))
+
+
+def aisc_options(method: Method) -> FilletOptions:
+    """Rules that 360-22 has beyond those of every rule set."""
+    return FilletOptions(
+        intermittent=AiscIntermittent(), concentric=AiscConcentric(), tension_member=AiscTensionMember(method)
+    )
