@@ -12,9 +12,12 @@ from typing import Literal, TypedDict
 from truethroat.quantity import QuantityInput
 
 __all__ = [
+    "BalancedLoad",
+    "ConcentricLoad",
     "Filler",
     "Finish",
     "GroundFlush",
+    "Intermittent",
     "Joint",
     "LineLoad",
     "Load",
@@ -24,6 +27,8 @@ __all__ = [
     "Preparation",
     "RequiredWeld",
     "Seam",
+    "TensionMember",
+    "UnstiffenedFlange",
     "WeldExtent",
 ]
 
@@ -76,6 +81,53 @@ class LineLoad(TypedDict, total=False):
     transverse: QuantityInput
     longitudinal: QuantityInput
     length: QuantityInput
+
+
+class ConcentricLoad(TypedDict, total=False):
+    """A force on welds along and across it, each kind's lengths together."""
+
+    force: QuantityInput
+    longitudinal_length: QuantityInput
+    transverse_length: QuantityInput
+
+
+class BalancedLoad(TypedDict, total=False):
+    """A force along a member held by two side welds: their whole length, their distance, and where its centroid is."""
+
+    force: QuantityInput
+    length: QuantityInput
+    width: QuantityInput
+    centroid: QuantityInput
+
+
+class Intermittent(TypedDict, total=False):
+    """Segments and gaps of an intermittent fillet, and what it is to hold."""
+
+    segment: QuantityInput
+    gap: QuantityInput
+    staggered: bool
+    loading: Literal["tension", "compression", "shear"]
+    member: Literal["built-up", "stiffener"]
+    exposure: Literal["protected", "weathering-steel", "corrosive"]
+    widths: list[QuantityInput] | tuple[QuantityInput, QuantityInput]
+
+
+class TensionMember(TypedDict, total=False):
+    """A tension member held by longitudinal welds alone."""
+
+    width: QuantityInput
+    area: QuantityInput
+    eccentricity: QuantityInput
+
+
+class UnstiffenedFlange(TypedDict, total=False):
+    """The section whose unstiffened flange a plate stands on."""
+
+    web_thickness: QuantityInput
+    plate_width: QuantityInput
+    section: Literal["i", "box"]
+    root_radius: QuantityInput
+    weld_throat: QuantityInput
 
 
 class Penetration(TypedDict, total=False):

@@ -23,12 +23,14 @@ __all__ = [
     "Callout",
     "Caution",
     "Components",
+    "ConcentricGroup",
     "Creditable",
     "EffectiveLength",
     "FillerMass",
     "FillerMetal",
     "FillerMetalList",
     "FilletSize",
+    "FlangeWidth",
     "GrindAllowance",
     "GroovePreparation",
     "GroovePreparationList",
@@ -36,6 +38,7 @@ __all__ = [
     "GroupPoint",
     "GroupProperties",
     "GroupStrength",
+    "IntermittentFillet",
     "Limit",
     "Material",
     "MaterialList",
@@ -55,10 +58,13 @@ __all__ = [
     "RuleSetName",
     "Service",
     "SizeStep",
+    "SpacingLimit",
     "Step",
     "Strength",
+    "TensionMemberStrength",
     "ThroatAsWelded",
     "WeldAction",
+    "WeldBalance",
     "WeldGroup",
 ]
 
@@ -171,6 +177,85 @@ class EffectiveLength(Result):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class SpacingLimit(Result):
+    """One limit of an intermittent fillet; `bound` says whether `allowed` is the least or the most."""
+
+    name: str
+    value: Quantity
+    bound: str
+    allowed: Quantity
+    verdict: str
+    source: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Callout(Result):
+    """What the drawing says: the weld, or the preparation, as text."""
+
+    iso_2553: str
+    aws_a2_4: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class IntermittentFillet(Result):
+    """Segments and gaps as asked for, how they are laid out, and what would still do."""
+
+    segment: Quantity
+    gap: Quantity
+    pitch: Quantity
+    count: int | None = None
+    even_gap: Quantity | None = None
+    end_weld: Quantity
+    strength: Quantity | None = None
+    largest_gap: Quantity | None = None
+    shortest_segment: Quantity | None = None
+    limits: tuple[SpacingLimit, ...]
+    callout: Callout | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ConcentricGroup(Result):
+    """Strength of welds along and across one force, as a plain sum and with the increase across."""
+
+    equivalent_length: Quantity
+    plain_sum: Quantity
+    weighted_sum: Quantity | None = None
+    counts: str
+    strength: Quantity
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class WeldBalance(Result):
+    """Force and length of each of two side welds about a member's centroid, the first first."""
+
+    forces: tuple[Quantity, ...]
+    lengths: tuple[Quantity, ...]
+    least_lengths: tuple[Quantity, ...] | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TensionMemberStrength(Result):
+    """Strength of a tension member held by longitudinal welds alone, and its shear lag."""
+
+    shear_lag: float
+    effective_area: Quantity
+    by_yield: Quantity
+    by_rupture: Quantity
+    utilisation: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class FlangeWidth(Result):
+    """How much of a plate an unstiffened flange holds, and whether it must be stiffened."""
+
+    share: float
+    effective_width: Quantity
+    least_width: Quantity
+    resistance: Quantity
+    stiffen: bool
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class FilletSize(Calculation):
     """The fillet weld to specify, and what decided it."""
 
@@ -183,6 +268,11 @@ class FilletSize(Calculation):
     strength: Strength | None = None
     length: EffectiveLength | None = None
     z_loss: Quantity | None = None
+    intermittent: IntermittentFillet | None = None
+    concentric: ConcentricGroup | None = None
+    balance: WeldBalance | None = None
+    tension_member: TensionMemberStrength | None = None
+    unstiffened_flange: FlangeWidth | None = None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -247,14 +337,6 @@ class FillerMass(Result):
     """Weld metal per length of seam."""
 
     mass_per_length: Quantity
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Callout(Result):
-    """The preparation as drawing text."""
-
-    iso_2553: str
-    aws_a2_4: str
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -12,7 +12,7 @@ from hypothesis import HealthCheck, settings
 from hypothesis import strategies as st
 
 from truethroat_service.application.bevel_depth import BevelDepthRequest
-from truethroat_service.application.fillet_size import FilletSizeRequest, ForceComponents, Joint, SharedForce
+from truethroat_service.application.fillet_request import FilletSizeRequest, ForceComponents, Joint, SharedForce
 from truethroat_service.application.grind_allowance import GrindAllowanceRequest
 from truethroat_service.application.joint_parts import Filler, Part
 from truethroat_service.application.seams import FINISHES, FLAT_SEAMS, Finish, Penetration, Preparation, Seam

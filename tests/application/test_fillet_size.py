@@ -22,13 +22,8 @@ from tests.application.joints import (
     mm,
 )
 
-from truethroat_service.application.fillet_size import (
-    FilletSizeRequest,
-    ForceComponents,
-    Joint,
-    SharedForce,
-    fillet_size,
-)
+from truethroat_service.application.fillet_request import FilletSizeRequest, ForceComponents, Joint, SharedForce
+from truethroat_service.application.fillet_size import fillet_size
 from truethroat_service.application.joint_parts import Filler
 from truethroat_service.application.seams import Penetration
 

@@ -12,7 +12,8 @@ from tests.application.joints import AISC, EN, NONE, RULE_SETS, mm
 from truethroat_service.application.answers import Common
 from truethroat_service.application.bevel_depth import BevelDepthRequest, bevel_depth
 from truethroat_service.application.faults import Refused
-from truethroat_service.application.fillet_size import FilletSizeRequest, Joint, SharedForce, fillet_size
+from truethroat_service.application.fillet_request import FilletSizeRequest, Joint, SharedForce
+from truethroat_service.application.fillet_size import fillet_size
 from truethroat_service.application.grind_allowance import GrindAllowanceRequest, grind_allowance
 from truethroat_service.application.joint_parts import Filler, Part
 from truethroat_service.application.seams import Finish, Penetration, Preparation, Seam

@@ -29,6 +29,29 @@ FILLET_SIZE: dict[str, Any] = {
             "units": "us",
         },
     },
+    "intermittent": {
+        "summary": "Staggered intermittent fillets of a built-up strut, with the largest gap AISC 360-22 allows",
+        "value": {
+            "rule_set": "aisc-360-22-asd",
+            "basis": "load",
+            "joint": {"kind": "tee", "sides": 2},
+            "parts": [{"thickness": "1/2 in", "material": "A36"}, {"thickness": "3/8 in", "material": "A36"}],
+            "filler": "E70",
+            "load": {"longitudinal": "1.2 kip/in", "length": "8 ft"},
+            "intermittent": {"segment": "2 in", "staggered": True, "loading": "compression"},
+            "units": "us",
+        },
+    },
+    "balanced": {
+        "summary": "Angle on a gusset by two side welds balanced about its centroid, EN 1993-1-8",
+        "value": {
+            "rule_set": "en-1993-1-8-2005-simplified",
+            "basis": "load",
+            "joint": {"kind": "lap", "sides": 2},
+            "parts": [{"thickness": "10 mm", "material": "S235"}, {"thickness": "8 mm", "material": "S235"}],
+            "load": {"force": "150 kN", "length": "200 mm", "width": "80 mm", "centroid": "23 mm"},
+        },
+    },
     "thin-part": {
         "summary": "By the thinner part, from both sides",
         "value": {

@@ -270,12 +270,13 @@ def _strength(fillets: Fillets, weld: WeldRules, throats: tuple[Real, ...], leg:
             factor = factor * options.stiffener.factor(fillets.stiffener_length)
         worth = throat * factor
         carries = carries & (worth > 0.0)
+        asked = needed
         if fillets.root_bending and options.root_bending is not None:
             # Bending is the throat's own: at another throat than the one needed, another is needed.
             tried = maximum(worth, SAME * needed)
-            needed = options.root_bending.needed_at(load, fillets.metal, fillets.parts[1].thickness, tried)
+            asked = options.root_bending.needed_at(load, fillets.metal, fillets.parts[1].thickness, tried)
         # A weld that may not carry load is used beyond any measure; the answer shows no number for it.
-        used = needed / maximum(worth, SAME * needed + SAME)
+        used = asked / maximum(worth, SAME * needed + SAME)
         worst = used if worst is None else maximum(worst, used)
         least_factor = minimum(least_factor, factor)
     assert worst is not None  # noqa: S101 - rules with a weld come with loads

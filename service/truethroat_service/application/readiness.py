@@ -3,7 +3,8 @@
 from math import isclose
 
 from ..engine.units import INCH, KSI
-from .fillet_size import FilletSizeRequest, Joint, SharedForce, fillet_size
+from .fillet_request import FilletSizeRequest, Joint, SharedForce
+from .fillet_size import fillet_size
 from .joint_parts import Filler, Part
 from .quantities import FORCE_PER_LENGTH
 

@@ -6,10 +6,19 @@ from typing import Any
 
 from marshmallow import post_load
 
-from ...application.fillet_size import FilletSizeRequest, ForceComponents, Joint, SharedForce
+from ...application.fillet_request import (
+    BalancedForce,
+    ConcentricForce,
+    FilletSizeRequest,
+    ForceComponents,
+    Joint,
+    SharedForce,
+    TensionMember,
+)
 from ...application.joint_parts import Filler, Part
-from ...application.quantities import ANGLE, FORCE, FORCE_PER_LENGTH, LENGTH, STRESS
+from ...application.quantities import ANGLE, AREA, FORCE, FORCE_PER_LENGTH, LENGTH, STRESS
 from ...application.registry import ENTRIES
+from ...engine.rule_set import Flange, Intermittent
 from ...reference.loader import FILLER_METALS, MATERIALS
 from ..fields import Choice, ChoiceOrObject, Either, Flag, Number, Object, Pair, Quantity
 from . import ClosedSchema, RequestSchema, seams
@@ -122,7 +131,77 @@ class ForceComponentsSchema(ClosedSchema):
     length = _length("Length of the weld, where its length rules are to be checked.")
 
 
-LOAD_FORMS = ((("force", "angle"), SharedForceSchema()), ((), ForceComponentsSchema()))
+class ConcentricForceSchema(ClosedSchema):
+    """Force through the centroid of a group of one size, with welds along it and across it."""
+
+    makes = ConcentricForce
+    force = Quantity(FORCE, "Force on the group.", maximum=FORCE_LIMIT, above=True, required=True)
+    longitudinal_length = _length("Length of all welds along the force together.", required=True)
+    transverse_length = _length("Length of all welds across the force together.", required=True)
+
+
+class BalancedForceSchema(ClosedSchema):
+    """Force along a member held by two side welds whose lengths are shared out about its centroid."""
+
+    makes = BalancedForce
+    force = Quantity(FORCE, "Force along the member.", maximum=FORCE_LIMIT, above=True, required=True)
+    length = _length("Length of both side welds together.", required=True)
+    width = _length("Distance between the two welds, such as the leg of an angle.", required=True)
+    centroid = _length("Distance of the member's centroid from the first weld, such as an angle's heel.", required=True)
+
+
+LOAD_FORMS = (
+    (("longitudinal_length", "transverse_length"), ConcentricForceSchema()),
+    (("width", "centroid"), BalancedForceSchema()),
+    (("force", "angle"), SharedForceSchema()),
+    ((), ForceComponentsSchema()),
+)
+
+
+class IntermittentSchema(ClosedSchema):
+    """Intermittent fillet."""
+
+    makes = Intermittent
+    segment = _length("Length of each segment.", required=True)
+    gap = _length("Clear gap between segments on one side; left out, the largest that is allowed.")
+    staggered = Flag("Whether the segments of one side stand opposite the gaps of the other.", default=False)
+    loading = Choice(("tension", "compression", "shear"), "What the welded parts carry.", required=True)
+    member = Choice(
+        ("built-up", "stiffener"),
+        "What the welds make: plates of a built-up member, or a stiffener on its plate.",
+        default="built-up",
+    )
+    exposure = Choice(
+        ("protected", "weathering-steel", "corrosive"),
+        "Painted or where nothing corrodes; unpainted weathering steel in the open air; or corrosive.",
+        default="protected",
+    )
+    widths = Pair(
+        _length("Width of one part."),
+        "Widths of parts 1 and 2: EN 1993-1-8 in compression, in shear and in built-up members.",
+    )
+
+
+class TensionMemberSchema(ClosedSchema):
+    """Tension member, part 2, held by longitudinal welds alone."""
+
+    makes = TensionMember
+    width = _length("Distance between the two welds: a flat bar's width. With a balanced load, load.width says it.")
+    area = Quantity(AREA, "Its area; a flat bar's own when left out.", maximum=1e7, above=True)
+    eccentricity = seams.length(
+        "Distance of its centroid from the plane of the connection.", maximum=LENGTH_LIMIT, default="0 mm"
+    )
+
+
+class UnstiffenedFlangeSchema(ClosedSchema):
+    """Unstiffened flange, part 1, under a plate, part 2."""
+
+    makes = Flange
+    web_thickness = _length("Thickness of the section's web, or of each of a box's.", required=True)
+    plate_width = _length("Width of the plate across the flange.", required=True)
+    section = Choice(("i", "box"), "I or H section; or box or channel about as wide as the plate.", default="i")
+    root_radius = _length("Root radius of a rolled I section.")
+    weld_throat = _length("Throat of the welds between web and flange of a welded I section.")
 
 
 class FilletSizeSchema(RequestSchema):
@@ -146,9 +225,34 @@ class FilletSizeSchema(RequestSchema):
     basis = Choice(("load", "full-strength", "thin-part"), "What the size is based on.", required=True)
     # Marshmallow takes fields out of the class, so this one does not hide Schema.load.
     load = Either(  # type: ignore[assignment]
-        LOAD_FORMS, 'Load, with basis "load": a force shared by the welds, or components per length.'
+        LOAD_FORMS,
+        'Load, with basis "load": a force shared by the welds, components per length, a force on a group along and'
+        " across it, or one balanced about a member's centroid.",
     )
     end_loaded = Flag("Whether the long-weld reduction applies.", default=False)
+    transverse_stiffener = Flag(
+        "Whether the weld joins a transverse stiffener to a plated member, so that EN 1993-1-8 4.11(4) reduces it over"
+        " 1.7 m.",
+        default=False,
+    )
+    ends = Choice(
+        ("full", "craters"),
+        "Whether the weld is full size to its ends; if not, EN 1993-1-8 4.5.1(1) takes two throats off its length.",
+        default="full",
+    )
+    root_bending = Flag(
+        "Whether a tee welded from one side is sized for bending about its root too, by a model of our own beside"
+        " EN 1993-1-8 4.12.",
+        default=False,
+    )
+    intermittent = Object(IntermittentSchema(), "Segments and gaps, for an intermittent fillet.")
+    tension_member = Object(TensionMemberSchema(), "Member to check for shear lag, AISC 360-22 Table D3.1 case 4.")
+    unstiffened_flange = Object(
+        UnstiffenedFlangeSchema(), "Flange to check under the plate, EN 1993-1-8 4.10; with full strength."
+    )
+    minimum_throat = Choice(
+        ("din-na",), "National least throat beside the 3 mm of EN 1993-1-8: sqrt(t)-0.5 mm by the thicker part."
+    )
     hss_end = Flag(
         "Whether the weld ends a rectangular hollow section in tension, so that AISC 360-22 J2.4(a)(2) leaves out the"
         " directional increase. Not said: left out wherever a part is a hollow section."

@@ -1,13 +1,87 @@
 """Shape of an answer of ``/v1/fillet-size``."""
 
-from .shapes import FORCE_PER_LENGTH, LENGTH, Json, listed, nullable, number, record, ref, result, text
+from .shapes import AREA, FORCE, FORCE_PER_LENGTH, LENGTH, Json, listed, nullable, number, record, ref, result, text
 
 _SIZE = {"leg": LENGTH, "throat": LENGTH, "source": text()}
+
+
+def _pair(schema: Json) -> Json:
+    return {**listed(schema), "minItems": 2, "maxItems": 2}
+
 
 COMPONENTS: dict[str, Json] = {
     "FilletSize": record("Size of a fillet.", _SIZE),
     "SpecifiedFilletSize": record(
         "Size to specify.", {**_SIZE, "passes": {"type": ["integer", "null"], "description": "Least number of passes."}}
+    ),
+    "SpacingLimit": record(
+        "One limit of an intermittent fillet.",
+        {
+            "name": {"type": "string", "enum": ["segment", "gap", "nearer-gap", "pitch"]},
+            "value": LENGTH,
+            "bound": {"type": "string", "enum": ["least", "most"]},
+            "allowed": LENGTH,
+            "verdict": {"type": "string", "enum": ["within", "short", "over"]},
+            "source": text(),
+        },
+    ),
+    "IntermittentFillet": record(
+        "Intermittent fillet as asked for, and what would still do.",
+        {
+            "segment": LENGTH,
+            "gap": {**LENGTH, "description": "Clear gap on one side; text rounded down."},
+            "pitch": {**LENGTH, "description": "From centre to centre; text rounded down."},
+            "count": {
+                "type": ["integer", "null"],
+                "description": "Segments on one side, one at each end; null where the length is not known.",
+            },
+            "even_gap": {**nullable(LENGTH), "description": "Gap that spaces them evenly."},
+            "end_weld": {**LENGTH, "description": "Least length of the weld at each end."},
+            "strength": {**nullable(FORCE_PER_LENGTH), "description": "Of one side, per length of the line."},
+            "largest_gap": {**nullable(LENGTH), "description": "Gap at which the size specified still does."},
+            "shortest_segment": {**nullable(LENGTH), "description": "Segment that still does at this gap."},
+            "limits": listed(ref("SpacingLimit")),
+            "callout": nullable(ref("WeldCallout")),
+        },
+    ),
+    "WeldCallout": record("Weld as drawing text.", {"iso_2553": text(), "aws_a2_4": text()}),
+    "ConcentricGroup": record(
+        "Group along and across its force: plain sum, sum with the increase across (null where it is left out).",
+        {
+            "equivalent_length": {**LENGTH, "description": "Length along the force that is as strong."},
+            "plain_sum": FORCE,
+            "weighted_sum": nullable(FORCE),
+            "counts": {"type": "string", "enum": ["plain-sum", "weighted-sum"]},
+            "strength": FORCE,
+        },
+    ),
+    "WeldBalance": record(
+        "Two side welds balanced about a member's centroid, the first first.",
+        {
+            "forces": _pair(FORCE),
+            "lengths": {**_pair(LENGTH), "description": "Shares of the length given."},
+            "least_lengths": {**nullable(_pair(LENGTH)), "description": "What the size specified needs."},
+        },
+    ),
+    "TensionMemberStrength": record(
+        "Tension member held by longitudinal welds alone.",
+        {
+            "shear_lag": number("Factor U."),
+            "effective_area": AREA,
+            "by_yield": FORCE,
+            "by_rupture": FORCE,
+            "utilisation": number(),
+        },
+    ),
+    "FlangeWidth": record(
+        "Plate on an unstiffened flange.",
+        {
+            "share": number("Factor k."),
+            "effective_width": LENGTH,
+            "least_width": {**LENGTH, "description": "Below it the flange must be stiffened."},
+            "resistance": {**FORCE, "description": "Of the plate over the width held."},
+            "stiffen": {"type": "boolean"},
+        },
     ),
     "FilletSizeAnswer": result(
         "Fillet to specify.",
@@ -26,6 +100,9 @@ COMPONENTS: dict[str, Json] = {
                     "full-strength",
                     "thin-part",
                     "base-metal",
+                    "spacing",
+                    "tension-member",
+                    "flange",
                 ],
             },
             "utilisation": nullable(number("Greatest use made of weld or parts at the size specified.")),
@@ -34,7 +111,7 @@ COMPONENTS: dict[str, Json] = {
                     "Design or allowable force per length of one weld, in the load's direction, at the size tried.",
                     {
                         "weld": FORCE_PER_LENGTH,
-                        "base_metal": {**listed(FORCE_PER_LENGTH), "minItems": 2, "maxItems": 2},
+                        "base_metal": _pair(FORCE_PER_LENGTH),
                     },
                 )
             ),
@@ -45,6 +122,11 @@ COMPONENTS: dict[str, Json] = {
             "length": nullable(
                 record("Length of one weld.", {"given": LENGTH, "effective": LENGTH, "factor": number()})
             ),
+            "intermittent": nullable(ref("IntermittentFillet")),
+            "concentric": nullable(ref("ConcentricGroup")),
+            "balance": nullable(ref("WeldBalance")),
+            "tension_member": nullable(ref("TensionMemberStrength")),
+            "unstiffened_flange": nullable(ref("FlangeWidth")),
         },
     ),
 }

@@ -55,7 +55,7 @@ def answered(dimension: Dimension) -> Json:
     )
 
 
-LENGTH, FORCE_PER_LENGTH = ref("LengthAnswer"), ref("ForcePerLengthAnswer")
+LENGTH, FORCE, FORCE_PER_LENGTH = ref("LengthAnswer"), ref("ForceAnswer"), ref("ForcePerLengthAnswer")
 AREA, MASS_PER_LENGTH, STRESS = ref("AreaAnswer"), ref("MassPerLengthAnswer"), ref("StressAnswer")
 
 _COMMON_REQUIRED: dict[str, Json] = {
