@@ -28,6 +28,34 @@ AISC: Json = {
     "filler": "E70",
     "load": {"force": "60 kip", "length": "8 in", "angle": "0 deg"},
 }
+ANGLE_ON_GUSSET: Json = {
+    "rule_set": "aisc-360-22-lrfd",
+    "basis": "load",
+    "joint": {"kind": "lap", "sides": 2},
+    "parts": [{"thickness": "1/2 in", "material": "A36"}, {"thickness": "3/8 in", "material": "A36"}],
+    "filler": "E70",
+    "load": {"force": "40 kip", "length": "10 in", "width": "4 in", "centroid": "1.2 in"},
+}
+CONCENTRIC: Json = {
+    **ANGLE_ON_GUSSET,
+    "joint": {"kind": "lap"},
+    "load": {"force": "40 kip", "longitudinal_length": "8 in", "transverse_length": "4 in"},
+}
+STITCHED: Json = {
+    "rule_set": "en-1993-1-8-2005-simplified",
+    "basis": "load",
+    "joint": {"kind": "tee", "sides": 2},
+    "parts": [{"thickness": "12 mm", "material": "S355"}, {"thickness": "10 mm", "material": "S355"}],
+    "load": {"force": "60 kN", "length": "1000 mm", "angle": "0 deg"},
+    "intermittent": {"segment": "60 mm", "gap": "100 mm", "loading": "tension", "widths": ["200 mm", "150 mm"]},
+}
+ON_FLANGE: Json = {
+    "rule_set": "en-1993-1-8-2005-directional",
+    "basis": "full-strength",
+    "joint": {"kind": "tee", "sides": 2},
+    "parts": [{"thickness": "15 mm", "material": "S275"}, {"thickness": "12 mm", "material": "S275"}],
+    "unstiffened_flange": {"web_thickness": "9 mm", "root_radius": "18 mm", "plate_width": "180 mm"},
+}
 THIN: Json = {
     "rule_set": "thin-part",
     "basis": "thin-part",

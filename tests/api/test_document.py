@@ -15,10 +15,12 @@ import schemathesis
 from tests.api.exchange import Exchange, document, request_validator
 from tests.api.sound import (
     AISC,
+    ANGLE_ON_GUSSET,
     BEVEL,
     BRACKET,
     BUTT,
     CLOSED,
+    CONCENTRIC,
     EN,
     FILLET,
     FILLET_SEAM,
@@ -27,8 +29,10 @@ from tests.api.sound import (
     GROUP,
     HALF_OPEN,
     LEFT_OUT,
+    ON_FLANGE,
     OPEN,
     SIX,
+    STITCHED,
     THIN,
     THROUGH,
     TO_BEVEL,
@@ -186,7 +190,7 @@ def test_requests_are_closed_and_refuse_null() -> None:
 def test_quantities_have_a_format_and_closed_units() -> None:
     """A quantity is a text with a pattern and a format, or a closed object of a number and a unit of a list."""
     names = [name for name in _request_components() if "anyOf" in SCHEMAS[name]]
-    assert set(names) == {"Length", "Force", "ForcePerLength", "Moment", "Stress", "Angle"}
+    assert set(names) == {"Length", "Force", "ForcePerLength", "Moment", "Stress", "Angle", "Area"}
     for name in names:
         text, closed = SCHEMAS[name]["anyOf"]
         assert text["type"] == "string"
@@ -239,6 +243,10 @@ HOLDING: list[tuple[str, Json]] = [
     (FILLET, changed(EN, load={"longitudinal": "100 N/mm"})),
     (FILLET, AISC),
     (FILLET, changed(THIN, joint={"kind": "tee"})),
+    (FILLET, CONCENTRIC),
+    (FILLET, changed(ANGLE_ON_GUSSET, tension_member={"area": "2 in2"})),
+    (FILLET, STITCHED),
+    (FILLET, ON_FLANGE),
     *(
         (GRIND, changed(request, finish=finish))
         for request, finishes in (

@@ -15,12 +15,19 @@ from truethroat_service.engine.rule_set import PartMetal, WeldMetal
 
 ROWS = 200
 NUMBERS = [field.name for field in fields(Sizes) if not field.name.endswith("_source")]
+FORMS = {
+    "thin": ("thin-part",),
+    "aisc": ("shared", "components", "long", "short"),
+    "en": ("shared", "components", "long", "short", "stiffener", "ends", "root"),
+}
+JOINTS = (("tee", 1), ("tee", 2), ("lap", 1), ("lap", 2), ("inside-corner", 1))
+ONLY = {"long": (("lap", 1), ("lap", 2)), "root": (("tee", 1),)}
 CASES = [
     (rules, kind, sides, form)
     for rules in ENTRIES
-    for kind, sides in (("tee", 1), ("tee", 2), ("lap", 1), ("lap", 2), ("inside-corner", 1))
-    for form in (("thin-part",) if rules == "thin-part" else ("shared", "components", "long", "short"))
-    if form != "long" or kind == "lap"
+    for kind, sides in JOINTS
+    for form in FORMS[rules.split("-")[0]]
+    if (kind, sides) in ONLY.get(form, JOINTS)
 ]
 
 
@@ -69,13 +76,16 @@ def _fillets(rules_id: str, kind: Any, sides: int, form: str, row: dict[str, Any
         parts=(parts[0], parts[1]),
         metal=WeldMetal(row["filler"], row["f_u"][0], row["beta_w"], row["compatible"]),
         side_loads=loads,
-        length={"short": row["length"], "long": row["long"]}.get(form),
+        length={"short": row["length"], "ends": row["length"], "long": row["long"]}.get(form),
         end_loaded=form == "long",
         edge=row["thickness"][1] if kind == "lap" else None,
         gap=row["gap"],
         penetration=row["penetration"],
         by_throat=rules_id.startswith("en"),
         step=row["step"],
+        stiffener_length=3.0 * row["long"] if form == "stiffener" else None,
+        full_size_ends=form != "ends",
+        root_bending=form == "root",
     )
 
 

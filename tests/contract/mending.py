@@ -87,6 +87,7 @@ def _fillet(body: Json, chance: Chance) -> None:
     else:
         body["basis"] = chance.of("load", "full-strength")
         _load(body, chance)
+    _options(body, chance.of("none", "ends", "transverse_stiffener", *_MENDED), chance)
     if aisc:
         body["filler"] = chance.of("E70", "E80", {"tensile_strength": "70 ksi"})
         _drop(body, "parameters")
@@ -219,13 +220,104 @@ def _extent(body: Json, iso: bool, chance: Chance) -> None:
     extent["of_weld"] = chance.of("80 mm", "12 in", {"value": 1.5, "unit": "m"})
 
 
+def _options(body: Json, kept: str, chance: Chance) -> None:
+    """Mend what only some fillets have: one of it at most, where the rules and the joint have it."""
+    en, aisc = (str(body["rule_set"]).startswith(family) for family in ("en", "aisc"))
+    joint, load = body["joint"], body.get("load", {})
+    one_length = "angle" in load or ("length" in load and "width" not in load)
+    wanted = {
+        "intermittent": (en or aisc) and one_length and "intermittent" in body,
+        "ends": en and one_length,
+        "transverse_stiffener": en and one_length and joint["kind"] != "lap",
+        "root_bending": en and bool(body.get("root_bending")),
+        "unstiffened_flange": en and "unstiffened_flange" in body,
+        "tension_member": aisc and body["basis"] == "load" and "tension_member" in body,
+    }
+    for field, sound in wanted.items():
+        if field != kept or not sound:
+            _drop(body, field)
+        else:
+            _drop(body, "end_loaded")
+            if field in _MENDED:
+                _MENDED[field](body, en, chance)
+    if not en:
+        _drop(body, "minimum_throat")
+
+
+def _intermittent(body: Json, en: bool, chance: Chance) -> None:
+    """Mend an intermittent fillet: a usual segment, and what its rules go by."""
+    run = body["intermittent"]
+    run["segment"] = _millimetres(chance, 40, 60)
+    if "gap" in run:
+        run["gap"] = _millimetres(chance, 20, 60)
+    _drop(run, "exposure", "widths")
+    if body["joint"].get("sides") != 2:
+        _drop(run, "staggered")
+    if en and (run["loading"] != "tension" or run.get("member") != "stiffener"):
+        run["widths"] = [_millimetres(chance, 150, 300), _millimetres(chance, 150, 300)]
+
+
+def _bent_at_root(body: Json, en: bool, chance: Chance) -> None:
+    """Mend a tee from one side."""
+    body["joint"] = {"kind": "tee"}
+    _drop(body, "edge_of")
+    _drop(body.get("load", {}), "transverse")
+
+
+def _on_flange(body: Json, en: bool, chance: Chance) -> None:
+    """Mend a plate on an unstiffened flange."""
+    body.update(basis="full-strength", joint={"kind": "tee", "sides": 2})
+    flange = body["unstiffened_flange"]
+    flange.update(web_thickness=_millimetres(chance, 6, 12), plate_width=_millimetres(chance, 60, 160))
+    _drop(flange, "weld_throat", "root_radius")
+    if flange.get("section") != "box":
+        flange[chance.of("root_radius", "weld_throat")] = _millimetres(chance, 4, 12)
+    _drop(body, "load", "edge_of")
+
+
+def _held_by_two(body: Json, en: bool, chance: Chance) -> None:
+    """Mend a tension member."""
+    _balanced(body, chance)
+    body["tension_member"] = chance.of({}, {"eccentricity": "10 mm"}, {"area": {"value": 2, "unit": "in2"}})
+
+
+_MENDED = {
+    "intermittent": _intermittent,
+    "root_bending": _bent_at_root,
+    "unstiffened_flange": _on_flange,
+    "tension_member": _held_by_two,
+}
+
+
+def _balanced(body: Json, chance: Chance) -> None:
+    """Mend a member held by two side welds."""
+    body["joint"] = {"kind": "lap", "sides": 2}
+    body["load"] = {
+        "force": chance.of("60 kN", "20 kip"),
+        "length": chance.of("400 mm", "20 in"),
+        "width": _millimetres(chance, 80, 120),
+        "centroid": _millimetres(chance, 20, 40),
+    }
+    _drop(body, "end_loaded")
+
+
 def _load(body: Json, chance: Chance) -> None:
     """Mend a load: one where the basis wants it, none where it does not."""
     if body["basis"] != "load":
         _drop(body, "load", "end_loaded")
         return
     load = body.get("load", {})
-    if "force" in load or not load:
+    if "centroid" in load:
+        _balanced(body, chance)
+    elif "transverse_length" in load:
+        body["joint"] = {"kind": "lap"}
+        body["load"] = {
+            "force": chance.of("60 kN", "20 kip"),
+            "longitudinal_length": _millimetres(chance, 150, 300),
+            "transverse_length": _millimetres(chance, 50, 150),
+        }
+        _drop(body, "end_loaded")
+    elif "force" in load or not load:
         body["load"] = {
             "force": chance.of("40 kN", "12 kip", {"value": 90_000, "unit": "N"}),
             "length": chance.of("200 mm", "10 in", {"value": 1.5, "unit": "m"}),

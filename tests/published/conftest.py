@@ -12,14 +12,9 @@ CANNOT_BE_ANSWERED
 - AISC Manual Table 8-8: US-T8-8: the row a = 0 is no instantaneous-centre result.
 - AISC Design Example II.A-17A: US-013, its rule of 5/8 of the plate: not a rule of any rule set. The rest is checked.
 - AISC 360-22 Table J2.2: US-048: flare grooves are no preparation of bevel-depth.
-- Shigley: US-055 (Example 9-3): needs the balance of two welds about a member's centroid; its force per inch is that of
-  Prob. 9-2.
-- Segui: US-059 (Example 7.10, longitudinal with transverse): needs the rule for concentric groups.
 - AWS D1.1 preheat table: US-051: needs heat and preheat.
 - AASHTO LRFD 6.13.3.2.4b: US-066: no rule set of that code.
-- EN 1993-1-8: EN-LNG-04 (4.11(4), stiffeners over 1.7 m: the reduction is for laps here), EN-TBUTT-01 (4.7.3, T-butt
-  with its gap: needs groove sizes), EN-PLUG-01 (4.8, plug welds), EN-UNST-01 (4.10, unstiffened flange),
-  EN-ANG-01 (angle balanced about its centroid).
+- EN 1993-1-8: EN-TBUTT-01 (4.7.3, T-butt with its gap: needs groove sizes), EN-PLUG-01 (4.8, plug welds).
 - EN 1993-1-9: EN-FAT-01, EN-FAT-02: fatigue is in no rule set.
 - EN 1993-1-12 and EN 1999-1-1: EN-HSS-01 (steels over S460), EN-AL-01 (aluminium): in no rule set.
 - ISO 13920: EN-TOL-01, -02, -03, D-ISO13920-linear: tolerances of parts, no length of a weld.
@@ -31,7 +26,7 @@ CANNOT_BE_ANSWERED
   D-transverse-Blodgett, D-longitudinal-butt-King, D-angular-Blodgett-inch, D-angular-metric-coefficient,
   D-tendon-force, D-Okerblom, D-fillet-transverse-T, D-fillet-transverse-lap: need distortion.
 - Centreline cracking and shape of a pass: EN-UCS-01, EN-UCS-03, C-UCS-1, C-UCS-limits, C-width-depth,
-  C-WD-mitre-fillet, C-D11-pass-shape: need crack risk. C-min-throat-DIN (DIN 18800): no rule set of that code.
+  C-WD-mitre-fillet, C-D11-pass-shape: need crack risk.
 - ESAB handbooks, weight of root gaps and caps: Q-gap-rectangle, Q-reinforcement: a preparation has no gap and no cap.
   Handbook fillet tables with 10 % on the leg: Q-fillet-convex-1_4, -3_16, -5_16, -3_8, -1_2; Q-metric-z6,
   Q-misprint-14.29: need filler quantity (the last row's misprint cannot be told from a bevel of that depth alone).

@@ -1,7 +1,9 @@
 """EN 1993-1-8:2005, section 4: values worked by hand from the clause, in no print of their own.
 
-Clauses 4.5.1(2) and 4.5.2(2) were read in a reprint with commentary; 4.5.3.2 and 4.11 are from memory.
+Clauses 4.5.1 and 4.5.2(2) were read in a reprint with commentary; 4.3.2.2, 4.5.3.2, 4.10 to 4.12 are from memory.
 """
+
+from typing import Any
 
 import pytest
 from tests.published.conftest import Ask
@@ -91,3 +93,123 @@ def test_plate_beside_the_weld(ask: Ask, angle: str, strength: float) -> None:
     """EN 1993-1-1 6.2.3 and 6.2.6, from memory: 10 mm of S235, 235/sqrt(3) x 10 along, 235 x 10 N/mm across."""
     answer = ask(FILLET_SIZE, en_fillet(DIRECTIONAL, "4 mm", f_u=360, beta_w=0.8, angle=angle, thickness="10 mm"))
     assert base_metal(answer, 2) == pytest.approx(strength, abs=0.1)
+
+
+@pytest.mark.parametrize(("metres", "factor"), [(1.7, 1.0), (3.4, 0.9), (10.0, 0.6)])
+def test_long_stiffener(ask: Ask, metres: float, factor: float) -> None:
+    """4.11(4), eq. (4.10): 1.1 - L/17 with L in metres, between 0.6 and 1."""
+    request = en_fillet(SIMPLIFIED, "4 mm", f_u=510, beta_w=0.9, length=f"{metres} m", transverse_stiffener=True)
+    answer = ask(FILLET_SIZE, request)
+    assert answer["length"]["factor"] == pytest.approx(factor, abs=1e-9)
+    # The throat needed makes up for it: 0.1 kN over the length at f_vw,d = 510/(sqrt(3)*0.9*1.25) = 261.73 N/mm2.
+    assert throat(answer) == pytest.approx(100 / (1000 * metres) / 261.73 / factor, rel=1e-4)
+
+
+@pytest.mark.parametrize(
+    ("section", "beside", "width"),
+    # k = (15/20)(275/275) = 0.75. I: 9 + 2*18 + 7*0.75*15; welded, a = 6: 9 + 2*sqrt(2)*6 + 78.75; box: 2*9 + 5*k*15.
+    [("i", {"root_radius": "18 mm"}, 123.75), ("i", {"weld_throat": "6 mm"}, 104.7206), ("box", {}, 74.25)],
+)
+def test_unstiffened_flange(ask: Ask, section: str, beside: dict[str, str], width: float) -> None:
+    """4.10: a plate 180 by 20 on a flange 15 thick; under 275/430 x 180 = 115.12 mm the flange is to be stiffened."""
+    part = {"yield_strength": "275 MPa", "tensile_strength": "430 MPa", "beta_w": 0.85}
+    answer = ask(
+        FILLET_SIZE,
+        {
+            "rule_set": DIRECTIONAL,
+            "basis": "full-strength",
+            "joint": {"kind": "tee", "sides": 2},
+            "parts": [{"thickness": "15 mm", **part}, {"thickness": "20 mm", **part}],
+            "unstiffened_flange": {"section": section, "web_thickness": "9 mm", "plate_width": "180 mm", **beside},
+        },
+    )
+    flange = answer["unstiffened_flange"]
+    assert flange["share"] == pytest.approx(0.75)
+    assert flange["effective_width"]["value"] == pytest.approx(width, abs=0.01)
+    assert flange["least_width"]["value"] == pytest.approx(115.12, abs=0.01)
+    assert flange["stiffen"] == (width < 115.12)
+    assert answer["verdict"] == ("cannot-be-reached" if width < 115.12 else "enough")
+    # The plate holds 275 x 20 N/mm over that width; the weld is for all of the plate, 4.10(5):
+    # 2 a of each of two = 20 x 275 by the directional method, a = 5500/2 x sqrt(2) x 0.85 x 1.25/430.
+    assert flange["resistance"]["value"] == pytest.approx(width * 5.5, rel=1e-4)
+    assert throat(answer) == pytest.approx(2750 * 2**0.5 * 0.85 * 1.25 / 430, rel=1e-6)
+
+
+def test_angle_on_a_gusset(ask: Ask) -> None:
+    """Statics and 4.5.3.3: 150 kN, leg 100, centroid 30 from the heel, a = 5: 105 and 45 kN, 101.04 and 43.3 mm."""
+    request = en_fillet(SIMPLIFIED, "5 mm", f_u=360, beta_w=0.8, joint={"kind": "lap", "sides": 2})
+    load = {"force": "150 kN", "length": "160 mm", "width": "100 mm", "centroid": "30 mm"}
+    balance = ask(FILLET_SIZE, {**request, "load": load})["balance"]
+    assert [force["value"] for force in balance["forces"]] == pytest.approx([105.0, 45.0], rel=2e-4)
+    assert [length["value"] for length in balance["least_lengths"]] == pytest.approx([101.04, 43.3], rel=2e-4)
+
+
+@pytest.mark.parametrize(("overall", "verdict"), [("46 mm", "cannot-be-reached"), ("48 mm", "enough")])
+def test_ends_not_full_size(ask: Ask, overall: str, verdict: str) -> None:
+    """4.5.1(1): of 46 mm less two throats of 6 mm 34 are left, under six throats; 48 mm leave 36."""
+    answer = ask(FILLET_SIZE, en_fillet(DIRECTIONAL, "6 mm", f_u=360, beta_w=0.8, length=overall, ends="craters"))
+    assert answer["verdict"] == verdict
+    if verdict == "enough":
+        assert answer["length"]["effective"]["value"] == pytest.approx(36.0)
+
+
+def test_throat_with_ends_not_full_size(ask: Ask) -> None:
+    """The same solved: 4 mm of S355, f_u 510, over 200 mm less 8 mm, 261.73 x 4 x 192 N = 201.01 kN."""
+    request = en_fillet(SIMPLIFIED, "0.5 mm", f_u=510, beta_w=0.9, ends="craters", f_y=355)
+    load = {"force": "201.01 kN", "length": "200 mm", "angle": "0 deg"}
+    assert throat(ask(FILLET_SIZE, {**request, "load": load})) == pytest.approx(4.0, rel=1e-4)
+
+
+def _intermittent(**more: Any) -> dict[str, Any]:
+    """Request for segments of 50 mm of 4 mm throat between plates of 12 and 10 mm, 300 and 120 mm wide."""
+    part = {"yield_strength": "235 MPa", "tensile_strength": "360 MPa", "beta_w": 0.8}
+    return {
+        "rule_set": SIMPLIFIED,
+        "basis": "load",
+        "joint": {"kind": "tee", "sides": 2},
+        "parts": [{"thickness": "12 mm", **part}, {"thickness": "10 mm", **part}],
+        "load": {"longitudinal": "10 N/mm"},
+        "size_step": "4 mm",
+        "intermittent": {"segment": "50 mm", "widths": ["300 mm", "120 mm"], **more},
+    }
+
+
+@pytest.mark.parametrize(
+    ("more", "gap"),
+    [
+        ({"loading": "tension"}, 160.0),  # 16 x 10
+        ({"loading": "compression"}, 30.0),  # a quarter of 120, under 12 x 10
+        ({"loading": "shear", "widths": ["1 m", "900 mm"]}, 120.0),  # 12 x 10
+        # The gap to the other side, (e - 50)/2, is what counts: 16 x 10 is reached at 370 mm.
+        ({"loading": "tension", "staggered": True}, 370.0),
+    ],
+)
+def test_largest_gap(ask: Ask, more: dict[str, Any], gap: float) -> None:
+    """4.3.2.2(2) and (3), Figure 4.1; the end weld of a built-up member is 0.75 of the wider part (4.3.2.2(5))."""
+    answer = ask(FILLET_SIZE, _intermittent(**more))
+    assert answer["intermittent"]["gap"]["value"] == pytest.approx(gap)
+    widest = 1000.0 if "widths" in more else 300.0
+    assert answer["intermittent"]["end_weld"]["value"] == pytest.approx(0.75 * widest)
+
+
+def test_intermittent_strength(ask: Ask) -> None:
+    """4.9(7): a segment carries (e + l)/l; 4 mm at 207.85 N/mm2 is 831.4 N/mm, and 50 in 125 of it 332.6 N/mm."""
+    request = {**_intermittent(loading="tension", gap="75 mm"), "joint": {"kind": "tee", "sides": 1}}
+    answer = ask(FILLET_SIZE, {**request, "load": {"longitudinal": "332.5 N/mm"}})
+    assert answer["intermittent"]["strength"]["value"] == pytest.approx(332.6, abs=0.1)
+    assert answer["utilisation"] == pytest.approx(1.0, abs=0.001)
+    assert ask(FILLET_SIZE, {**request, "load": {"longitudinal": "332.7 N/mm"}})["specify"]["throat"]["value"] > 4.0
+
+
+def test_root_bending(ask: Ask) -> None:
+    """4.12 by the model beside it (no source): 6 mm throat under 10 mm plate of S355, f_u 490, pulled square.
+
+    Arm 10/2 + 6*sqrt(2)/4 = 7.1213 mm; for each N/mm the root has 1/sqrt(2) + 6*7.1213/6 = 7.8284 across the throat.
+    0.9 f_u/1.25 governs: 6*352.8/7.8284 = 270.4 N/mm.
+    """
+    request = en_fillet(
+        DIRECTIONAL, "6 mm", f_u=490, f_y=355, beta_w=0.9, thickness="10 mm", angle="90 deg", root_bending=True
+    )
+    assert weld(ask(FILLET_SIZE, request)) == pytest.approx(270.4, abs=0.05)
+    # By the simplified method 251.47 N/mm2 on the resultant of 7.8284 and 1/sqrt(2), 7.8603: 191.95 N/mm.
+    assert weld(ask(FILLET_SIZE, {**request, "rule_set": SIMPLIFIED})) == pytest.approx(191.95, abs=0.05)

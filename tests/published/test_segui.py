@@ -1,4 +1,4 @@
-"""W. T. Segui, Steel Design, 5th ed., Example 7.9, from memory: two 3/16 in welds of 4 in on a 1/4 in gusset of A36."""
+"""W. T. Segui, Steel Design, 5th ed., Examples 7.9 and 7.10, from memory: 3/16 in welds on a 1/4 in gusset of A36."""
 
 import pytest
 from tests.published.conftest import Ask
@@ -24,3 +24,24 @@ def test_plate_strength(ask: Ask) -> None:
     by_yield, by_rupture = (value / KIP_PER_INCH for value in worked(answer, "r_avail")[:2])
     assert by_yield == pytest.approx(5.4, rel=0.003)
     assert by_rupture == pytest.approx(6.525, rel=0.003)
+
+
+def test_longitudinal_with_transverse(ask: Ask) -> None:
+    """Example 7.10: the two welds of 4 in and one of 4 in across; plain sum 50.1 kips, 0.85 and 1.5 times 53.5 kips."""
+    request = aisc_fillet(LRFD, "3/16 in", length="4 in", parts=(GUSSET, GUSSET))
+    load = {"force": "0.1 kip", "longitudinal_length": "8 in", "transverse_length": "4 in"}
+    answer = ask(FILLET_SIZE, {**request, "load": load})
+    assert answer["verdict"] == "enough"
+    group = answer["concentric"]
+    assert group["plain_sum"]["value"] == pytest.approx(50.1, rel=0.003)
+    assert group["weighted_sum"]["value"] == pytest.approx(53.5, rel=0.003)
+    assert group["strength"] == group["weighted_sum"]
+    assert group["counts"] == "weighted-sum"
+
+
+def test_size_for_the_group(ask: Ask) -> None:
+    """The same turned round: 53.5 kips on that group need 3/16 in."""
+    request = aisc_fillet(LRFD, "1/16 in", length="4 in", parts=(GUSSET, GUSSET))
+    load = {"force": "53.5 kip", "longitudinal_length": "8 in", "transverse_length": "4 in"}
+    answer = ask(FILLET_SIZE, {**request, "load": load})
+    assert answer["required"]["leg"]["value"] == pytest.approx(3 / 16, rel=0.003)

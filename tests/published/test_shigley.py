@@ -93,3 +93,15 @@ def test_example_9_2_base_metal(ask: Ask) -> None:
     part = steel("3/8 in", "27.5 ksi", "50 ksi")
     answer = ask(FILLET_SIZE, aisc_fillet(ASD, "3/8 in", length="2 in", sides=2, parts=(part, part)))
     assert 2 * 2 * base_metal(answer, 1) == pytest.approx(16.5, rel=0.002)
+
+
+def test_example_9_3_balanced_welds(ask: Ask) -> None:
+    """Example 9-3, from memory: 24 kips, a bar 4 in deep, centroid 1.67 in from one edge: 14.0 and 10.0 kips.
+
+    At 4.64 kip/in, 5/16 in of E70, that is 3.02 and 2.16 in.
+    """
+    request = aisc_fillet(ASD, "5/16 in", length="6 in", sides=2, parts=(steel("1/2 in"), steel("1/2 in")))
+    load = {"force": "24 kip", "length": "6 in", "width": "4 in", "centroid": "1.67 in"}
+    balance = ask(FILLET_SIZE, {**request, "load": load})["balance"]
+    assert [force["value"] for force in balance["forces"]] == pytest.approx([14.0, 10.0], rel=0.01)
+    assert [length["value"] for length in balance["least_lengths"]] == pytest.approx([3.02, 2.16], rel=0.01)

@@ -1,0 +1,298 @@
+"""Options of a fillet that do not fit together, or that the chosen rules do not have."""
+
+from __future__ import annotations
+
+from typing import Any
+
+import pytest
+from tests.api.exchange import Exchange
+from tests.api.sound import AISC, ANGLE_ON_GUSSET, CONCENTRIC, EN, FILLET, LEFT_OUT, ON_FLANGE, STITCHED, THIN, changed
+
+STITCH = STITCHED["intermittent"]
+LAP_OF_TWO = changed(AISC, load__length="8 in")
+ONE_SIDED = changed(EN, joint={"kind": "tee"}, root_bending=True)
+
+FAULTS: dict[str, tuple[Any, str, str, str]] = {
+    # Groups
+    "group by EN": (
+        changed(EN, joint={"kind": "lap"}, load=CONCENTRIC["load"]),
+        "#/load",
+        "out-of-scope",
+        "has no rule for welds along and across one force together",
+    ),
+    "group in a tee": (changed(CONCENTRIC, joint__kind="tee"), "#/joint/kind", "inconsistent", "make a lap joint"),
+    "group of two sides": (changed(CONCENTRIC, joint__sides=2), "#/joint/sides", "inconsistent", "leave sides out"),
+    "group end-loaded": (changed(CONCENTRIC, end_loaded=True), "#/end_loaded", "inconsistent", "ask each weld alone"),
+    "balance on one side": (changed(ANGLE_ON_GUSSET, joint__sides=1), "#/joint", "inconsistent", "on 2 sides"),
+    "centroid outside": (
+        changed(ANGLE_ON_GUSSET, load__centroid="4 in"),
+        "#/load/centroid",
+        "inconsistent",
+        "is not within the 101.6 mm between the welds",
+    ),
+    # Lengths
+    "stiffener by AISC": (
+        changed(AISC, transverse_stiffener=True),
+        "#/transverse_stiffener",
+        "inconsistent",
+        "belongs to EN 1993-1-8",
+    ),
+    "stiffener as a lap": (
+        changed(EN, joint__kind="lap", transverse_stiffener=True),
+        "#/transverse_stiffener",
+        "inconsistent",
+        "a lap may be end_loaded instead",
+    ),
+    "stiffener without length": (
+        changed(EN, load={"normal": "100 N/mm"}, transverse_stiffener=True),
+        "#/transverse_stiffener",
+        "inconsistent",
+        "needs the length of the weld",
+    ),
+    "stiffener with full strength": (
+        changed(EN, basis="full-strength", load=LEFT_OUT, transverse_stiffener=True),
+        "#/transverse_stiffener",
+        "inconsistent",
+        'goes with basis "load"',
+    ),
+    "craters by AISC": (changed(AISC, ends="craters"), "#/ends", "inconsistent", "counts the length that is full size"),
+    "craters of an end-loaded lap": (
+        changed(EN, joint__kind="lap", end_loaded=True, ends="craters"),
+        "#/ends",
+        "inconsistent",
+        "both reduce the length",
+    ),
+    "German throat by AISC": (
+        changed(AISC, minimum_throat="din-na"),
+        "#/minimum_throat",
+        "inconsistent",
+        "leave it out",
+    ),
+    # Bending about the root
+    "root bending by AISC": (
+        changed(AISC, root_bending=True),
+        "#/root_bending",
+        "inconsistent",
+        "has no rule to size a fillet for bending about its root",
+    ),
+    "root bending of two sides": (
+        changed(EN, root_bending=True),
+        "#/root_bending",
+        "inconsistent",
+        "a tee welded from one side",
+    ),
+    "root bending at an angle": (
+        changed(ONE_SIDED, joint__angle="80 deg"),
+        "#/joint/angle",
+        "out-of-scope",
+        "for plates at 90 deg",
+    ),
+    "root bending by a push": (
+        changed(ONE_SIDED, load={"normal": "50 N/mm", "transverse": "5 N/mm"}),
+        "#/load/transverse",
+        "out-of-scope",
+        "in the plane of part 2",
+    ),
+    "root bending with craters": (
+        changed(ONE_SIDED, ends="craters"),
+        "#/root_bending",
+        "inconsistent",
+        "not combined with a reduced length",
+    ),
+    # Intermittent
+    "intermittent by the thin part": (
+        changed(THIN, intermittent={"segment": "50 mm", "loading": "shear"}),
+        "#/intermittent",
+        "inconsistent",
+        "claims no strength",
+    ),
+    "intermittent in full strength": (
+        changed(STITCHED, basis="full-strength", load=LEFT_OUT),
+        "#/intermittent",
+        "inconsistent",
+        "needs a continuous weld",
+    ),
+    "intermittent in a group": (
+        changed(CONCENTRIC, intermittent={"segment": "2 in", "loading": "shear"}),
+        "#/intermittent",
+        "inconsistent",
+        "the welds of a group are continuous",
+    ),
+    "intermittent stiffener over its length": (
+        changed(STITCHED, transverse_stiffener=True),
+        "#/transverse_stiffener",
+        "inconsistent",
+        "a continuous weld",
+    ),
+    "staggered on one side": (
+        changed(STITCHED, joint__sides=1, intermittent__staggered=True),
+        "#/intermittent/staggered",
+        "inconsistent",
+        "joint.sides is 1",
+    ),
+    "no widths": (
+        changed(STITCHED, intermittent__widths=LEFT_OUT),
+        "#/intermittent/widths",
+        "inconsistent",
+        "send them",
+    ),
+    "widths of no use": (
+        changed(STITCHED, intermittent__member="stiffener"),
+        "#/intermittent/widths",
+        "inconsistent",
+        "leave them out",
+    ),
+    "corrosive": (
+        changed(STITCHED, intermittent__exposure="corrosive"),
+        "#/intermittent/exposure",
+        "out-of-scope",
+        "not for corrosive conditions; weld it continuous (EN 1993-1-8:2005, 4.3.2.2(1)",
+    ),
+    "weathering steel by EN": (
+        changed(STITCHED, intermittent__exposure="weathering-steel"),
+        "#/intermittent/exposure",
+        "out-of-scope",
+        "not for corrosive conditions",
+    ),
+    "corrosive by AISC": (
+        changed(AISC, intermittent={"segment": "2 in", "loading": "shear", "exposure": "corrosive"}),
+        "#/intermittent/exposure",
+        "out-of-scope",
+        "(ANSI/AISC 360-22, J3.6)",
+    ),
+    "weathering steel at a stiffener": (
+        changed(
+            AISC,
+            intermittent={
+                "segment": "2 in",
+                "loading": "shear",
+                "exposure": "weathering-steel",
+                "member": "stiffener",
+            },
+        ),
+        "#/intermittent/exposure",
+        "inconsistent",
+        "not at a stiffener",
+    ),
+    "segments over the line": (
+        changed(STITCHED, load__length="110 mm"),
+        "#/intermittent/segment",
+        "inconsistent",
+        "two segments of 60 mm do not fit in 110 mm",
+    ),
+    "gap over the line": (
+        changed(STITCHED, load__length="200 mm"),
+        "#/intermittent/gap",
+        "inconsistent",
+        "no more than 80 mm is left",
+    ),
+    # Tension member
+    "tension member by EN": (
+        changed(EN, tension_member={"width": "100 mm"}),
+        "#/tension_member",
+        "inconsistent",
+        "a rule of AISC 360-22",
+    ),
+    "tension member across": (
+        changed(AISC, load__angle="90 deg", tension_member={"width": "4 in"}),
+        "#/tension_member",
+        "inconsistent",
+        "two welds along the force alone",
+    ),
+    "tension member without width": (
+        changed(LAP_OF_TWO, tension_member={}),
+        "#/tension_member/width",
+        "inconsistent",
+        "needs the width",
+    ),
+    "tension member of two widths": (
+        changed(ANGLE_ON_GUSSET, tension_member={"width": "4 in"}),
+        "#/tension_member/width",
+        "inconsistent",
+        "load.width already says",
+    ),
+    "tension member far out": (
+        changed(ANGLE_ON_GUSSET, tension_member={"eccentricity": "5 in"}),
+        "#/tension_member/eccentricity",
+        "inconsistent",
+        "not within the length of the welds",
+    ),
+    "tension member intermittent": (
+        changed(LAP_OF_TWO, tension_member={"width": "4 in"}, intermittent={"segment": "2 in", "loading": "tension"}),
+        "#/tension_member",
+        "inconsistent",
+        "goes with continuous welds",
+    ),
+    # Unstiffened flange
+    "flange by AISC": (
+        changed(AISC, unstiffened_flange=ON_FLANGE["unstiffened_flange"]),
+        "#/unstiffened_flange",
+        "inconsistent",
+        "belongs to EN 1993-1-8",
+    ),
+    "flange of a lap": (
+        changed(ON_FLANGE, joint__kind="lap"),
+        "#/unstiffened_flange",
+        "inconsistent",
+        "the plate stands on the flange",
+    ),
+    "flange by load": (
+        changed(ON_FLANGE, basis="load", load=EN["load"]),
+        "#/basis",
+        "inconsistent",
+        'use "full-strength" (4.10(5))',
+    ),
+    "flange with neither": (
+        changed(ON_FLANGE, unstiffened_flange__root_radius=LEFT_OUT),
+        "#/unstiffened_flange",
+        "inconsistent",
+        "root_radius for a rolled section, or weld_throat for a welded one",
+    ),
+    "flange with both": (
+        changed(ON_FLANGE, unstiffened_flange__weld_throat="5 mm"),
+        "#/unstiffened_flange",
+        "inconsistent",
+        "root_radius for a rolled section, or weld_throat for a welded one",
+    ),
+    "box with a radius": (
+        changed(ON_FLANGE, unstiffened_flange__section="box"),
+        "#/unstiffened_flange",
+        "inconsistent",
+        "a box has no root radius",
+    ),
+}
+
+
+@pytest.mark.parametrize("case", FAULTS)
+def test_what_does_not_fit_is_refused(service: Exchange, case: str) -> None:
+    """An option that another field, or the rule set, leaves no sense is refused, once, with the way out."""
+    request, pointer, code, told = FAULTS[case]
+    [(where, kind, detail)] = service.faults(FILLET, request)
+    assert (where, kind) == (pointer, code)
+    assert told in detail
+
+
+@pytest.mark.parametrize("request_", [ANGLE_ON_GUSSET, CONCENTRIC, STITCHED, ON_FLANGE, ONE_SIDED])
+def test_the_requests_changed_above_are_sound(service: Exchange, request_: Any) -> None:
+    """What the cases start from is answered."""
+    assert service.answer(FILLET, request_)["verdict"] in ("enough", "cannot-be-reached")
+
+
+def test_inches_and_millimetres_are_one_joint(service: Exchange) -> None:
+    """The same intermittent weld in either unit has one fingerprint, and the same size but for its unit."""
+    metric = service.answer(FILLET, STITCHED)
+    inches = service.answer(
+        FILLET,
+        changed(
+            STITCHED,
+            load__length={"value": 1000 / 25.4, "unit": "in"},
+            intermittent__segment={"value": 60 / 25.4, "unit": "in"},
+            intermittent__gap={"value": 100 / 25.4, "unit": "in"},
+            units="us",
+            size_step="0.5 mm",
+        ),
+    )
+    assert inches["provenance"]["fingerprint"] == metric["provenance"]["fingerprint"]
+    assert inches["intermittent"]["largest_gap"]["value"] * 25.4 == pytest.approx(
+        metric["intermittent"]["largest_gap"]["value"], rel=1e-9
+    )
