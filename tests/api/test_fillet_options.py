@@ -1,4 +1,4 @@
-"""Options of a fillet that do not fit together, or that the chosen rules do not have."""
+"""Options of a fillet through the service: what does not fit together or is in no rule, and what is handed on."""
 
 from __future__ import annotations
 
@@ -6,7 +6,20 @@ from typing import Any
 
 import pytest
 from tests.api.exchange import Exchange
-from tests.api.sound import AISC, ANGLE_ON_GUSSET, CONCENTRIC, EN, FILLET, LEFT_OUT, ON_FLANGE, STITCHED, THIN, changed
+from tests.api.sound import (
+    AISC,
+    ANGLE_ON_GUSSET,
+    BRACKET,
+    CONCENTRIC,
+    EN,
+    FILLET,
+    GROUP,
+    LEFT_OUT,
+    ON_FLANGE,
+    STITCHED,
+    THIN,
+    changed,
+)
 
 STITCH = STITCHED["intermittent"]
 LAP_OF_TWO = changed(AISC, load__length="8 in")
@@ -296,3 +309,12 @@ def test_inches_and_millimetres_are_one_joint(service: Exchange) -> None:
     assert inches["intermittent"]["largest_gap"]["value"] * 25.4 == pytest.approx(
         metric["intermittent"]["largest_gap"]["value"], rel=1e-9
     )
+
+
+def test_a_weld_group_goes_on_to_its_fillet(service: Exchange) -> None:
+    """The group's equivalent force, sent on as it came, needs the throat that the group needs."""
+    group = service.answer(GROUP, BRACKET)
+    shared = {name: BRACKET[name] for name in ("rule_set", "parts", "filler")}
+    load = {"longitudinal": group["equivalent_force"]}
+    fillet = service.answer(FILLET, {**shared, "basis": "load", "joint": {"kind": "lap"}, "load": load})
+    assert fillet["required"]["throat"]["value"] == pytest.approx(group["required"]["throat"]["value"], rel=1e-9)
