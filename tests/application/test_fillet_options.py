@@ -322,6 +322,7 @@ def test_cautions_of_the_options() -> None:
         ("recalled-limit", plain(AISC[0], intermittent=run(AISC[0], 50.0, member="stiffener"))),
         ("spacing-by-pitch", plain(AISC[0], intermittent=run(AISC[0], 50.0))),
         ("root-bending-model", plain(EN[0], joint=Joint("tee"), root_bending=True)),
+        ("national-least-throat", plain(EN[0], minimum_throat="din-na")),
         ("long-stiffener", plain(EN[0], load=SharedForce(60e3, 1701.0, 0.0))),
         ("end-returns", plain(EN[0])),
         ("lap-overlap", plain(AISC[0], joint=Joint("lap"))),

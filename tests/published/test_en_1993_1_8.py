@@ -198,6 +198,7 @@ def test_intermittent_strength(ask: Ask) -> None:
     answer = ask(FILLET_SIZE, {**request, "load": {"longitudinal": "332.5 N/mm"}})
     assert answer["intermittent"]["strength"]["value"] == pytest.approx(332.6, abs=0.1)
     assert answer["utilisation"] == pytest.approx(1.0, abs=0.001)
+    assert "EN 1993-1-8:2005, 4.9(7), from memory" in answer["provenance"]["clauses"]
     assert ask(FILLET_SIZE, {**request, "load": {"longitudinal": "332.7 N/mm"}})["specify"]["throat"]["value"] > 4.0
 
 

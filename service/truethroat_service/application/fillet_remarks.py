@@ -175,6 +175,13 @@ def _remark_details(request: FilletSizeRequest, fillets: Fillets, units: Units, 
             " both ends unless the lap cannot open.",
             j2_2_intermittent.least_overlap.source,
         )
+    if request.minimum_throat is not None:
+        remarks.caution(
+            "national-least-throat",
+            "The national least throat keeps a small bead from chilling; it may be waived where the procedure sees to"
+            " that, and is then 5 mm from 30 mm of thickness on.",
+            fillets.least_throat[1] if fillets.least_throat else None,
+        )
     if run is not None and rules.options.intermittent is not None:
         remarks.caution(
             "gaps-corrode",

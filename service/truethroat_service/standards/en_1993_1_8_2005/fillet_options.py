@@ -4,7 +4,7 @@ from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 
 from ...engine import loads
-from ...engine.formula import Source, off_the_sheet
+from ...engine.formula import Source, cite, off_the_sheet
 from ...engine.numeric import Real, where
 from ...engine.rule_set import (
     FilletOptions,
@@ -38,7 +38,8 @@ class EnIntermittent:
         return clause("4.3.2.2(1)", "from memory")
 
     def gap_limits(self, run: Intermittent, parts: tuple[PartMetal, PartMetal]) -> tuple[GapLimit, ...]:
-        """4.3.2.2(2)."""
+        """4.3.2.2(2); that a segment carries the force of its pitch is 4.9(7)."""
+        cite(clause("4.9(7)", "from memory"))
         rules, (first, second) = s4_3_2_2_intermittent, parts
         if run.loading == "tension":
             most = rules.gap_in_tension(t=first.thickness, t_1=second.thickness, L_0=rules.MOST)
