@@ -57,6 +57,7 @@ class Parameters(TypedDict, total=False):
 
     gamma_m2: float
     gamma_m0: float
+    gamma_mw: float
     beta_w: float
 
 

@@ -19,8 +19,21 @@ RULE_SETS = [
     "aisc-360-22-asd",
     "en-1993-1-8-2005-directional",
     "en-1993-1-8-2005-simplified",
+    "en-1993-1-4-2006-directional",
+    "en-1993-1-4-2006-simplified",
+    "en-1993-1-12-2007-directional",
+    "en-1993-1-12-2007-simplified",
+    "en-1999-1-1-2007",
     "thin-part",
 ]
+# Recommended by EN 1993-1-8 2.2 and EN 1993-1-1 6.1; from memory: EN 1993-1-4 5.1 and 6.3, EN 1993-1-12 2.8,
+# EN 1999-1-1 8.1.1.
+PARAMETERS = {
+    "en-1993-1-8-": {"gamma_m2": 1.25, "gamma_m0": 1.0},
+    "en-1993-1-4-": {"gamma_m2": 1.25, "gamma_m0": 1.1, "beta_w": 1.0},
+    "en-1993-1-12-": {"gamma_m2": 1.25, "gamma_m0": 1.0, "beta_w": 1.0},
+    "en-1999-1-1-": {"gamma_mw": 1.25},
+}
 
 
 @pytest.mark.parametrize("path", CACHED)
@@ -69,7 +82,7 @@ def test_the_service_says_what_it_is(service: Exchange) -> None:
 
 
 def test_rule_sets_are_listed_with_what_they_rest_on(service: Exchange) -> None:
-    """Every rule set has editions, clauses and limits, each limit with its source; EN alone has parameters."""
+    """Every rule set has editions, clauses and limits, each limit with its source; Eurocodes alone have parameters."""
     listed = {rules["id"]: rules for rules in service.get("/v1/rule-sets").json["rule_sets"]}
     assert list(listed) == RULE_SETS
     for name, rules in listed.items():
@@ -78,9 +91,7 @@ def test_rule_sets_are_listed_with_what_they_rest_on(service: Exchange) -> None:
         assert rules["clauses"]
         assert rules["limits"]
         assert all(limit["text"] and limit["source"] for limit in rules["limits"])
-        # EN 1993-1-8 2.2 and EN 1993-1-1 6.1 recommend these.
-        expected = {"gamma_m2": 1.25, "gamma_m0": 1.0} if name.startswith("en-") else {}
-        assert rules["parameters"] == expected
+        assert rules["parameters"] == next((own for head, own in PARAMETERS.items() if name.startswith(head)), {})
 
 
 def test_quality_sets_are_listed_with_what_they_rest_on(service: Exchange) -> None:

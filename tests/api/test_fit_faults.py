@@ -227,7 +227,7 @@ FILLET_SCOPE: dict[str, tuple[Any, str, str]] = {
     "stainless filler": (
         changed(AISC, filler="E308L"),
         "#/filler",
-        f"E308L is stainless; {LRFD} covers carbon steel",
+        f"E308L is stainless; {LRFD} covers carbon and low-alloy steel",
     ),
     "EN over S460": (
         changed(EN, parts__0={**BY_HAND, "yield_strength": "461 MPa", "beta_w": 1.0}),

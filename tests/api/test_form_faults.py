@@ -153,7 +153,12 @@ FIELDS = [
     (FILLET, changed(EN, joint__legs=1), "#/joint/legs", "kind, angle, root_gap, sides"),
     (FILLET, changed(EN, parts__0__grade="x"), "#/parts/0/grade", "thickness, material"),
     (FILLET, changed(THIN, parts__0__grade="x"), "#/parts/0/grade", "thickness"),
-    (FILLET, changed(EN, parameters={"gamma_m1": 1.0}), "#/parameters/gamma_m1", "gamma_m2, gamma_m0, beta_w"),
+    (
+        FILLET,
+        changed(EN, parameters={"gamma_m1": 1.0}),
+        "#/parameters/gamma_m1",
+        "gamma_m2, gamma_m0, gamma_mw, beta_w",
+    ),
     (FILLET, changed(EN, load__moment="1 kN"), "#/load/moment", "force, length, angle"),
     (
         FILLET,
@@ -291,7 +296,8 @@ TYPES: list[tuple[str, Any, str, str, str]] = [
         "unknown-choice",
         (
             'must be one of "aisc-360-22-lrfd", "aisc-360-22-asd", "en-1993-1-8-2005-directional",'
-            ' "en-1993-1-8-2005-simplified", "thin-part"'
+            ' "en-1993-1-8-2005-simplified", "en-1993-1-4-2006-directional", "en-1993-1-4-2006-simplified",'
+            ' "en-1993-1-12-2007-directional", "en-1993-1-12-2007-simplified", "en-1999-1-1-2007", "thin-part"'
         ),
     ),
     (

@@ -21,7 +21,24 @@ FINISHES = {
     "open-corner": ("as-welded", "flush", "flat", "radius"),
     "fillet": ("as-welded", "flat"),
 }
-COMMON_STEELS = ("S235", "S275", "S355", "A36", "A992")
+BY_HAND = {"tensile_strength": {"value": 550, "unit": "MPa"}}
+COMMON = {
+    "aisc": ("S235", "S275", "S355", "A36", "A992"),
+    "en-1993-1-8": ("S235", "S275", "S355"),
+    "en-1993-1-4": ("1.4301", "1.4404", "1.4462"),
+    "en-1993-1-12": ("S690Q", "S700MC", "S355"),
+    "en-1999": ("6082-T6", "5083-O"),
+    "thin-part": ("S235",),
+}
+"""Usual metals by the head of the rule set's id."""
+
+FILLERS = {
+    "en-1993-1-8": ("E 46", "E70", BY_HAND),
+    "en-1993-1-4": ("E316L", BY_HAND),
+    "en-1993-1-12": ("G 69", "E 50", BY_HAND),
+    "en-1999": ("ER5356", "ER5183"),
+    "thin-part": ("E70",),
+}
 
 
 class Chance:
@@ -71,6 +88,7 @@ def _fillet(body: Json, chance: Chance) -> None:
     """Mend a fillet: rules, basis, joint, parts and load that go together."""
     rules = str(body["rule_set"])
     thin, aisc = rules == "thin-part", rules.startswith("aisc")
+    aluminium = rules.startswith("en-1999")
     joint = body["joint"]
     if joint["kind"] == "inside-corner":
         _drop(joint, "sides")
@@ -80,7 +98,7 @@ def _fillet(body: Json, chance: Chance) -> None:
     if joint["kind"] != "lap":
         _drop(body, "edge_of", "end_loaded")
     for part in body["parts"]:
-        _part(part, thin, aisc, chance)
+        _part(part, rules, chance)
     if thin:
         body["basis"] = "thin-part"
         _drop(body, "load", "filler", "parameters", "end_loaded")
@@ -93,30 +111,47 @@ def _fillet(body: Json, chance: Chance) -> None:
         _drop(body, "parameters")
     else:
         _drop(body, "hss_end")
-    if not aisc and "filler" in body:
-        body["filler"] = chance.of("E 46", "E70", {"tensile_strength": {"value": 550, "unit": "MPa"}})
+        _eurocode(body, rules, chance)
+    if aluminium:
+        _drop(body, "penetration")
     if "size_step" in body:
         body["size_step"] = chance.of("1/16 in", "0.5 mm", {"value": 1, "unit": "mm"})
 
 
-def _part(part: Json, thin: bool, aisc: bool, chance: Chance) -> None:
+def _usual(by_head: dict[str, tuple[Any, ...]], rules: str) -> tuple[Any, ...]:
+    """Choices for a rule set by the head of its id; those of the last line for an id that no service has."""
+    return next((choices for head, choices in by_head.items() if rules.startswith(head)), by_head["thin-part"])
+
+
+def _part(part: Json, rules: str, chance: Chance) -> None:
     """Mend a part: a usual thickness, and the strengths its rules go by."""
     part["thickness"] = _millimetres(chance, 4, 30)
-    if "material" in part or (not thin and "yield_strength" not in part):
-        part["material"] = chance.of(*COMMON_STEELS) if aisc else chance.of("S235", "S275", "S355")
+    by_material = rules != "thin-part" and "yield_strength" not in part
+    if "material" in part or by_material or rules.startswith("en-1999"):
+        part["material"] = chance.of(*_usual(COMMON, rules))
         _drop(part, "yield_strength", "tensile_strength", "beta_w")
     elif "yield_strength" in part:
-        part["yield_strength"] = chance.of("355 MPa", "36 ksi")
-        part["tensile_strength"] = chance.of("490 MPa", "58 ksi")
-        if aisc:
-            _drop(part, "beta_w")
-        else:
+        strong = rules.startswith("en-1993-1-12")
+        part["yield_strength"] = chance.of("690 MPa", "80 ksi") if strong else chance.of("355 MPa", "36 ksi")
+        part["tensile_strength"] = chance.of("770 MPa", "95 ksi") if strong else chance.of("490 MPa", "58 ksi")
+        if rules.startswith("en-1993-1-8"):
             part["beta_w"] = chance.of(0.8, 0.9, 1)
+        else:
+            _drop(part, "beta_w")
+
+
+def _eurocode(body: Json, rules: str, chance: Chance) -> None:
+    """Mend filler metal and parameters of a Eurocode."""
+    if rules.startswith(("en-1993-1-12", "en-1999")) or "filler" in body:
+        body["filler"] = chance.of(*_usual(FILLERS, rules))
+    foreign = ("gamma_m2", "gamma_m0", "beta_w") if rules.startswith("en-1999") else ("gamma_mw",)
+    _drop(body.get("parameters", {}), *foreign)
 
 
 def _grouped(body: Json, chance: Chance) -> None:
     """Mend a group: sides and places of a usual extent, a load that the method covers, one size."""
-    aisc = str(body["rule_set"]).startswith("aisc")
+    rules = str(body["rule_set"])
+    aisc = rules.startswith("aisc")
     group = body["group"]
     for field in ("depth", "width", "diameter"):
         if field in group:
@@ -128,12 +163,13 @@ def _grouped(body: Json, chance: Chance) -> None:
         else:
             piece.update(start=["0 mm", f"{50 * number} mm"], end=[_millimetres(chance, 60, 200), f"{60 * number} mm"])
     for part in body["parts"]:
-        _part(part, False, aisc, chance)
+        _part(part, rules, chance)
     if aisc:
         body["filler"] = chance.of("E70", "E80", {"tensile_strength": "70 ksi"})
         _drop(body, "parameters")
     else:
         _drop(body, "method")
+        _eurocode(body, rules, chance)
     body["load"] = {
         "force": {"y": chance.of("-40 kN", "9 kip")},
         "at": {"x": chance.of("150 mm", "-4 in", "0 mm")},

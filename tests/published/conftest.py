@@ -16,7 +16,8 @@ CANNOT_BE_ANSWERED
 - AASHTO LRFD 6.13.3.2.4b: US-066: no rule set of that code.
 - EN 1993-1-8: EN-TBUTT-01 (4.7.3, T-butt with its gap: needs groove sizes), EN-PLUG-01 (4.8, plug welds).
 - EN 1993-1-9: EN-FAT-01, EN-FAT-02: fatigue is in no rule set.
-- EN 1993-1-12 and EN 1999-1-1: EN-HSS-01 (steels over S460), EN-AL-01 (aluminium): in no rule set.
+- EN-HSS-01, its second model (parent and filler metal mixed, factors by filler class): the factors are doubtful, and
+  no edition that has them was read.
 - ISO 13920: EN-TOL-01, -02, -03, D-ISO13920-linear: tolerances of parts, no length of a weld.
 - Arc energy, cooling time, preheat, hardness: EN-HI-01, EN-HI-03, EN-T85-01, -03, -05, EN-PRE-01, -02, -04,
   H-arc-energy-iso, H-k-factors, H-t85-3D, H-t85-2D, H-transition-thickness, H-t85-T-fillet, H-leg-from-heat-0.25,

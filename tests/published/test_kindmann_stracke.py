@@ -28,3 +28,13 @@ def test_strength_along_and_across(ask: Ask) -> None:
     across = ask(FILLET_SIZE, en_fillet(DIRECTIONAL, "4 mm", f_u=360, beta_w=0.8, angle="90 deg"))
     assert weld(along) == pytest.approx(831, abs=0.5)
     assert weld(across) == pytest.approx(1018, abs=0.5)
+
+
+@pytest.mark.parametrize(("grade", "f_u", "beta_w"), [("S420N", 520, 0.88), ("S460N", 540, 0.85), ("S420N", 520, 1.0)])
+def test_national_beta_w(ask: Ask, grade: str, f_u: float, beta_w: float) -> None:
+    """Table 5.7, German values 0.88 and 0.85 through parameters: f_u/(sqrt(3) beta_w 1.25), echoed in provenance."""
+    part = {"thickness": "20 mm", "material": grade}
+    national = {"parts": [part, part], "parameters": {"beta_w": beta_w}}
+    answer = ask(FILLET_SIZE, {**en_fillet(DIRECTIONAL, "5 mm", f_u=f_u, beta_w=1.0), **national})
+    assert weld(answer) / 5 == pytest.approx(f_u / (3**0.5 * beta_w * 1.25))
+    assert answer["provenance"]["parameters"]["beta_w"] == beta_w

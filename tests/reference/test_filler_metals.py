@@ -102,6 +102,25 @@ def test_iso_classes(letter: str, symbol: str, fy: float, fu: float) -> None:
     assert metal.mark == ("second-hand" if letter in "EG" else "from memory")
 
 
+@pytest.mark.parametrize(
+    ("letter", "standard", "symbol", "fy", "fu"),
+    # ISO 18275-A and ISO 16834-A Table 1, from memory
+    [
+        ("E", "ISO 18275-A", "55", 550, 610),
+        ("E", "ISO 18275-A", "62", 620, 690),
+        ("E", "ISO 18275-A", "69", 690, 760),
+        ("G", "ISO 16834-A", "55", 550, 640),
+        ("G", "ISO 16834-A", "62", 620, 700),
+        ("G", "ISO 16834-A", "69", 690, 770),
+    ],
+)
+def test_iso_classes_of_high_strength(letter: str, standard: str, symbol: str, fy: float, fu: float) -> None:
+    """A class for high-strength steel has the least yield and tensile strength of its symbol."""
+    metal = FILLER_METALS[f"{letter} {symbol}"]
+    assert (metal.standard, metal.yield_strength, metal.tensile_strength) == (standard, fy, fu)
+    assert metal.mark == "from memory"
+
+
 @pytest.mark.parametrize("metal", list(FILLER_METALS.values()), ids=list(FILLER_METALS))
 def test_a_filler_metal_makes_sense(metal: FillerMetal) -> None:
     """Strengths are finite and in order, the class and the processes exist, and what it matches is said."""

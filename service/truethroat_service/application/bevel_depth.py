@@ -4,7 +4,7 @@ from dataclasses import dataclass, replace
 from typing import Any, Literal
 
 from ..engine import section
-from ..engine.formula import Source, off_the_sheet, working
+from ..engine.formula import off_the_sheet, working
 from ..engine.rounding import at_least, at_most, down, up
 from ..engine.rule_set import RuleSet, Unlisted
 from ..engine.units import INCH
@@ -344,13 +344,13 @@ def _remark(
             "no-rule-set",
             "No rule set was chosen, so nothing is taken off the prepared depth for a root that is not reached.",
         )
-    elif rules.family == "en":
+    elif rules.groove.by_test is not None:
         remarks.caution(
             "depth-consistently-achieved",
             "No fixed amount is taken off the prepared depth: the throat is the depth consistently achieved, to be"
             " shown"
             " by procedure test.",
-            Source("EN 1993-1-8:2005", "4.7.2"),
+            rules.groove.by_test,
         )
     if rules is not None and request.seam.thickness is not None:
         least = rules.groove.minimum_throat(min(request.seam.thickness))

@@ -56,13 +56,16 @@ def _quality_sets() -> list[dict[str, Any]]:
 
 
 def materials(units: UnitSystem) -> dict[str, Any]:
-    """Every base metal with its strengths by thickness."""
+    """Every base metal with its strengths by thickness, and those beside a weld where welding takes some away."""
 
     def length(value: float) -> QuantityDict:
         return render(LENGTH, value, units)
 
     def stress(value: float) -> QuantityDict:
         return render(STRESS, value, units)
+
+    def beside(value: float | None) -> QuantityDict | None:
+        return None if value is None else stress(value)
 
     return {
         "materials": [
@@ -79,6 +82,8 @@ def materials(units: UnitSystem) -> dict[str, Any]:
                         "thickness_to": None if band.thickness_to is None else length(band.thickness_to),
                         "yield_strength": stress(band.yield_strength),
                         "tensile_strength": stress(band.tensile_strength),
+                        "welded_yield_strength": beside(band.welded_yield_strength),
+                        "welded_tensile_strength": beside(band.welded_tensile_strength),
                     }
                     for band in material.bands
                 ],

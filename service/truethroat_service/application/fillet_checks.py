@@ -7,6 +7,7 @@ from ..engine.rule_set import Intermittent, RuleSet
 from .faults import Faults
 from .fillet_request import BalancedForce, ConcentricForce, FilletSizeRequest, ForceComponents, Joint, SharedForce
 from .fillet_sizing import side_angles
+from .seams import Penetration
 
 STRENGTH = "claims no strength"
 
@@ -19,8 +20,8 @@ def check(request: FilletSizeRequest, rules: RuleSet, faults: Faults) -> None:
         _check_concentric(request, rules, faults)
     if isinstance(request.load, BalancedForce):
         _check_balanced(request, request.load, faults)
-    if request.penetration is not None and request.penetration.tolerance > request.penetration.depth:
-        faults.inconsistent("#/penetration/tolerance", "the tolerance is over the depth itself")
+    if request.penetration is not None:
+        _check_penetration(request.penetration, rules, faults)
     if request.hss_end is not None and rules.family != "aisc":
         faults.inconsistent("#/hss_end", f"hss_end belongs to AISC 360-22, not to {rules.id}; leave it out")
     if request.end_loaded:
@@ -41,6 +42,15 @@ def check(request: FilletSizeRequest, rules: RuleSet, faults: Faults) -> None:
         faults.inconsistent(
             "#/minimum_throat", f"{request.minimum_throat} goes with EN 1993-1-8, not with {rules.id}; leave it out"
         )
+
+
+def _check_penetration(penetration: Penetration, rules: RuleSet, faults: Faults) -> None:
+    """Find a depth that its tolerance uses up, or one that the rules do not count."""
+    plain = rules.scope.plain_section
+    if plain and penetration.vouched == "proven":
+        faults.out_of_scope("#/penetration", f"{rules.id} covers {plain.text} ({plain.source})")
+    if penetration.tolerance > penetration.depth:
+        faults.inconsistent("#/penetration/tolerance", "the tolerance is over the depth itself")
 
 
 def _check_joint(request: FilletSizeRequest, rules: RuleSet, faults: Faults) -> None:

@@ -4,6 +4,7 @@ from dataclasses import dataclass
 
 from ..engine.formula import Source
 from ..engine.rounding import SAME, at_most
+from ..engine.rule_set import RuleSet
 from ..standards.aisc_360_22 import j2_2_intermittent
 from ..standards.aisc_360_22.j2_2_fillet_limits import TABLE_J2_4
 from ..standards.aws_d1_1_2020 import s4_4_skewed_fillets
@@ -11,6 +12,7 @@ from ..standards.en_1993_1_8_2005 import s4_11_long_joints, s4_12_single_sided
 from .answers import Remarks, Units
 from .fillet_request import ConcentricForce, FilletSizeRequest
 from .fillet_sizing import Fillets, Sizes
+from .joint_parts import EN_1993_1_8
 
 
 @dataclass(frozen=True, slots=True)
@@ -45,6 +47,11 @@ def largest_loss(fillets: Fillets) -> float | None:
     """Throat lost at the root of the tighter side, mm; None where the plates stand at 60 deg or more."""
     losses = [loss for loss in fillets.root_losses if loss is not None]
     return max(losses) if losses else None
+
+
+def what_carries(rules: RuleSet) -> str:
+    """What of the weld a load sizes by."""
+    return "weld metal or the heat-affected zone at its legs" if rules.metals.softened else "weld metal"
 
 
 def remark(
@@ -91,11 +98,11 @@ def _remark_penetration(request: FilletSizeRequest, fillets: Fillets, units: Uni
                 " and travel speed.",
                 Source("ANSI/AISC 360-22", "J2.2a"),
             )
-        elif rules.family == "en":
+        elif rules.weld is not None:
             remarks.caution(
                 "proven-penetration",
                 "Penetration counts as throat only where a procedure test shows it consistently.",
-                Source("EN 1993-1-8:2005", "4.5.2(3)"),
+                Source(EN_1993_1_8, "4.5.2(3)"),
             )
 
 
@@ -115,7 +122,7 @@ def _remark_thin_part(request: FilletSizeRequest, sizes: Sizes, remarks: Remarks
 
 def _remark_length(request: FilletSizeRequest, fillets: Fillets, remarks: Remarks) -> None:
     """Say what was not checked of the length, or what it is taken for."""
-    en = fillets.rules.family == "en"
+    en = EN_1993_1_8 in fillets.rules.editions
     if isinstance(request.load, ConcentricForce):
         remarks.caution(
             "no-length", "The least length of each weld was not checked: only the lengths of all are known."
@@ -126,7 +133,7 @@ def _remark_length(request: FilletSizeRequest, fillets: Fillets, remarks: Remark
         remarks.caution(
             "full-size-length",
             "The length is taken as full size from end to end; where ends taper, take two throats off it.",
-            Source("EN 1993-1-8:2005", "4.5.1(1)"),
+            Source(EN_1993_1_8, "4.5.1(1)"),
         )
     long = s4_11_long_joints.STIFFENER_LENGTH
     length = request.length
@@ -134,14 +141,14 @@ def _remark_length(request: FilletSizeRequest, fillets: Fillets, remarks: Remark
         remarks.caution(
             "long-stiffener",
             "Over 1.7 m the weld of a transverse stiffener is reduced: say transverse_stiffener if it is one.",
-            Source("EN 1993-1-8:2005", "4.11(4)", "from memory"),
+            Source(EN_1993_1_8, "4.11(4)", "from memory"),
         )
     if en:
         remarks.caution(
             "end-returns",
             "Return the weld at full size around ends and corners for two legs wherever practicable, and show it on the"
             " drawing; of an intermittent weld only the last length.",
-            Source("EN 1993-1-8:2005", "4.3.2.1(4)"),
+            Source(EN_1993_1_8, "4.3.2.1(4)"),
         )
 
 
@@ -159,7 +166,7 @@ def _remark_one_sided(request: FilletSizeRequest, fillets: Fillets, remarks: Rem
             "one-sided",
             "One weld across the force: bending that opens the root is not in these figures. Keep the joint from"
             " turning or weld the other side.",
-            Source("EN 1993-1-8:2005", "4.12", "from memory") if fillets.rules.family == "en" else None,
+            Source(EN_1993_1_8, "4.12", "from memory") if EN_1993_1_8 in fillets.rules.editions else None,
         )
 
 
@@ -192,7 +199,7 @@ def _remark_details(request: FilletSizeRequest, fillets: Fillets, units: Units, 
             remarks.caution(
                 "end-weld",
                 "At the ends the clause's text goes by the narrower part and its figure by both; the wider is taken.",
-                Source("EN 1993-1-8:2005", "4.3.2.2(5) and Figure 4.1", "from memory"),
+                Source(EN_1993_1_8, "4.3.2.2(5) and Figure 4.1", "from memory"),
             )
         if rules.family == "aisc" and run.member == "stiffener":
             remarks.caution(
@@ -248,7 +255,7 @@ def _reasons(
     if sizes.reached and not beyond:
         remarks.because(
             {
-                "load": "The weld metal sets the size.",
+                "load": f"The {what_carries(fillets.rules)} sets the size.",
                 "full-strength": "The strength of the thinner part sets the size."
                 if request.unstiffened_flange is None
                 else "The strength of the plate sets the size.",

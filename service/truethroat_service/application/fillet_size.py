@@ -18,11 +18,10 @@ from .answers import Remarks, Units, Verdict, answer
 from .faults import Faults
 from .fillet_checks import check
 from .fillet_intermittent import Run
-from .fillet_remarks import Beyond, governs, largest_loss, remark
+from .fillet_remarks import Beyond, governs, largest_loss, remark, what_carries
 from .fillet_request import BalancedForce, ConcentricForce, FilletSizeRequest, ForceComponents, SharedForce
 from .fillet_sizing import Fillets, Sizes, component_load, shared_load, side_angles, size
-from .joint_parts import Metals, metals
-from .registry import ENTRIES, rule_set
+from .joint_parts import Metals, chosen, metals
 
 
 @dataclass(slots=True)
@@ -47,10 +46,10 @@ def fillet_size(request: FilletSizeRequest) -> dict[str, Any]:
     remarks, units = Remarks(), Units(request.common.units)
     faults = Faults(units)
     with working() as sheet:
-        rules, beta_w = _rules(request, faults)
+        rules, beta_w = chosen(request.rule_set, request.parameters, faults)
         check(request, rules, faults)
         losses = _root_losses(request, rules, faults)
-        found = metals(rules, request.parts, request.filler, beta_w, request.hss_end, faults, remarks)
+        found = metals(rules, request.parts, request.filler, beta_w, request.hss_end, faults, remarks, request.process)
         faults.refuse()
         request = _filled(request, rules)
         run = _run(request, rules, found, faults)
@@ -81,18 +80,6 @@ def _filled(request: FilletSizeRequest, rules: RuleSet) -> FilletSizeRequest:
     if step is None:
         step = INCH / 16 if request.common.units == "us" else 0.5 if size_by == "throat" else 1.0
     return replace(request, size_by=size_by, size_step=step)
-
-
-def _rules(request: FilletSizeRequest, faults: Faults) -> tuple[RuleSet, float | None]:
-    """Rule set with the request's parameters over its own, and the beta_w the request sets."""
-    given = dict(request.parameters)
-    allowed = {*ENTRIES[request.rule_set].parameters, *(("beta_w",) if ENTRIES[request.rule_set].parameters else ())}
-    for name in given:
-        if name not in allowed:
-            faults.inconsistent(f"#/parameters/{name}", f"{request.rule_set} has no parameter {name}; leave it out")
-    beta_w = given.pop("beta_w", None)
-    known = {name: value for name, value in given.items() if name in allowed}
-    return rule_set(request.rule_set, known), beta_w
 
 
 def _root_losses(request: FilletSizeRequest, rules: RuleSet, faults: Faults) -> tuple[float | None, ...]:
@@ -258,7 +245,7 @@ def _result(
     loss = largest_loss(fillets)
     matched = "the thinner part" if request.unstiffened_flange is None else "the plate"
     basis_source = {
-        "load": f"{fillets.rules.id}, weld metal",
+        "load": f"{fillets.rules.id}, {what_carries(fillets.rules)}",
         "full-strength": f"{fillets.rules.id}, strength of {matched}",
         "thin-part": "by the thinner part",
     }[fillets.basis]

@@ -409,13 +409,14 @@ def _cautions(
         remarks.caution(
             "face-not-credited", "Codes credit no reinforcement of a groove: face height is left out of the creditable."
         )
-    if creditable.rules is not None and creditable.rules.family == "en" and request.preparation.depth > 0.0:
+    by_test = None if creditable.rules is None else creditable.rules.groove.by_test
+    if by_test is not None and request.preparation.depth > 0.0:
         remarks.caution(
             "depth-consistently-achieved",
             "No fixed amount is taken off the prepared depth: the throat is the depth consistently achieved, to be"
             " shown"
             " by procedure test.",
-            Source("EN 1993-1-8:2005", "4.7.2"),
+            by_test,
         )
     if finish.to != "as-welded" and finish.below > 0.0 and not at_most(finish.below, INCH / 32):
         remarks.caution(

@@ -1,18 +1,27 @@
 """The explicit table of rule sets: the one place that composes a rule set from several editions and from practice."""
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from functools import cache
 from math import inf, pi
 from types import MappingProxyType
+from typing import Any
 
 from ..engine.formula import Source
 from ..engine.numeric import Real
 from ..engine.rounding import SAME
-from ..engine.rule_set import FitUp, Limit, RuleSet, Scope
+from ..engine.rule_set import Correlation, FitUp, Limit, MetalRules, RuleSet, Scope
 from ..engine.units import KSI
 from ..practice import thin_part
-from ..standards import aisc_360_22, aws_d1_1_2020, en_1993_1_1_2005, en_1993_1_8_2005
+from ..standards import (
+    aisc_360_22,
+    aws_d1_1_2020,
+    en_1993_1_1_2005,
+    en_1993_1_4_2006,
+    en_1993_1_8_2005,
+    en_1993_1_12_2007,
+    en_1999_1_1_2007,
+)
 from ..standards.aisc_360_22 import rules as aisc
 from ..standards.aisc_360_22.chapter_b3_available_strength import Method
 from ..standards.aisc_360_22.fillet_options import aisc_options
@@ -21,10 +30,15 @@ from ..standards.aws_d1_1_2020 import s4_4_skewed_fillets, s7_21_fit_up
 from ..standards.din_en_1993_1_8_na import na_4_5_2_throat
 from ..standards.en_1993_1_1_2005 import rules as en_parts
 from ..standards.en_1993_1_1_2005 import s6_2_plate_resistance
+from ..standards.en_1993_1_4_2006 import s5_1_partial_factors, s6_3_welds
 from ..standards.en_1993_1_8_2005 import parameters, s4_1_scope
 from ..standards.en_1993_1_8_2005 import rules as en
 from ..standards.en_1993_1_8_2005.fillet_options import en_options
 from ..standards.en_1993_1_8_2005.groove_rules import EnGrooveWeld
+from ..standards.en_1993_1_12_2007 import s2_8_fillet_welds
+from ..standards.en_1999_1_1_2007 import rules as aluminium
+from ..standards.en_1999_1_1_2007 import s6_1_6_heat_affected_zone, table_8_8_weld_metal
+from ..standards.en_1999_1_1_2007 import scope as aluminium_scope
 
 Parameters = Mapping[str, float]
 
@@ -65,6 +79,31 @@ _EN_SCOPE = Scope(
     end_loaded_laps_only=s4_1_scope.END_LOADED,
     matching_filler=s4_1_scope.FILLER,
 )
+_STAINLESS_SCOPE = replace(
+    _EN_SCOPE,
+    families=("stainless",),
+    largest_yield=s6_3_welds.LARGEST_YIELD,
+    steel=s6_3_welds.STEEL,
+    grades=s6_3_welds.GRADES,
+)
+_HIGH_STRENGTH_SCOPE = replace(
+    _EN_SCOPE,
+    over_yield=s2_8_fillet_welds.OVER_YIELD,
+    largest_yield=s2_8_fillet_welds.LARGEST_YIELD,
+    steel=s2_8_fillet_welds.STEEL,
+    matching_filler=None,
+    grades=s2_8_fillet_welds.GRADES,
+)
+_ALUMINIUM_SCOPE = Scope(
+    least_thickness=aluminium_scope.LEAST_THICKNESS,
+    thickness=aluminium_scope.THICKNESS,
+    angles=aluminium_scope.ANGLES,
+    angle=aluminium_scope.ANGLE,
+    families=("aluminium",),
+    steel=aluminium_scope.METAL,
+    grades=aluminium_scope.GRADES,
+    plain_section=aluminium_scope.PLAIN_SECTION,
+)
 _ANY_THICKNESS = Limit("parts of any thickness", Source("", "shop practice", "common practice, no source"))
 _THIN_PART_SCOPE = Scope(
     least_thickness=0.0,
@@ -76,7 +115,15 @@ _THIN_PART_SCOPE = Scope(
 
 def _limits(scope: Scope) -> tuple[Limit, ...]:
     """Limits of a scope, in words."""
-    every = (scope.thickness, scope.angle, scope.steel, scope.end_loaded_laps_only, scope.matching_filler)
+    every = (
+        scope.thickness,
+        scope.angle,
+        scope.steel,
+        scope.grades,
+        scope.end_loaded_laps_only,
+        scope.matching_filler,
+        scope.plain_section,
+    )
     gap = Limit("root gaps up to 3/16 in (4.8 mm) under a fillet", FIT_UP.source)
     return (*(limit for limit in every if limit is not None), gap)
 
@@ -111,6 +158,7 @@ def _aisc(method: Method) -> Callable[[str, str, Parameters], RuleSet]:
             groove=aisc.AiscGroove(),
             groove_weld=AiscGrooveWeld(method),
             family="aisc",
+            metals=MetalRules(filler="E70"),
             root_loss=s4_4_skewed_fillets.root_loss,
             parameters=values,
             options=aisc_options(method),
@@ -119,16 +167,43 @@ def _aisc(method: Method) -> Callable[[str, str, Parameters], RuleSet]:
     return build
 
 
-def _en(directional: bool) -> Callable[[str, str, Parameters], RuleSet]:
-    """Builder of a rule set of EN 1993-1-8 by one method."""
+@dataclass(frozen=True, slots=True)
+class _Steels:
+    """What a standard changes of EN 1993-1-8 for its steels: the metals, their scope, and where that is ruled."""
+
+    scope: Scope
+    metals: MetalRules
+    edition: str | None = None
+    clauses: tuple[str, ...] = ()
+
+
+_UP_TO_S460 = _Steels(_EN_SCOPE, MetalRules(beta_w=Correlation(en_1993_1_8_2005.clause("Table 4.1"))))
+_STAINLESS = _Steels(
+    _STAINLESS_SCOPE,
+    MetalRules(beta_w=s6_3_welds.CORRELATION),
+    en_1993_1_4_2006.EDITION,
+    ("EN 1993-1-4 5.1", "EN 1993-1-4 6.3"),
+)
+_HIGH_STRENGTH = _Steels(
+    _HIGH_STRENGTH_SCOPE,
+    MetalRules(filler="G 69", beta_w=s2_8_fillet_welds.CORRELATION, lesser=s2_8_fillet_welds.strength),
+    en_1993_1_12_2007.EDITION,
+    ("EN 1993-1-12 2.8",),
+)
+
+
+def _en(steels: _Steels, *, directional: bool) -> Callable[[str, str, Parameters], RuleSet]:
+    """Builder of a rule set of EN 1993-1-8 by one method, for some steels."""
     method = "4.5.3.2" if directional else "4.5.3.3"
+    own = () if steels.edition is None else (steels.edition,)
 
     def build(rule_set_id: str, title: str, values: Parameters) -> RuleSet:
         return RuleSet(
             id=rule_set_id,
             title=title,
-            editions=(en_1993_1_8_2005.EDITION, en_1993_1_1_2005.EDITION, aws_d1_1_2020.EDITION),
+            editions=(*own, en_1993_1_8_2005.EDITION, en_1993_1_1_2005.EDITION, aws_d1_1_2020.EDITION),
             clauses=(
+                *steels.clauses,
                 "EN 4.1",
                 "EN 4.3.2",
                 "EN 4.5.1",
@@ -140,20 +215,45 @@ def _en(directional: bool) -> Callable[[str, str, Parameters], RuleSet]:
                 "EN 4.12",
                 "EN 1993-1-1 6.2",
             ),
-            limits=_limits(_EN_SCOPE),
+            limits=_limits(steels.scope),
             weld=en.EnWeld(directional, values["gamma_m2"]),
             parts=en_parts.EnParts(values["gamma_m0"]),
             edge=thin_part.largest_edge_leg,
             fit_up=FIT_UP,
-            scope=_EN_SCOPE,
+            scope=steels.scope,
             groove=en.EnGroove(),
             groove_weld=EnGrooveWeld(directional, values["gamma_m2"]),
             family="en",
+            metals=steels.metals,
             parameters=values,
             options=en_options(directional, values["gamma_m2"], {"din-na": _din_least_throat}),
         )
 
     return build
+
+
+def _aluminium(rule_set_id: str, title: str, values: Parameters) -> RuleSet:
+    """EN 1999-1-1: weld metal by alloy, and the heat-affected zone."""
+    return RuleSet(
+        id=rule_set_id,
+        title=title,
+        editions=(en_1999_1_1_2007.EDITION, aws_d1_1_2020.EDITION),
+        clauses=("EN 1999-1-1 6.1.6.3", "EN 1999-1-1 8.6.3.1", "EN 1999-1-1 8.6.3.3", "EN 1999-1-1 8.6.3.4"),
+        limits=_limits(_ALUMINIUM_SCOPE),
+        weld=aluminium.AluminiumWeld(values["gamma_mw"]),
+        parts=aluminium.AluminiumParts(values["gamma_mw"]),
+        edge=thin_part.largest_edge_leg,
+        fit_up=FIT_UP,
+        scope=_ALUMINIUM_SCOPE,
+        groove=aluminium.AluminiumGroove(),
+        family="en",
+        metals=MetalRules(
+            filler="ER5356",
+            by_alloy=table_8_8_weld_metal.weld_metal_strength,
+            softened=s6_1_6_heat_affected_zone.softened,
+        ),
+        parameters=values,
+    )
 
 
 def _thin_part(rule_set_id: str, title: str, values: Parameters) -> RuleSet:
@@ -177,21 +277,51 @@ def _thin_part(rule_set_id: str, title: str, values: Parameters) -> RuleSet:
 
 @dataclass(frozen=True, slots=True)
 class Entry:
-    """One line of the table: how a rule set is called, built, and what a request may set in it."""
+    """One line of the table: how a rule set is called, built, and what a request may set in it.
+
+    ``parameters`` have the rule set's own values; those in ``also`` have none.
+    """
 
     title: str
     build: Callable[[str, str, Parameters], RuleSet]
     parameters: Parameters = field(default_factory=dict)
+    also: tuple[str, ...] = ()
+
+    @property
+    def settable(self) -> frozenset[str]:
+        """Names of the parameters that a request may set."""
+        return frozenset(self.parameters) | frozenset(self.also)
 
 
 _NATIONAL = MappingProxyType({"gamma_m2": parameters.GAMMA_M2, "gamma_m0": s6_2_plate_resistance.GAMMA_M0})
+_OF_STAINLESS = MappingProxyType(
+    {
+        "gamma_m2": s5_1_partial_factors.GAMMA_M2,
+        "gamma_m0": s5_1_partial_factors.GAMMA_M0,
+        "beta_w": s6_3_welds.BETA_W,
+    }
+)
+_OF_HIGH_STRENGTH = MappingProxyType({**_NATIONAL, "beta_w": s2_8_fillet_welds.BETA_W})
+
+
+def _by_both_methods(name: str, title: str, steels: _Steels, *more: Any) -> Mapping[str, Entry]:
+    """Two lines of the table: the directional and the simplified method of EN 1993-1-8."""
+    return {
+        f"{name}-{method}": Entry(f"{title}, {method} method", _en(steels, directional=method == "directional"), *more)
+        for method in ("directional", "simplified")
+    }
+
 
 ENTRIES: Mapping[str, Entry] = MappingProxyType(
     {
         "aisc-360-22-lrfd": Entry("AISC 360-22, load and resistance factors", _aisc("LRFD")),
         "aisc-360-22-asd": Entry("AISC 360-22, allowable strength", _aisc("ASD")),
-        "en-1993-1-8-2005-directional": Entry("EN 1993-1-8:2005, directional method", _en(directional=True), _NATIONAL),
-        "en-1993-1-8-2005-simplified": Entry("EN 1993-1-8:2005, simplified method", _en(directional=False), _NATIONAL),
+        **_by_both_methods("en-1993-1-8-2005", "EN 1993-1-8:2005", _UP_TO_S460, _NATIONAL, ("beta_w",)),
+        **_by_both_methods("en-1993-1-4-2006", "EN 1993-1-4:2006, stainless steels", _STAINLESS, _OF_STAINLESS),
+        **_by_both_methods(
+            "en-1993-1-12-2007", "EN 1993-1-12:2007, steels over S460 up to S700", _HIGH_STRENGTH, _OF_HIGH_STRENGTH
+        ),
+        "en-1999-1-1-2007": Entry("EN 1999-1-1:2007, aluminium", _aluminium, {"gamma_mw": aluminium_scope.GAMMA_MW}),
         "thin-part": Entry("Shop practice: by the thinner part", _thin_part),
     }
 )

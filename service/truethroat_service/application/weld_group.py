@@ -19,8 +19,7 @@ from ..practice.load_deformation import LesikKennedy
 from ..practice.weld_patterns import Piece
 from .answers import Common, Remarks, Units, Verdict, answer
 from .faults import Faults
-from .joint_parts import Filler, Part, metals
-from .registry import ENTRIES, rule_set
+from .joint_parts import EN_1993_1_8, Filler, Part, chosen, metals
 
 Method = Literal["elastic", "instantaneous-centre"]
 
@@ -86,7 +85,7 @@ def weld_group(request: WeldGroupRequest) -> dict[str, Any]:
     remarks, units = Remarks(), Units(request.common.units)
     faults = Faults(units)
     with working() as sheet:
-        rules, beta_w = _rules(request, faults)
+        rules, beta_w = chosen(request.rule_set, request.parameters, faults)
         if any(not _length(piece) for piece in request.group):
             # Nothing can be said of a group that is in part nowhere.
             faults.inconsistent("#/group", "a piece starts where it ends; leave it out")
@@ -117,17 +116,6 @@ def weld_group(request: WeldGroupRequest) -> dict[str, Any]:
         rule_set=rules.id,
         parameters=rules.parameters,
     )
-
-
-def _rules(request: WeldGroupRequest, faults: Faults) -> tuple[RuleSet, float | None]:
-    """Rule set with the request's parameters over its own, and the beta_w the request sets."""
-    own = ENTRIES[request.rule_set].parameters
-    given = dict(request.parameters)
-    for name in given:
-        if not own:
-            faults.inconsistent(f"#/parameters/{name}", f"{request.rule_set} has no parameter {name}; leave it out")
-    beta_w = given.pop("beta_w", None)
-    return rule_set(request.rule_set, {name: value for name, value in given.items() if name in own}), beta_w
 
 
 def _pieces(group: tuple[Piece, ...]) -> Pieces:
@@ -395,7 +383,7 @@ def _remark(request: WeldGroupRequest, rules: RuleSet, remarks: Remarks) -> None
             " eccentric loads in the plane of the group.",
             Source("AISC Steel Construction Manual", "Part 8"),
         )
-    if rules.family == "en":
+    if EN_1993_1_8 in rules.editions:
         remarks.caution(
             "full-size-length",
             "Every line is taken as full size from end to end; where ends taper, take two throats off it.",

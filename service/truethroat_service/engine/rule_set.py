@@ -25,7 +25,10 @@ class Limit:
 
 @dataclass(frozen=True, slots=True)
 class PartMetal:
-    """One part at the weld: thickness in mm; strengths in MPa, None where the rules in use need none."""
+    """One part at the weld: thickness in mm; strengths in MPa, None where the rules in use need none.
+
+    The strengths are those beside the weld, where welding takes some away.
+    """
 
     thickness: Real
     yield_strength: Real | None = None
@@ -50,8 +53,9 @@ class WeldLoad:
 class WeldMetal:
     """What the weld's own strength rests on.
 
-    ``filler`` is the filler metal's tensile strength; ``base`` and ``beta_w`` are those of the weaker part, MPa and a
-    bare number; ``compatible`` says whether the elements of the weld strain alike.
+    ``filler`` is the strength of the filler metal as the rules go by it; ``base`` and ``beta_w`` are those of the
+    weaker part, MPa and a bare number, ``base`` cut to the filler's where the rules say so; ``compatible`` says whether
+    the elements of the weld strain alike.
     """
 
     filler: Real | None = None
@@ -115,16 +119,25 @@ class FitUp:
 
 @dataclass(frozen=True, slots=True)
 class Scope:
-    """Limits of a fillet's scope: least thickness mm, angles rad, largest yield strength MPa, each with its words."""
+    """Limits of a fillet's scope: least thickness mm, angles rad, yield strengths MPa, each with its words.
+
+    ``families`` are those of the base and filler metals covered. At least one part's grade is stronger than
+    ``over_yield``. ``grades`` says which product standards the strengths are meant to come from; ``plain_section`` that
+    penetration counts for nothing.
+    """
 
     least_thickness: float
     thickness: Limit
     angles: tuple[float, float]
     angle: Limit
+    families: tuple[str, ...] = ("carbon-steel",)
+    over_yield: float = 0.0
     largest_yield: float = float("inf")
     steel: Limit | None = None
     end_loaded_laps_only: Limit | None = None
     matching_filler: Limit | None = None
+    grades: Limit | None = None
+    plain_section: Limit | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -146,6 +159,50 @@ class Unlisted(ValueError):
         self.faults = faults
 
 
+@dataclass(frozen=True, slots=True)
+class Correlation:
+    """Where a rule set has its correlation factor beta_w from: ``own`` for every part, or a table by grade."""
+
+    source: Source
+    own: float | None = None
+
+
+class LesserRule(Protocol):
+    """Strength that counts where the filler metal may be the weaker."""
+
+    def __call__(self, f_u_part: Real, f_u_filler: Real) -> Real:
+        """Tensile strength, MPa, of the weaker part's and the filler metal's."""
+
+
+class AlloyRule(Protocol):
+    """Strength of weld metal that goes by the alloys it joins."""
+
+    def __call__(self, alloys: tuple[str, ...], filler: str) -> tuple[float, Source]:
+        """Strength, MPa, and where it stands; raises :class:`Unlisted` for what the table does not list."""
+
+
+class SoftenedRule(Protocol):
+    """How far the metal beside a weld is softened by its heat."""
+
+    def __call__(self, thickness: Real, process: str | None) -> Real | None:
+        """Distance from the weld, mm; None where the rule has no value for the process and the thickness."""
+
+
+@dataclass(frozen=True, slots=True)
+class MetalRules:
+    """How a rule set comes by the strengths of its metals.
+
+    ``filler`` is an example of a filler metal where the rules go by one, None where they do without; ``beta_w`` is None
+    where there is no correlation factor. With ``softened`` the parts' strengths are those of the heat-affected zone.
+    """
+
+    filler: str | None = None
+    beta_w: Correlation | None = None
+    lesser: LesserRule | None = None
+    by_alloy: AlloyRule | None = None
+    softened: SoftenedRule | None = None
+
+
 class RootLossRule(Protocol):
     """What a fillet between skewed plates loses of its throat at the root."""
 
@@ -159,6 +216,10 @@ class GrooveRules(Protocol):
     @property
     def face_counts(self) -> bool:
         """Whether face height may be credited."""
+
+    @property
+    def by_test(self) -> Source | None:
+        """Where the depth is ruled to be the one that tests show, with nothing taken off; None where it is not."""
 
     def deduction(self, groove: Groove) -> tuple[float, Source]:
         """What the code takes off the prepared depth, mm; raises :class:`Unlisted` for what it does not list."""
@@ -398,6 +459,7 @@ class RuleSet:
     scope: Scope
     groove: GrooveRules
     family: Family
+    metals: MetalRules = MetalRules()
     root_loss: RootLossRule | None = None
     parameters: Mapping[str, float] = field(default_factory=dict)
     groove_weld: GrooveWeldRules | None = None

@@ -58,6 +58,7 @@ class ThinPartGroove:
     """Grooves in shop practice: prepared depth counts whole, face height counts while it stands."""
 
     face_counts: bool = True
+    by_test: Source | None = None
 
     def deduction(self, groove: Groove) -> tuple[float, Source]:
         """None."""

@@ -59,7 +59,7 @@ class StrengthPartSchema(ClosedSchema):
     thickness = Quantity(LENGTH, "Thickness.", minimum=seams.LEAST_THICKNESS, maximum=300.0, required=True)
     yield_strength = _stress("Yield strength.")
     tensile_strength = _stress("Tensile strength.")
-    beta_w = Number("Correlation factor of EN 1993-1-8, needed with it.", minimum=0.5, maximum=1.5)
+    beta_w = Number("Correlation factor of EN 1993-1-8:2005, needed with it.", minimum=0.5, maximum=1.5)
 
 
 class PlainPartSchema(ClosedSchema):
@@ -81,6 +81,7 @@ class ParametersSchema(ClosedSchema):
 
     gamma_m2 = Number("Partial factor of welds, EN 1993-1-8.", minimum=1.0, maximum=2.0)
     gamma_m0 = Number("Partial factor of cross-sections, EN 1993-1-1.", minimum=1.0, maximum=2.0)
+    gamma_mw = Number("Partial factor of welds, EN 1999-1-1.", minimum=1.0, maximum=2.0)
     beta_w = Number("Correlation factor for both parts, over that of their grades.", minimum=0.5, maximum=1.5)
 
     @post_load
@@ -216,7 +217,7 @@ class FilletSizeSchema(RequestSchema):
         "Parts 1 and 2. Part 1 is the part that runs through (tee), whose face is welded (lap).",
         required=True,
     )
-    parameters = Object(ParametersSchema(), "Parameters over the rule set's own; EN 1993-1-8 only.")
+    parameters = Object(ParametersSchema(), "Parameters over the rule set's own; Eurocodes only.")
     filler = ChoiceOrObject(
         FillerId(tuple(FILLER_METALS)), FillerSchema(), "Filler metal: an id (see /v1/filler-metals) or its strength."
     )

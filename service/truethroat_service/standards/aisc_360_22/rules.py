@@ -100,6 +100,7 @@ class AiscGroove:
     """Partial-penetration groove rules of 360-22; see ``engine.rule_set.GrooveRules``."""
 
     face_counts: bool = False
+    by_test: Source | None = None
 
     def deduction(self, groove: Groove) -> tuple[float, Source]:
         """Table J2.1."""

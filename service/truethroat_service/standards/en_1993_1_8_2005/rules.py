@@ -68,10 +68,11 @@ class EnGroove:
     """Partial-penetration groove rules; see ``engine.rule_set.GrooveRules``."""
 
     face_counts: bool = False
+    by_test: Source = clause("4.7.2")
 
     def deduction(self, groove: Groove) -> tuple[float, Source]:
         """4.7.2: no fixed deduction; the throat is the depth consistently achieved."""
-        return 0.0, clause("4.7.2")
+        return 0.0, self.by_test
 
     def minimum_throat(self, thinner: float) -> None:
         """No least throat for grooves in this edition."""

@@ -72,6 +72,8 @@ COMPONENTS: dict[str, Json] = {
                                     "thickness_to": nullable(LENGTH),
                                     "yield_strength": STRESS,
                                     "tensile_strength": STRESS,
+                                    "welded_yield_strength": nullable(STRESS),
+                                    "welded_tensile_strength": nullable(STRESS),
                                 },
                             )
                         ),
