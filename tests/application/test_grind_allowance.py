@@ -189,6 +189,14 @@ def test_remedies_do_what_they_promise(request: GrindAllowanceRequest) -> None:
             assert mm(budget["remaining"]) == pytest.approx(mm(remedy["remaining"]), abs=CLOSE), remedy
 
 
+def test_a_bevel_makes_up_for_a_hollow() -> None:
+    """A square butt left 0.4 mm hollow that needs 2 mm of throat is cut 2.4 mm deep, up to the half millimetre 2.5."""
+    answer = grind_allowance(GrindAllowanceRequest(Seam("butt", (6.0, 6.0)), 2.0, Finish(), hollow=0.4))
+    [bevel] = [remedy for remedy in answer["remedies"] if remedy["do"] == "bevel"]
+    assert mm(bevel["depth"]) == pytest.approx(2.5)
+    assert mm(bevel["remaining"]) == pytest.approx(2.1)
+
+
 @given(request=grounds(tolerances=True))
 def test_a_second_side_makes_up_what_is_missing(request: GrindAllowanceRequest) -> None:
     """What the second side is to be welded with is at least what is missing at the worst, by less than a step."""

@@ -367,6 +367,9 @@ def _bevel(
     needed = q
     if request.finish.to == "radius":
         needed = float(section.clearance_for_blend(R=request.finish.radius or 0.0, q=q, v=judged.v))
+    if lengths.face < 0.0:
+        # A hollow is as deep in the deeper groove, and the finish may not reach its bottom.
+        needed = max(needed, account.budget.required - lengths.face - worse["face"])
     taken = 0.0
     if not _proven(request):
         groove = grooves.coded(prepared.groove, prepared.angle, request.process, request.position)
