@@ -13,7 +13,7 @@ from ..engine.units import INCH
 from ..reference.loader import position as position_of
 from ..reference.loader import process as process_of
 from ..standards.aws_d1_1_2020 import s4_4_skewed_fillets, s5_pass_limits
-from . import fillet_details, fillet_intermittent
+from . import filler_matching, fillet_details, fillet_intermittent
 from .answers import Remarks, Units, Verdict, answer
 from .faults import Faults
 from .fillet_checks import check
@@ -51,6 +51,8 @@ def fillet_size(request: FilletSizeRequest) -> dict[str, Any]:
         losses = _root_losses(request, rules, faults)
         found = metals(rules, request.parts, request.filler, beta_w, request.hss_end, faults, remarks, request.process)
         faults.refuse()
+        if rules.family == "aisc":
+            filler_matching.remark_on_fillets(request.parts, request.filler, request.process, remarks)
         request = _filled(request, rules)
         run = _run(request, rules, found, faults)
         fillets = _fillets(request, rules, found, losses, run)

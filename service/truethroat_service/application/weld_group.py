@@ -17,6 +17,7 @@ from ..engine.units import INCH
 from ..practice import load_deformation, weld_lines
 from ..practice.load_deformation import LesikKennedy
 from ..practice.weld_patterns import Piece
+from . import filler_matching
 from .answers import Common, Remarks, Units, Verdict, answer
 from .faults import Faults
 from .joint_parts import EN_1993_1_8, Filler, Part, chosen, metals
@@ -96,6 +97,8 @@ def weld_group(request: WeldGroupRequest) -> dict[str, Any]:
         _check(request, rules, load, shape, faults)
         found_metals = metals(rules, request.parts, request.filler, beta_w, None, faults, remarks)
         faults.refuse()
+        if rules.family == "aisc":
+            filler_matching.remark_on_fillets(request.parts, request.filler, None, remarks)
         request = _filled(request, rules)
         # An elastic resultant says nothing of how the welds strain together, so no directional increase goes with it.
         metal = replace(found_metals.weld, compatible=False)
