@@ -19,7 +19,11 @@ from truethroat_service.application.seams import FINISHES, FLAT_SEAMS, Finish, P
 
 AISC = ("aisc-360-22-lrfd", "aisc-360-22-asd")
 EN = ("en-1993-1-8-2005-directional", "en-1993-1-8-2005-simplified")
-WITH_STRENGTH = (*AISC, *EN)
+STAINLESS = ("en-1993-1-4-2006-directional", "en-1993-1-4-2006-simplified")
+HIGH_STRENGTH = ("en-1993-1-12-2007-directional", "en-1993-1-12-2007-simplified")
+ALUMINIUM = "en-1999-1-1-2007"
+EUROCODES = (*EN, *STAINLESS, *HIGH_STRENGTH, ALUMINIUM)
+WITH_STRENGTH = (*AISC, *EN, STAINLESS[0], HIGH_STRENGTH[0], ALUMINIUM)
 RULE_SETS = (*WITH_STRENGTH, "thin-part")
 NONE = Penetration(0.0, "assumed")
 
@@ -61,12 +65,23 @@ def parts(draw: st.DrawFn, rules: str) -> tuple[Part, Part]:
         thickness = draw(hundredths(4, 40))
         if rules == "thin-part":
             made.append(Part(thickness))
+        elif rules == ALUMINIUM:
+            made.append(Part(thickness, draw(st.sampled_from(["6082-T6", "5083-O", "5083-H22"]))))
         else:
-            yield_strength = float(draw(st.integers(235, 460)))
+            yield_strength = float(draw(st.integers(461, 700) if rules in HIGH_STRENGTH else st.integers(235, 460)))
             tensile = yield_strength + draw(st.integers(60, 150))
             beta_w = draw(st.sampled_from([0.8, 0.85, 0.9, 1.0])) if rules in EN else None
             made.append(Part(thickness, None, yield_strength, tensile, beta_w))
     return made[0], made[1]
+
+
+def fillers(rules: str) -> st.SearchStrategy[Filler | None]:
+    """Make a filler metal where the rules go by one."""
+    if rules == ALUMINIUM:
+        return st.just(Filler("ER5356"))
+    if rules in AISC or rules in HIGH_STRENGTH:
+        return st.integers(420, 760).map(lambda strength: Filler(tensile_strength=float(strength)))
+    return st.none()
 
 
 @st.composite
@@ -81,7 +96,7 @@ def fillets(draw: st.DrawFn, rules: str, **fixed: Any) -> FilletSizeRequest:
         parts=draw(parts(rules)),
         basis="thin-part" if rules == "thin-part" else "load",
         load=None if rules == "thin-part" else load,
-        filler=Filler(tensile_strength=float(draw(st.integers(420, 760)))) if rules in AISC else None,
+        filler=draw(fillers(rules)),
         size_step=draw(st.sampled_from([0.5, 1.0, 1.5875])),
     )
     return replace(request, **fixed)

@@ -11,9 +11,13 @@ from hypothesis import assume
 from hypothesis import strategies as st
 from tests.application.joints import (
     AISC,
+    ALUMINIUM,
     EN,
+    EUROCODES,
     FORCE_ANGLES,
+    HIGH_STRENGTH,
     RULE_SETS,
+    STAINLESS,
     WITH_STRENGTH,
     component_fillets,
     fillets,
@@ -85,11 +89,48 @@ def test_lrfd_and_asd_agree_at_a_load_ratio_of_1_5(request: FilletSizeRequest) -
     assert required(loaded(request, 1.5)) == pytest.approx(required(asd), rel=TIGHT)
 
 
+@pytest.mark.parametrize("rules", [EN, STAINLESS, HIGH_STRENGTH])
 @given(data=st.data())
-def test_the_simplified_method_never_needs_less(data: Any) -> None:
+def test_the_simplified_method_never_needs_less(rules: tuple[str, str], data: Any) -> None:
     """EN 1993-1-8 4.5.3.3 takes every force as shear along the throat, so it never needs less than 4.5.3.2."""
-    directional = data.draw(fillets(EN[0]) | component_fillets(EN[0]))
-    assert required(replace(directional, rule_set=EN[1])) >= required(directional) * (1 - TIGHT)
+    directional = data.draw(fillets(rules[0]) | component_fillets(rules[0]))
+    assert required(replace(directional, rule_set=rules[1])) >= required(directional) * (1 - TIGHT)
+
+
+@pytest.mark.parametrize("rules", [STAINLESS[0], HIGH_STRENGTH[0]])
+@given(data=st.data(), factor=st.floats(1.0, 2.0))
+def test_stronger_parts_never_need_more(rules: str, data: Any, factor: float) -> None:
+    """A higher f_u of either part never needs more throat, and of both less, unless the filler metal is the weaker."""
+    request = data.draw(fillets(rules) | component_fillets(rules))
+    first, second = request.parts
+    assert first.tensile_strength is not None
+    assert second.tensile_strength is not None
+    one = replace(request, parts=(replace(first, tensile_strength=first.tensile_strength * factor), second))
+    both = replace(one, parts=(one.parts[0], replace(second, tensile_strength=second.tensile_strength * factor)))
+    assert required(request) * (1 + TIGHT) >= required(one) >= required(both) * (1 - TIGHT)
+    if rules == STAINLESS[0]:
+        assert required(both) == pytest.approx(required(request) / factor, rel=TIGHT)
+
+
+@given(data=st.data(), factor=st.floats(1.0, 3.0))
+def test_a_weaker_filler_counts_with_its_own_strength(data: Any, factor: float) -> None:
+    """EN 1993-1-12 2.8: the throat is inverse to the lesser of the weaker part's and the filler metal's f_u."""
+    request = data.draw(fillets(HIGH_STRENGTH[0]))
+    weaker = min(part.tensile_strength or 0.0 for part in request.parts)
+    at_par = required(replace(request, filler=Filler(tensile_strength=weaker)))
+    assert required(replace(request, filler=Filler(tensile_strength=weaker * factor))) == at_par
+    weak = required(replace(request, filler=Filler(tensile_strength=weaker / factor)))
+    assert weak == pytest.approx(at_par * factor, rel=TIGHT)
+
+
+@given(data=st.data())
+def test_alloys_may_be_named_in_either_order(data: Any) -> None:
+    """EN 1999-1-1 Table 8.8: of two alloys the lower value counts, whichever part has it, at 90 deg along the weld."""
+    request = data.draw(fillets(ALUMINIUM))
+    assert isinstance(request.load, SharedForce)
+    request = replace(request, joint=replace(request.joint, angle=pi / 2), load=replace(request.load, angle=0.0))
+    swapped = replace(request, parts=(request.parts[1], request.parts[0]))
+    assert required(swapped) == pytest.approx(required(request), rel=TIGHT)
 
 
 @every_rule_set
@@ -106,7 +147,7 @@ def test_what_is_specified_is_the_next_step_up(rules: str, data: Any, gap: float
     leg = mm(answer["specify"]["leg"])
     assert leg >= least * (1 - 1e-9)
     ratio = mm(answer["specify"]["throat"]) / leg
-    by_throat = rules in EN
+    by_throat = rules in EUROCODES
     step = request.size_step or 0.0
     assert (leg - least) * (ratio if by_throat else 1.0) < step * (1 + 1e-9)
     sized = mm(answer["specify"]["throat" if by_throat else "leg"])
@@ -200,7 +241,7 @@ def test_two_welds_carry_twice(rules: str, data: Any) -> None:
     assert required(loaded(two, 2.0)) == pytest.approx(required(one), rel=TIGHT)
 
 
-@with_strength
+@pytest.mark.parametrize("rules", [rules for rules in WITH_STRENGTH if rules != ALUMINIUM])
 @given(data=st.data(), depth=hundredths(0.1, 3))
 def test_only_proven_penetration_counts(rules: str, data: Any, depth: float) -> None:
     """Assumed and measured penetration change no size and are named in a caution; proven takes its depth off."""

@@ -226,7 +226,7 @@ def test_throat_of_a_long_aluminium_fillet(ask: Ask) -> None:
 
 
 def test_penetration_of_aluminium_is_refused(refusal: Refusal) -> None:
-    """Not counted on the safe side, so not taken."""
+    """Proven penetration is not counted, on the safe side, so it is not taken; assumed never counts."""
     request = fillet(ALUMINIUM, "5 mm", "6082-T6", filler="ER5356", penetration={"depth": "1 mm", "vouched": "proven"})
     assert [fault["pointer"] for fault in refusal(FILLET_SIZE, request)] == ["#/penetration"]
 

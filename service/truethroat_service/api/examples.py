@@ -52,6 +52,28 @@ FILLET_SIZE: dict[str, Any] = {
             "load": {"force": "150 kN", "length": "200 mm", "width": "80 mm", "centroid": "23 mm"},
         },
     },
+    "aluminium": {
+        "summary": "Full strength of an aluminium rib, EN 1999-1-1, with the zone its heat softens",
+        "value": {
+            "rule_set": "en-1999-1-1-2007",
+            "basis": "full-strength",
+            "joint": {"kind": "tee", "sides": 2},
+            "parts": [{"thickness": "10 mm", "material": "6082-T6"}, {"thickness": "6 mm", "material": "5083-H22"}],
+            "filler": "ER5356",
+            "process": "131",
+        },
+    },
+    "high-strength": {
+        "summary": "Lap of high-strength steel with a weaker filler metal, EN 1993-1-12",
+        "value": {
+            "rule_set": "en-1993-1-12-2007-directional",
+            "basis": "load",
+            "joint": {"kind": "lap", "sides": 2},
+            "parts": [{"thickness": "12 mm", "material": "S690Q"}, {"thickness": "10 mm", "material": "S355"}],
+            "filler": "G 50",
+            "load": {"force": "300 kN", "length": "250 mm", "angle": "0 deg"},
+        },
+    },
     "thin-part": {
         "summary": "By the thinner part, from both sides",
         "value": {

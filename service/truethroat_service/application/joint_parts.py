@@ -238,8 +238,8 @@ def _remark(
     elif correlation and correlation.own is not None:
         remarks.caution(
             "lower-beta-w",
-            f"beta_w {beta_w:g} is taken on the request's word: {_short(correlation.source)} has {correlation.own:g}"
-            " unless tests show that less will do.",
+            f"beta_w {beta_w:g} is taken on the request's word: {_short(correlation.source)} has {correlation.own:g};"
+            " less has to be shown by tests or allowed by a national annex.",
             correlation.source,
         )
     listed = list(dict.fromkeys(part.material for part in parts if part.material))
