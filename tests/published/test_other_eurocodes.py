@@ -202,6 +202,18 @@ def test_extent_of_the_heat_affected_zone(ask: Ask, thickness: str, process: str
     assert all(extent in text and "f_o 125 MPa" in text and "f_u 185 MPa" in text for text in said)
 
 
+def test_aluminium_group(ask: Ask) -> None:
+    """Two lines of 200 mm of 6082-T6 share 100 kN along them: 250 sqrt(3) 1.25/210 = 2.5774 mm of throat."""
+    request = {
+        "rule_set": ALUMINIUM,
+        "group": {"pattern": "two-upright-lines", "depth": "200 mm", "width": "100 mm"},
+        "load": {"force": {"y": "-100 kN"}, "at": {"x": "50 mm"}},
+        "parts": [{"thickness": "10 mm", "material": "6082-T6"}] * 2,
+        "filler": "ER5356",
+    }
+    assert throat(ask(GROUP, request)) == pytest.approx(2.5774, abs=1e-4)
+
+
 def test_short_aluminium_fillet(ask: Ask) -> None:
     """8.6.3.3: a fillet shorter than eight throats is not counted; 40 mm does for 5 mm and 39.9 mm does not."""
     request = fillet(ALUMINIUM, "5 mm", "6082-T6", filler="ER5356")

@@ -23,7 +23,7 @@ def test_lesser_strength_counts(part: float, filler: float, counts: float) -> No
     """EN 1993-1-12 2.8: f_u of the parent metal, or of the filler metal where that is less."""
     assert s2_8_fillet_welds.strength(f_u_part=part, f_u_filler=filler) == counts
     column = s2_8_fillet_welds.strength(f_u_part=np.array([part, 500.0]), f_u_filler=filler)
-    assert list(column) == [counts, min(500.0, filler)]  # type: ignore[arg-type]
+    assert list(column) == [counts, min(500.0, filler)]
 
 
 @pytest.mark.parametrize(

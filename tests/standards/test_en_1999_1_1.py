@@ -53,7 +53,7 @@ def test_weld_of_a_tee_in_the_open() -> None:
 def test_floats_and_columns_agree() -> None:
     """A row of a column gives what a single joint gives."""
     forces = np.array([100.0, 900.0])
-    columns = WELD.required_throat(pull(forces, 30.0, 70.0), MIXED)  # type: ignore[arg-type]
+    columns = WELD.required_throat(pull(forces, 30.0, 70.0), MIXED)
     assert list(columns) == pytest.approx([WELD.required_throat(pull(f, 30.0, 70.0), MIXED) for f in forces])
 
 

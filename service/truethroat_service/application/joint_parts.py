@@ -53,7 +53,7 @@ def chosen(rule_set_id: str, parameters: tuple[tuple[str, float], ...], faults: 
     """Rule set with the request's parameters over its own, and the beta_w the request sets."""
     given = dict(parameters)
     known = {name: value for name, value in given.items() if name in ENTRIES[rule_set_id].settable}
-    for name in given.keys() - known.keys():
+    for name in [name for name in given if name not in known]:
         faults.inconsistent(f"#/parameters/{name}", f"{rule_set_id} has no parameter {name}; leave it out")
     return rule_set(rule_set_id, known), known.get("beta_w")
 
