@@ -10,7 +10,7 @@ import pytest
 from hypothesis import assume
 from hypothesis import strategies as st
 from scipy.optimize import brentq
-from tests.application.joints import AISC, EN, WITH_STRENGTH, given, hundredths, mm
+from tests.application.joints import AISC, EN, given, hundredths, mm
 
 from truethroat_service.application.faults import Refused
 from truethroat_service.application.fillet_request import (
@@ -26,7 +26,7 @@ from truethroat_service.application.fillet_size import fillet_size
 from truethroat_service.application.joint_parts import Filler, Part
 from truethroat_service.engine.rule_set import Intermittent
 
-with_strength = pytest.mark.parametrize("rules", WITH_STRENGTH)
+with_strength = pytest.mark.parametrize("rules", [*AISC, *EN])
 
 
 def plain(rules: str, **more: Any) -> FilletSizeRequest:
@@ -111,7 +111,7 @@ def test_the_largest_gap_and_the_shortest_segment_still_do(rules: str, load: flo
     assert over["specify"] is None or mm(over["specify"]["leg"]) > leg
 
 
-@pytest.mark.parametrize("rules", WITH_STRENGTH)
+@with_strength
 def test_left_out_the_gap_is_the_largest_allowed(rules: str) -> None:
     """What the answer then finds keeps to every limit, and one of them it uses up."""
     answer = fillet_size(plain(rules, intermittent=run(rules)))

@@ -249,3 +249,17 @@ def test_strength_beside_a_weld_is_listed(read: Read) -> None:
     columns = ("yield_strength", "tensile_strength", "welded_yield_strength", "welded_tensile_strength")
     assert [listed["6082-T6"][column]["value"] for column in columns] == [260, 310, 125, 185]
     assert listed["S355"]["welded_tensile_strength"] is None
+
+
+def test_options_of_stainless_and_aluminium(ask: Ask, refusal: Refusal) -> None:
+    """Stainless fillets keep the options of EN 1993-1-8: segments of 100 mm, gaps of 100 mm, carry twice per length.
+
+    f_vw,d 240.18 MPa: 100 N/mm of line are 200 N/mm of segment, a = 200/240.18 = 0.8327 mm. EN 1999-1-1 has no such
+    rule here.
+    """
+    run = {"segment": "100 mm", "gap": "100 mm", "loading": "tension", "member": "stiffener"}
+    request = fillet(f"{STAINLESS}-simplified", "0.5 mm", "1.4301", intermittent=run)
+    request["load"] = {"longitudinal": "100 N/mm"}
+    assert throat(ask(FILLET_SIZE, request)) == pytest.approx(0.8327, abs=1e-4)
+    aluminium = fillet(ALUMINIUM, "0.5 mm", "6082-T6", filler="ER5356", intermittent=run)
+    assert [fault["pointer"] for fault in refusal(FILLET_SIZE, aluminium)] == ["#/intermittent"]
