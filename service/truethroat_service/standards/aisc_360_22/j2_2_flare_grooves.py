@@ -55,3 +55,15 @@ def radius_share(form: str, process: str | None, radius: float) -> float:
             )
         )
     return _ROWS[form, process]
+
+
+@formula(
+    "a_f",
+    "a_e - b",
+    unit="mm",
+    source=clause("Table J2.2, note", "second-hand"),
+    args={"a_e": Arg("mm", 5.0, 40.0), "b": Arg("mm", 0.0, 4.0)},
+)
+def below_flush(a_e: Real, b: Real) -> Real:
+    """Throat of a flare groove whose face lies below flush."""
+    return a_e - b
