@@ -8,7 +8,6 @@ from ..engine.formula import off_the_sheet, working
 from ..engine.rounding import at_least, at_most, down, up
 from ..engine.rule_set import RuleSet, Unlisted
 from ..engine.units import INCH
-from ..practice import deposition
 from . import grooves
 from .answers import Common, Remarks, Units, Verdict, answer
 from .faults import Faults
@@ -218,7 +217,7 @@ def _result(request: BevelDepthRequest, need: _Need, units: Units) -> dict[str, 
         "deduction": units.length(need.deduction),
         "budget": made.dump(units),
         "area": units.area(cut.area),
-        "filler": _filler(cut.area, units),
+        "filler": grooves.deposited(cut.area, units),
         "callout": _callout(request, need, made, units),
     }
 
@@ -227,12 +226,6 @@ def _nothing(need: _Need, units: Units) -> dict[str, Any]:
     """Fields of the answer when no partial preparation does."""
     nothing = dict.fromkeys(("depth", "setback", "land", "budget", "area", "filler", "callout"))
     return {**nothing, "deduction": units.length(need.deduction)}
-
-
-def _filler(area: float, units: Units) -> dict[str, Any]:
-    """Deposited metal of an area, as carbon steel."""
-    mass = float(deposition.mass_per_length(rho=deposition.STEEL, A=area))
-    return {"mass_per_length": units.mass_per_length(mass)}
 
 
 def _callout(request: BevelDepthRequest, need: _Need, made: Budget, units: Units) -> dict[str, str]:
@@ -275,7 +268,7 @@ def _alternatives(
         area = grooves.cut(request.form, request.angle, through, request.both, request.root_radius).area
         ways.append(("full-penetration", through, area))
     return [
-        {"do": do, "size": units.length(size), "area": units.area(area), "filler": _filler(area, units)}
+        {"do": do, "size": units.length(size), "area": units.area(area), "filler": grooves.deposited(area, units)}
         for do, size, area in sorted(ways, key=lambda way: way[2])
     ]
 

@@ -2,12 +2,14 @@
 
 from dataclasses import dataclass
 from math import pi
+from typing import Any
 
 from ..engine.formula import cite
 from ..engine.rule_set import Groove, RuleSet
-from ..practice import preparation
+from ..practice import deposition, preparation
 from ..reference.loader import position as position_of
 from ..reference.loader import process as process_of
+from .answers import Units
 from .seams import GrooveForm
 
 
@@ -53,6 +55,12 @@ def cut(form: GrooveForm, angle: float, depth: float, both: bool, root_radius: f
     phi = preparation.root_arc(d=depth, beta=beta, r=r, H=straight)
     setback = float(preparation.curved_setback(beta=beta, r=r, H=straight, phi=phi))
     return Cut(setback, sides * float(preparation.curved_area(beta=beta, r=r, H=straight, phi=phi)))
+
+
+def deposited(area: float, units: Units) -> dict[str, Any]:
+    """Deposited metal of an area, as carbon steel."""
+    mass = float(deposition.mass_per_length(rho=deposition.STEEL, A=area))
+    return {"mass_per_length": units.mass_per_length(mass)}
 
 
 def opening(form: GrooveForm, angle: float, depth: float) -> float:
