@@ -22,6 +22,9 @@ from truethroat.inputs import (
     ConcentricLoad,
     Filler,
     Finish,
+    GrooveJoint,
+    GrooveLoad,
+    GrooveWeld,
     GroundFlush,
     Intermittent,
     Joint,
@@ -47,6 +50,7 @@ from truethroat.results import (
     FilletSize,
     GrindAllowance,
     GroovePreparationList,
+    GrooveSize,
     MaterialList,
     ProcessList,
     RuleSetList,
@@ -171,6 +175,49 @@ class Client:
                 "penetration": penetration,
                 "size_by": size_by,
                 "size_step": size_step,
+                "units": units,
+                "working": working,
+                "mark": mark,
+            },
+            timeout,
+        )
+
+    def groove_size(
+        self,
+        *,
+        rule_set: str | None = None,
+        joint: GrooveJoint | Object | None = None,
+        parts: Sequence[Part | Object] | None = None,
+        weld: GrooveWeld | Object | None = None,
+        parameters: Parameters | Object | None = None,
+        filler: str | Filler | Object | None = None,
+        process: str | None = None,
+        position: str | None = None,
+        basis: Literal["load", "full-strength"] | None = None,
+        load: GrooveLoad | Object | None = None,
+        units: Literal["metric", "us"] | None = None,
+        working: bool | None = None,
+        mark: str | None = None,
+        timeout: Timeout | None = None,
+    ) -> GrooveSize:
+        """Size a groove, flare, plug or slot weld, and choose the preparation that takes the least metal.
+
+        Arguments left out are not sent, so the service's own defaults hold.
+        """
+        return self._calculate(
+            "/v1/groove-size",
+            GrooveSize,
+            {
+                "rule_set": rule_set,
+                "joint": joint,
+                "parts": parts,
+                "weld": weld,
+                "parameters": parameters,
+                "filler": filler,
+                "process": process,
+                "position": position,
+                "basis": basis,
+                "load": load,
                 "units": units,
                 "working": working,
                 "mark": mark,

@@ -16,6 +16,9 @@ __all__ = [
     "ConcentricLoad",
     "Filler",
     "Finish",
+    "GrooveJoint",
+    "GrooveLoad",
+    "GrooveWeld",
     "GroundFlush",
     "Intermittent",
     "Joint",
@@ -129,6 +132,61 @@ class UnstiffenedFlange(TypedDict, total=False):
     section: Literal["i", "box"]
     root_radius: QuantityInput
     weld_throat: QuantityInput
+
+
+class GrooveJoint(TypedDict, total=False):
+    """How two plates meet at a groove, plug or slot weld."""
+
+    kind: Literal["butt", "tee", "corner", "lap"]
+
+
+class GrooveLoad(TypedDict, total=False):
+    """A force on the joint over a length, negative where it presses, or signed forces per length."""
+
+    force: QuantityInput
+    length: QuantityInput
+    angle: QuantityInput
+    normal: QuantityInput
+    transverse: QuantityInput
+    longitudinal: QuantityInput
+
+
+class GrooveWeld(TypedDict, total=False):
+    """A weld of one of the kinds, with the fields that the service gives the kind."""
+
+    kind: Literal["partial", "full", "flare-bevel", "flare-v", "tee-butt", "plug", "slot"]
+    groove: Literal[
+        "square",
+        "single-bevel",
+        "double-bevel",
+        "single-v",
+        "double-v",
+        "single-j",
+        "double-j",
+        "single-u",
+        "double-u",
+    ]
+    groove_angle: QuantityInput
+    root: Literal["open", "backing", "back-run", "back-gouge"]
+    gap: QuantityInput
+    land: QuantityInput
+    access: Literal["one-side", "both-sides"]
+    penetration: Penetration
+    reinforcing_fillet: QuantityInput
+    minimum_land: QuantityInput
+    depth_step: QuantityInput
+    bears: bool
+    radius: QuantityInput
+    below_flush: QuantityInput
+    throats: list[QuantityInput] | tuple[QuantityInput, QuantityInput]
+    unwelded: QuantityInput
+    diameter: QuantityInput
+    width: QuantityInput
+    length: QuantityInput
+    filling: QuantityInput
+    count: int
+    pitch: QuantityInput
+    pitch_along: QuantityInput
 
 
 class Penetration(TypedDict, total=False):

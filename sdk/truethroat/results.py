@@ -34,10 +34,15 @@ __all__ = [
     "GrindAllowance",
     "GroovePreparation",
     "GroovePreparationList",
+    "GrooveSize",
+    "GrooveStrength",
+    "GrooveThroat",
     "GroupLoad",
     "GroupPoint",
     "GroupProperties",
     "GroupStrength",
+    "HoleLimits",
+    "Holes",
     "IntermittentFillet",
     "Limit",
     "Material",
@@ -51,6 +56,7 @@ __all__ = [
     "Provenance",
     "QualityLimit",
     "QualitySet",
+    "RefusedPreparation",
     "Remedy",
     "Result",
     "RuleSet",
@@ -58,9 +64,11 @@ __all__ = [
     "RuleSetName",
     "Service",
     "SizeStep",
+    "SizedPreparation",
     "SpacingLimit",
     "Step",
     "Strength",
+    "TeeButt",
     "TensionMemberStrength",
     "ThroatAsWelded",
     "WeldAction",
@@ -273,6 +281,108 @@ class FilletSize(Calculation):
     balance: WeldBalance | None = None
     tension_member: TensionMemberStrength | None = None
     unstiffened_flange: FlangeWidth | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class GrooveThroat(Result):
+    """A groove's size: throat of all sides together (of a minimum, of each side), and depth cut from each side."""
+
+    throat: Quantity
+    depth: Quantity | None = None
+    source: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class GrooveStrength(Result):
+    """Force per length that the weld (None where the parts rule), and the metal of each part beside it, can carry."""
+
+    weld: Quantity | None = None
+    base_metal: tuple[Quantity, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SizedPreparation(Result):
+    """A preparation as it would be made; `why` says what it lacks."""
+
+    id: str | None = None
+    ref: str
+    standard: str | None = None
+    form: str
+    root: str
+    angle: Quantity | None = None
+    gap: Quantity
+    land: Quantity | None = None
+    depth: Quantity | None = None
+    setback: Quantity | None = None
+    deduction: Quantity
+    throat: Quantity
+    area: Quantity
+    filler: FillerMass
+    enough: bool
+    why: str | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class RefusedPreparation(Result):
+    """A preparation that does not fit the joint, and why."""
+
+    id: str | None = None
+    ref: str
+    why: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class HoleLimits(Result):
+    """Limits of a plug or slot; None where none is ruled."""
+
+    least_width: Quantity
+    largest_width: Quantity | None = None
+    longest: Quantity | None = None
+    least_filling: Quantity
+    least_pitch: Quantity | None = None
+    least_pitch_along: Quantity | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Holes(Result):
+    """Plugs or slots: area and strength of one, how many the force needs, and how many there are."""
+
+    width: Quantity
+    length: Quantity
+    filling: Quantity
+    area: Quantity
+    strength: Quantity
+    needed: int
+    count: int
+    limits: HoleLimits
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TeeButt(Result):
+    """Whether a T-butt counts as full strength, and by which lengths."""
+
+    throats_together: Quantity
+    thickness: Quantity
+    unwelded: Quantity
+    largest_unwelded: Quantity
+    full_strength: bool
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class GrooveSize(Calculation):
+    """The groove, flare, plug or slot weld to specify, the preparation it needs, and what decided it."""
+
+    required: GrooveThroat | None = None
+    minimum: GrooveThroat | None = None
+    specify: GrooveThroat | None = None
+    governs: str
+    utilisation: float | None = None
+    strength: GrooveStrength | None = None
+    preparation: SizedPreparation | None = None
+    preparations: tuple[SizedPreparation, ...]
+    refused: tuple[RefusedPreparation, ...]
+    holes: Holes | None = None
+    tee: TeeButt | None = None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -68,6 +68,7 @@ def mended(path: str, body: Any) -> Any:
         "/v1/bevel-depth": _bevelled,
         "/v1/weld-group": _grouped,
         "/v1/as-welded": _gauged,
+        "/v1/groove-size": _grooved,
     }[path](made, chance)
     return made
 
@@ -181,6 +182,90 @@ def _grouped(body: Json, chance: Chance) -> None:
     for field, usual in (("throat", "4 mm"), ("size_step", "1/16 in")):
         if field in body:
             body[field] = usual
+
+
+def _grooved(body: Json, chance: Chance) -> None:
+    """Mend a groove, plug or slot: joint, parts, filler and load that go with it, and sizes that fit the thickness."""
+    aisc = str(body["rule_set"]).startswith("aisc")
+    weld = body["weld"]
+    kind = str(weld["kind"])
+    holes = kind in ("plug", "slot")
+    for part in body["parts"]:
+        _part(part, False, aisc, chance)
+        part["thickness"] = _millimetres(chance, 12, 16 if holes else 30)
+        if aisc and "yield_strength" in part:
+            part.update(yield_strength="36 ksi", tensile_strength="58 ksi")
+    if aisc:
+        _drop(body, "parameters")
+        body["filler"] = chance.of("E70", {"tensile_strength": "70 ksi"})
+        body["process"] = chance.of("GMAW", "111", "SMAW", "FCAW-G")
+        body["position"] = chance.of("1G", "PA", "2G", "3G")
+    elif "filler" in body:
+        body["filler"] = chance.of("E 46", "G 50", {"tensile_strength": {"value": 550, "unit": "MPa"}})
+    if (kind.startswith("flare") and not aisc) or (kind == "tee-butt" and aisc):
+        body["rule_set"] = "aisc-360-22-asd" if not aisc else "en-1993-1-8-2005-directional"
+        body["parts"] = [{"thickness": "12 mm", "material": "S275" if aisc else "A36"}] * 2
+        _drop(body, "filler", "parameters")
+        if not aisc:
+            body.update(filler="E70", process="GMAW")
+    if holes or kind == "tee-butt":
+        _drop(body, "process", "position")
+    if kind.startswith("flare"):
+        _drop(body, "position")
+    body["joint"] = {"kind": "lap" if holes else "tee" if kind == "tee-butt" else chance.of("butt", "tee", "corner")}
+    _groove_load(body, kind, chance)
+    _groove_sizes(weld, body, chance)
+
+
+def _groove_load(body: Json, kind: str, chance: Chance) -> None:
+    """Mend the load of a groove: a force alone on plugs and slots, else a force over a length or components."""
+    if kind in ("plug", "slot"):
+        body["basis"] = "load"
+        body["load"] = {"force": chance.of("90 kN", "30 kip", {"value": -40_000, "unit": "N"})}
+    elif body["basis"] == "full-strength":
+        _drop(body, "load")
+    elif "force" in body.get("load", {"force": ""}):
+        body["load"] = {
+            "force": chance.of("90 kN", "30 kip", "-120 kN"),
+            "length": chance.of("200 mm", "10 in"),
+            "angle": chance.of("0 deg", "90 deg", {"value": 0.7, "unit": "rad"}),
+        }
+    else:
+        body["load"] = {**dict.fromkeys(body["load"].keys(), "-200 N/mm"), "normal": chance.of("400 N/mm", "-1 kip/in")}
+
+
+def _groove_sizes(weld: Json, body: Json, chance: Chance) -> None:
+    """Mend the sizes of a groove, plug or slot, and leave out what its joint or form cannot have."""
+    joint = body["joint"]["kind"]
+    both = weld.get("groove", "") in ("single-v", "double-v", "single-u", "double-u")
+    if both:
+        body["joint"]["kind"] = joint = "butt"
+    if weld.get("groove", "").startswith("double") or str(weld.get("root", "")).startswith("back-"):
+        _drop(weld, "access")
+    _drop(weld, "bears", "groove_angle", "gap", "land", *(() if joint == "tee" else ("reinforcing_fillet",)))
+    if "penetration" in weld:
+        weld["penetration"] = {"depth": "1 mm", "vouched": weld["penetration"]["vouched"]}
+    usual = {
+        "reinforcing_fillet": ("6 mm", "1/4 in"),
+        "minimum_land": ("1 mm", "1/16 in"),
+        "depth_step": ("0.5 mm", "1/32 in"),
+        "radius": ("20 mm", "3/4 in"),
+        "below_flush": ("0 mm", "1 mm"),
+        "unwelded": ("0 mm", "2 mm"),
+        "diameter": ("1 in", "25 mm"),
+        "width": ("1 in", "25 mm"),
+        "length": ("80 mm", "3 in"),
+        "pitch": ("110 mm", "5 in"),
+        "pitch_along": ("200 mm", "8 in"),
+    }
+    for field, choices in usual.items():
+        if field in weld:
+            weld[field] = chance.of(*choices)
+    _drop(weld, "filling", *(("pitch", "pitch_along") if not body["rule_set"].startswith("aisc") else ()))
+    if "throats" in weld:
+        weld["throats"] = [_millimetres(chance, 3, 12), _millimetres(chance, 3, 12)]
+    if "pitch" in weld or "pitch_along" in weld:
+        _drop(weld, "count")
 
 
 def _gauged(body: Json, chance: Chance) -> None:

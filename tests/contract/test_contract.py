@@ -24,7 +24,14 @@ from truethroat_service.api.settings import Settings
 
 LIMITS = {"out-of-range", "inconsistent", "out-of-scope"}
 LEAST_SHARE = 0.30
-CALCULATIONS = ("/v1/fillet-size", "/v1/grind-allowance", "/v1/bevel-depth", "/v1/weld-group", "/v1/as-welded")
+CALCULATIONS = (
+    "/v1/fillet-size",
+    "/v1/groove-size",
+    "/v1/grind-allowance",
+    "/v1/bevel-depth",
+    "/v1/weld-group",
+    "/v1/as-welded",
+)
 
 strategies.register()
 schema = schemathesis.openapi.from_wsgi("/openapi.json", create_app(Settings()))

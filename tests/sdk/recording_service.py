@@ -57,6 +57,25 @@ REMEDIES = [
     {"do": "weld-second-side", "throat": _q(307), "remaining": _q(308), "counts": []},
 ]
 
+PREPARED: dict[str, Any] = {
+    "id": "invented",
+    "ref": "0.0",
+    "standard": "an invented standard",
+    "form": "invented",
+    "root": "invented",
+    "angle": _q(707, "deg"),
+    "gap": _q(708),
+    "land": _q(709),
+    "depth": _q(710),
+    "setback": _q(711),
+    "deduction": _q(712),
+    "throat": _q(713),
+    "area": _q(714, "mm2"),
+    "filler": {"mass_per_length": _q(715, "kg/m")},
+    "enough": True,
+    "why": None,
+}
+
 ANSWERS: dict[str, dict[str, Any]] = {
     "/v1": {
         "service": "truethroat",
@@ -183,6 +202,42 @@ ANSWERS: dict[str, dict[str, Any]] = {
         "strength": {"factor": 529, "force": _q(530, "kN"), "moment": _q(531, "kN*m")},
         "equivalent_force": _q(532, "N/mm"),
         "efficiency": 533,
+    },
+    "/v1/groove-size": {
+        **_COMMON,
+        "required": {"throat": _q(701), "depth": None, "source": "nowhere"},
+        "minimum": None,
+        "specify": {"throat": _q(702), "depth": _q(703), "source": "nowhere"},
+        "governs": "invented",
+        "utilisation": 704,
+        "strength": {"weld": None, "base_metal": [_q(705, "N/mm"), _q(706, "N/mm")]},
+        "preparation": PREPARED,
+        "preparations": [PREPARED, {**PREPARED, "id": None, "standard": None, "enough": False, "why": "invented"}],
+        "refused": [{"id": "invented", "ref": "0.1", "why": "an invented reason"}],
+        "holes": {
+            "width": _q(716),
+            "length": _q(717),
+            "filling": _q(718),
+            "area": _q(719, "mm2"),
+            "strength": _q(720, "kN"),
+            "needed": 721,
+            "count": 722,
+            "limits": {
+                "least_width": _q(723),
+                "largest_width": None,
+                "longest": _q(724),
+                "least_filling": _q(725),
+                "least_pitch": _q(726),
+                "least_pitch_along": _q(727),
+            },
+        },
+        "tee": {
+            "throats_together": _q(728),
+            "thickness": _q(729),
+            "unwelded": _q(730),
+            "largest_unwelded": _q(731),
+            "full_strength": True,
+        },
     },
     "/v1/grind-allowance": {
         **_COMMON,

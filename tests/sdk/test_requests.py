@@ -19,6 +19,7 @@ from truethroat import Client, Joint, NotAuthorised, Part, Quantity, Seam
 OPERATIONS = {
     "fillet_size": ("POST", "/v1/fillet-size"),
     "grind_allowance": ("POST", "/v1/grind-allowance"),
+    "groove_size": ("POST", "/v1/groove-size"),
     "weld_group": ("POST", "/v1/weld-group"),
     "as_welded": ("POST", "/v1/as-welded"),
     "bevel_depth": ("POST", "/v1/bevel-depth"),

@@ -314,3 +314,20 @@ def test_a_weld_group_is_typed(client: Client) -> None:
     assert answer.points[0].force.x == Quantity(516, "N/mm")
     assert (answer.critical, answer.centre is None) == (None, False)
     assert answer.strength.factor == 529
+
+
+def test_a_groove_is_typed(client: Client) -> None:
+    """Sizes, preparations, holes and the T-butt of a groove are typed; what is not there is None."""
+    answer = client.groove_size(rule_set="invented")
+    assert answer.specify is not None
+    assert (answer.specify.throat, answer.specify.depth) == (Quantity(702, "mm"), Quantity(703, "mm"))
+    assert answer.strength is not None
+    assert (answer.strength.weld, answer.strength.base_metal[1]) == (None, Quantity(706, "N/mm"))
+    assert answer.preparation is not None
+    assert answer.preparation.filler.mass_per_length == Quantity(715, "kg/m")
+    assert [one.enough for one in answer.preparations] == [True, False]
+    assert answer.refused[0].why == "an invented reason"
+    assert answer.holes is not None
+    assert (answer.holes.needed, answer.holes.limits.largest_width) == (721, None)
+    assert answer.tee is not None
+    assert answer.tee.full_strength is True

@@ -6,13 +6,14 @@ from .. import API_VERSION
 from ..application.faults import Refused
 from . import http
 from .apispec_fields import FieldPlugin
-from .blueprints import as_welded, bevel_depth, catalogue, fillet_size, grind_allowance, health, weld_group
+from .blueprints import as_welded, bevel_depth, catalogue, fillet_size, grind_allowance, groove_size, health, weld_group
 from .problems import ProblemApi, handle_refused
 from .schemas.answers import COMPONENTS
 from .settings import Settings
 
 _BLUEPRINTS = (
     fillet_size.blueprint,
+    groove_size.blueprint,
     grind_allowance.blueprint,
     bevel_depth.blueprint,
     weld_group.blueprint,

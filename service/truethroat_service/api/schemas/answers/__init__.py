@@ -3,12 +3,13 @@
 Answers are open: a client must pass over fields it does not know.
 """
 
-from . import as_welded, catalogue, common, fillet_size, finishing, weld_group
+from . import as_welded, catalogue, common, fillet_size, finishing, groove_size, weld_group
 from .shapes import Json
 
 COMPONENTS: dict[str, Json] = {
     **common.COMPONENTS,
     **fillet_size.COMPONENTS,
+    **groove_size.COMPONENTS,
     **finishing.COMPONENTS,
     **weld_group.COMPONENTS,
     **as_welded.COMPONENTS,
