@@ -11,10 +11,8 @@ CANNOT_BE_ANSWERED
   Manual's own assumption, not the line method's.
 - AISC Manual Table 8-8: US-T8-8: the row a = 0 is no instantaneous-centre result.
 - AISC Design Example II.A-17A: US-013, its rule of 5/8 of the plate: not a rule of any rule set. The rest is checked.
-- AISC 360-22 Table J2.2: US-048: flare grooves are no preparation of bevel-depth.
 - AWS D1.1 preheat table: US-051: needs heat and preheat.
 - AASHTO LRFD 6.13.3.2.4b: US-066: no rule set of that code.
-- EN 1993-1-8: EN-TBUTT-01 (4.7.3, T-butt with its gap: needs groove sizes), EN-PLUG-01 (4.8, plug welds).
 - EN 1993-1-9: EN-FAT-01, EN-FAT-02: fatigue is in no rule set.
 - EN-HSS-01, its second model (parent and filler metal mixed, factors by filler class): the factors are doubtful, and
   no edition that has them was read.
@@ -28,21 +26,18 @@ CANNOT_BE_ANSWERED
   D-tendon-force, D-Okerblom, D-fillet-transverse-T, D-fillet-transverse-lap: need distortion.
 - Centreline cracking and shape of a pass: EN-UCS-01, EN-UCS-03, C-UCS-1, C-UCS-limits, C-width-depth,
   C-WD-mitre-fillet, C-D11-pass-shape: need crack risk.
-- ESAB handbooks, weight of root gaps and caps: Q-gap-rectangle, Q-reinforcement: a preparation has no gap and no cap.
+- ESAB handbooks, weight of caps: Q-reinforcement: no answer has a cap. Q-gap-rectangle: a gap comes with its groove.
   Handbook fillet tables with 10 % on the leg: Q-fillet-convex-1_4, -3_16, -5_16, -3_8, -1_2; Q-metric-z6,
   Q-misprint-14.29: need filler quantity (the last row's misprint cannot be told from a bevel of that depth alone).
-  Q-doubleV-half: a double V is no preparation of bevel-depth.
 - Efficiency, stubs, deposition rates, gas, operator factor, cost: Q-filler-needed, Q-stub-14-65-2, Q-stub-12-60-5,
   Q-stub-14-75-2, Q-stub-E7018-link, Q-dep-052-320, Q-dep-MH-0.035, Q-dep-MH-0.052, Q-wire-inperlb-035,
   Q-wire-inperlb-1_16, Q-dep-test-95g, Q-cost-FCAW, Q-cost-payback, Q-cost-AWTC-9.8, Q-cost-split, Q-gas-flow,
   Q-operating-factor-TWI, Q-operating-factor-US, Q-efficiency-table, Q-efficiency-FCAW-ranges: need filler quantity.
 - AWS D1.1 Table 5.1, thickness of a fill pass: P-fill-pass-thickness; P-bead-area-from-speed: need filler quantity.
 - AISC Manual, approximate number of passes: P-AISC-pass-table: counts the passes a shop makes, not the least number.
-- AWS D1.1 Fig. 5.1 and 5.2, square grooves and full penetration: J-BP1a, J-BP1c (size by the plate; here penetration
-  of a square edge is the caller's), J-CJP-square-limits, J-CJP-bevel-open: need groove sizes.
 - Limits on the ground surface and time to grind it: J-gouge-limits, J-grind-rate, J-grind-cap-time: no field for them.
-- Advice without a figure to compute: J-corner-types, J-square-edge-MIG, J-navy-one-side. J-penetration-Jackson:
-  penetration is never worked out from current.
+- Advice without a figure to compute: J-corner-types. J-square-edge-MIG: square edges by transfer of the wire, which no
+  request names. J-penetration-Jackson: penetration is never worked out from current.
 - Break tests: B-D11-acceptance, B-D11-dims, B-ISO9017, B-hinge-ratio: need break test.
 """
 

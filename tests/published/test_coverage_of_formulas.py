@@ -16,28 +16,7 @@ from truethroat_service.engine.formula import FORMULAS
 for _module in pkgutil.walk_packages(truethroat_service.__path__, "truethroat_service."):
     import_module(_module.name)
 
-_GROOVES = "no resource sizes groove and plug welds yet"
-NOT_YET_NAMED: dict[str, str] = {
-    "truethroat_service.practice.plug_holes.hole_area": _GROOVES,
-    "truethroat_service.standards.aisc_360_22.j2_2_flare_grooves.flare_throat": _GROOVES,
-    "truethroat_service.standards.aisc_360_22.j2_3_plug_slot.allowable_shear": _GROOVES,
-    "truethroat_service.standards.aisc_360_22.j2_3_plug_slot.design_shear": _GROOVES,
-    "truethroat_service.standards.aisc_360_22.j2_3_plug_slot.largest_hole": _GROOVES,
-    "truethroat_service.standards.aisc_360_22.j2_3_plug_slot.least_filling": _GROOVES,
-    "truethroat_service.standards.aisc_360_22.j2_3_plug_slot.least_hole": _GROOVES,
-    "truethroat_service.standards.aisc_360_22.j2_3_plug_slot.longest_slot": _GROOVES,
-    "truethroat_service.standards.aisc_360_22.j2_3_plug_slot.nominal_shear": _GROOVES,
-    "truethroat_service.standards.aisc_360_22.table_j2_5_grooves.base_compression": _GROOVES,
-    "truethroat_service.standards.aisc_360_22.table_j2_5_grooves.required_throat": _GROOVES,
-    "truethroat_service.standards.aisc_360_22.table_j2_5_grooves.throat_in_compression": _GROOVES,
-    "truethroat_service.standards.aisc_360_22.table_j2_5_grooves.throat_in_shear": _GROOVES,
-    "truethroat_service.standards.aisc_360_22.table_j2_5_grooves.throat_in_tension": _GROOVES,
-    "truethroat_service.standards.en_1993_1_8_2005.s4_7_butt_welds.largest_unwelded": _GROOVES,
-    "truethroat_service.standards.en_1993_1_8_2005.s4_7_butt_welds.throat_of_both": _GROOVES,
-    "truethroat_service.standards.en_1993_1_8_2005.s4_8_plug_welds.least_filling": _GROOVES,
-    "truethroat_service.standards.en_1993_1_8_2005.s4_8_plug_welds.least_hole": _GROOVES,
-    "truethroat_service.standards.en_1993_1_8_2005.s4_8_plug_welds.resistance": _GROOVES,
-}
+NOT_YET_NAMED: dict[str, str] = {}
 """Formula, and why no published check names it."""
 
 

@@ -288,18 +288,17 @@ def _sized(
         refused += more
     elif weld.groove == "square" and weld.proven > 0.0:
         found = ranked([*found, *size_all(by_form(weld, place), weld, place, need, rules, units)[0]])
-    if not found and unlisted:
-        _refuse_unlisted(unlisted, weld, faults)
+    if not found and weld.groove_angle is not None:
+        _refuse_unlisted(unlisted, faults)
     if not found and weld.groove == "square" and not weld.proven:
         refused.append(Refusal(None, "square", "a square edge keeps only what is proven to fuse: send penetration"))
     return found, refused
 
 
-def _refuse_unlisted(unlisted: list[Unlisted], weld: PartialWeld, faults: Faults) -> None:
-    """Refuse a groove that the rules do not list, the field named."""
-    angle = "#/weld/groove_angle" if weld.groove_angle is not None else "#/weld/groove"
-    for name, text in dict.fromkeys(fault for error in unlisted for fault in error.faults):
-        faults.out_of_scope(angle if name == "groove_angle" else f"#/{name}", text)
+def _refuse_unlisted(unlisted: list[Unlisted], faults: Faults) -> None:
+    """Refuse an angle asked for that the rules do not list; process and position were looked at before."""
+    for _, text in dict.fromkeys(fault for error in unlisted for fault in error.faults):
+        faults.out_of_scope("#/weld/groove_angle", text)
     faults.refuse()
 
 

@@ -1,0 +1,97 @@
+"""EN 1993-1-8:2005, 4.7 and 4.8: butt, T-butt and plug welds, worked by hand from the clauses.
+
+4.7.2 was read in a reprint, 4.7.3(1) in another with commentary; 4.3.5 and 4.8 are from memory.
+"""
+
+from typing import Any
+
+import pytest
+from tests.published.conftest import Ask, Refusal
+from tests.published.fillets import DIRECTIONAL, SIMPLIFIED
+from tests.published.grooves import GROOVE_SIZE, en_groove, value
+
+PARTIAL = {"kind": "partial", "groove": "single-v"}
+
+
+@pytest.mark.parametrize(
+    ("throats", "thickness", "unwelded", "full"),
+    [((10, 10), 20, 3, True), ((9, 10), 20, 2, False), ((12, 10), 20, 3.5, False), ((6, 6), 10, 2.5, False)],
+)
+def test_tee_of_full_strength(
+    ask: Ask, throats: tuple[float, float], thickness: float, unwelded: float, full: bool
+) -> None:
+    """4.7.3(1): throats that reach the thickness, and a gap within 3 mm and a fifth of it."""
+    weld = {"kind": "tee-butt", "throats": [f"{a} mm" for a in throats], "unwelded": f"{unwelded} mm"}
+    request = en_groove(DIRECTIONAL, weld, joint="tee", thickness=(30.0, thickness))
+    answer = ask(GROOVE_SIZE, request)
+    assert answer["tee"]["full_strength"] is full
+    assert value(answer["tee"]["largest_unwelded"]) == pytest.approx(min(thickness / 5, 3))
+    assert (answer["strength"]["weld"] is None) is full
+    # At full strength the one carries the part, the other falls short as deep fillets would: 355 t over 251 (t = 20).
+    del request["load"]
+    whole = ask(GROOVE_SIZE, {**request, "basis": "full-strength"})
+    assert whole["verdict"] == ("enough" if full else "short")
+
+
+def test_plug(ask: Ask) -> None:
+    """4.3.5 and 4.8: 24 mm hole in 12 mm, f_u 430, beta_w 0.85: 20 mm least, 452.39 mm2, 105.7 kN."""
+    weld = {"kind": "plug", "diameter": "24 mm"}
+    request = en_groove(
+        SIMPLIFIED, weld, joint="lap", thickness=(12.0, 12.0), f_u=430.0, beta_w=0.85, load={"force": "250 kN"}
+    )
+    holes = ask(GROOVE_SIZE, request)["holes"]
+    assert value(holes["limits"]["least_width"]) == pytest.approx(20.0)
+    assert value(holes["area"]) == pytest.approx(452.39, rel=2e-4)
+    assert value(holes["strength"]) == pytest.approx(105.7, rel=2e-4)
+    # 250 kN over 105.7 kN is 2.4.
+    assert (holes["needed"], holes["count"]) == (3, 3)
+
+
+def test_filling_of_a_thick_plug(ask: Ask) -> None:
+    """4.3.5(4): over 16 mm half the thickness and no less than 16 mm: 16 mm in 20 mm, 20 mm in 40 mm."""
+    for thickness, least in ((20.0, 16.0), (40.0, 20.0)):
+        weld = {"kind": "plug", "diameter": "48 mm"}
+        request = en_groove(SIMPLIFIED, weld, joint="lap", thickness=(20.0, thickness), load={"force": "90 kN"})
+        assert value(ask(GROOVE_SIZE, request)["holes"]["limits"]["least_filling"]) == pytest.approx(least)
+
+
+@pytest.mark.parametrize(
+    ("rules", "load", "throat"),
+    [
+        # 0.9 x 490/1.25 = 352.8 N/mm2 square to the throat; 490/(0.9 x 1.25) = 435.56 for the equivalent stress.
+        (DIRECTIONAL, {"normal": "1000 N/mm"}, 1000 / 352.8),
+        (DIRECTIONAL, {"longitudinal": "1000 N/mm"}, 3**0.5 * 1000 / 435.556),
+        (DIRECTIONAL, {"normal": "600 N/mm", "transverse": "800 N/mm"}, (0.36 + 3 * 0.64) ** 0.5 * 1000 / 435.556),
+        (SIMPLIFIED, {"normal": "1000 N/mm"}, 3**0.5 * 1000 / 435.556),
+        (SIMPLIFIED, {"normal": "600 N/mm", "longitudinal": "800 N/mm"}, 3**0.5 * 1000 / 435.556),
+    ],
+)
+def test_throat_of_partial_penetration(ask: Ask, rules: str, load: dict[str, str], throat: float) -> None:
+    """4.7.2(1): as a deep-penetration fillet, the throat square to the plates; f_u 490, beta_w 0.9."""
+    answer = ask(GROOVE_SIZE, en_groove(rules, PARTIAL, load=load))
+    assert value(answer["required"]["throat"]) == pytest.approx(throat, rel=1e-5)
+    # No fixed deduction (4.7.2(2)): the depth is the throat, and somebody has to show it.
+    assert answer["required"]["depth"] == answer["required"]["throat"]
+    assert "depth-consistently-achieved" in [caution["code"] for caution in answer["cautions"]]
+
+
+def test_full_penetration_is_the_weaker_part(ask: Ask, refusal: Refusal) -> None:
+    """4.7.1(1) and 4.2(2): 16 mm of 355 N/mm2 carries 5680 N/mm; a filler metal under 490 N/mm2 is refused."""
+    request: dict[str, Any] = {
+        **en_groove(DIRECTIONAL, {"kind": "full"}, thickness=(16.0, 25.0)),
+        "basis": "full-strength",
+        "filler": {"tensile_strength": "490 MPa"},
+    }
+    del request["load"]
+    answer = ask(GROOVE_SIZE, request)
+    assert value(answer["strength"]["base_metal"][0]) == pytest.approx(5680)
+    assert (answer["verdict"], answer["utilisation"]) == ("enough", pytest.approx(1.0))
+    [fault] = refusal(GROOVE_SIZE, {**request, "filler": {"tensile_strength": "480 MPa"}})
+    assert (fault["pointer"], fault["code"]) == ("#/filler", "out-of-scope")
+
+
+def test_a_flare_groove_is_refused(refusal: Refusal) -> None:
+    """4.3.6 and 7.3.1(7): the throat along a hollow section is found by procedure test."""
+    [fault] = refusal(GROOVE_SIZE, en_groove(SIMPLIFIED, {"kind": "flare-v", "radius": "20 mm"}))
+    assert (fault["pointer"], fault["code"]) == ("#/weld/kind", "out-of-scope")
+    assert "7.3.1(7)" in fault["detail"]
