@@ -96,6 +96,39 @@ BRACKET: Json = {
     "filler": "E70",
 }
 
+GROOVE = "/v1/groove-size"
+
+TO_GROOVE: Json = {
+    "rule_set": "aisc-360-22-lrfd",
+    "basis": "load",
+    "joint": {"kind": "tee"},
+    "parts": [{"thickness": "20 mm", "material": "A36"}, {"thickness": "16 mm", "material": "A36"}],
+    "weld": {"kind": "partial"},
+    "filler": "E70",
+    "process": "GMAW",
+    "position": "2F",
+    "load": {"force": "200 kN", "length": "200 mm", "angle": "90 deg"},
+}
+EN_GROOVE: Json = {
+    "rule_set": "en-1993-1-8-2005-directional",
+    "basis": "load",
+    "joint": {"kind": "butt"},
+    "parts": [{"thickness": "16 mm", "material": "S355"}, {"thickness": "12 mm", "material": "S355"}],
+    "weld": {"kind": "full"},
+    "filler": "G 42",
+    "process": "135",
+    "load": {"force": "200 kN", "length": "200 mm", "angle": "90 deg"},
+}
+PLUGS: Json = {
+    "rule_set": "aisc-360-22-asd",
+    "basis": "load",
+    "joint": {"kind": "lap"},
+    "parts": [{"thickness": "16 mm", "material": "A36"}, {"thickness": "12 mm", "material": "A36"}],
+    "weld": {"kind": "plug", "diameter": "25 mm"},
+    "filler": "E70",
+    "load": {"force": "90 kN"},
+}
+
 GAUGED = "/v1/as-welded"
 
 SIX: Json = {

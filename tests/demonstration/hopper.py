@@ -74,6 +74,19 @@ FIELDS: dict[str, dict[str, str]] = {
         "groove_angle": "preparation.groove_angle",
     },
     "bevel": {**GROOVE, **SEAM, "groove": "groove", "groove_angle": "groove_angle"},
+    "groove": {
+        **GROOVE,
+        "joint": "joint.kind",
+        "filler": "filler",
+        "load": "load.force",
+        "length": "load.length",
+        "direction": "load.angle",
+        "weld": "weld.kind",
+        "groove": "weld.groove",
+        "groove_angle": "weld.groove_angle",
+        "access": "weld.access",
+        "diameter": "weld.diameter",
+    },
     "group": {
         "rules": "rule_set",
         "filler": "filler",
@@ -98,6 +111,7 @@ PLACED: dict[str, dict[str, str]] = {
     },
     "grind": {"t1": "seam.thickness.0", "t2": "seam.thickness.1"},
     "bevel": {"t1": "seam.thickness.0", "t2": "seam.thickness.1"},
+    "groove": {"t1": "parts.0.thickness", "t2": "parts.1.thickness", "material": "parts.0.material"},
     "group": {"t1": "parts.0.thickness", "t2": "parts.1.thickness", "material": "parts.0.material"},
 }
 #: Columns that every row has.
@@ -307,6 +321,31 @@ def bevel(client: Client, row: Row) -> Line:
     return Line(_finish(row), work, "enough", notes)
 
 
+def groove(client: Client, row: Row) -> Line:
+    """Ask for a groove, or for plugs, and the preparation with the least metal."""
+    answer = client.groove_size(basis="load", **_with_parts(row))
+    if answer.holes is not None:
+        each = f"{answer.holes.needed} {row['weld']}s of {answer.holes.width}"
+        return Line(each, f"{answer.holes.strength} each in shear", answer.verdict)
+    if answer.specify is None:
+        if answer.verdict == "full-penetration-needed":
+            return Line("no partial groove will do", "", "go through", answer.reasons, "through")
+        trouble = "plate" if answer.governs == "base-metal" else "other"
+        return Line("no groove will do", "", "cannot be made", answer.reasons, trouble)
+    made = answer.preparation
+    if made is None:
+        return Line(f"{answer.specify.throat} throat", "no detail listed", "enough", answer.reasons)
+    specify = f"{answer.specify.throat} throat, {made.form.replace('-', ' ')}, {made.root}"
+    work = f"cut {_short(made.depth)} deep at {_short(made.angle)}, {_short(made.gap)} gap"
+    work += f", {_short(made.land)} land" if made.land is not None else ""
+    notes = tuple(caution.text for caution in answer.cautions if caution.code.startswith("one-side"))
+    enough = [one for one in answer.preparations if one.enough]
+    if len(enough) > 1:
+        ratio = enough[1].area.value / made.area.value
+        notes += (f"Least metal of {len(enough)} ways ({made.ref}); {enough[1].ref} takes {ratio:.2f} x as much.",)
+    return Line(specify, work, "enough", notes)
+
+
 def group(client: Client, row: Row) -> Line:
     """Ask what size a group of welds needs."""
     answer = client.weld_group(**_with_parts(row))
@@ -322,7 +361,13 @@ def group(client: Client, row: Row) -> Line:
     return Line(f"{size}, {around}", place, "enough")
 
 
-QUESTIONS: dict[str, Callable[[Client, Row], Line]] = {"size": size, "grind": grind, "bevel": bevel, "group": group}
+QUESTIONS: dict[str, Callable[[Client, Row], Line]] = {
+    "size": size,
+    "grind": grind,
+    "bevel": bevel,
+    "groove": groove,
+    "group": group,
+}
 
 
 def ask(client: Client, row: Row) -> Line:
@@ -391,9 +436,11 @@ def _cheapest(answer: BevelDepth) -> tuple[str, ...]:
 
 
 def _short(quantity: Quantity | None) -> str:
-    """Length to a tenth of a millimetre; in inches the fraction it is, or else thousandths."""
+    """Length to a tenth of a millimetre; in inches the fraction it is, or else thousandths; an angle in degrees."""
     if quantity is None:
         return "-"
+    if quantity.unit == "deg":
+        return str(quantity)
     if quantity.unit == "mm":
         return f"{quantity.value:.1f} mm".replace(".0 ", " ")
     return str(quantity) if quantity.value * 64 % 1 == 0 else f"{quantity.value:.3f} {quantity.unit}"

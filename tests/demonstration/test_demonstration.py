@@ -128,11 +128,11 @@ def test_it_fits_a_page(shown: str) -> None:
 
 
 def test_the_list_is_about_the_whole_shop() -> None:
-    """The list asks all four questions, in both systems of units, about some fifty joints."""
+    """The list asks all five questions, in both systems of units, about some fifty joints."""
     listed = rows()
     assert 35 <= len(listed) <= 60
-    assert {row["question"] for row in listed} == {"size", "grind", "bevel", "group"}
-    for question in ("size", "grind", "bevel", "group"):
+    assert {row["question"] for row in listed} == {"size", "grind", "bevel", "groove", "group"}
+    for question in ("size", "grind", "bevel", "groove", "group"):
         assert {row["units"] for row in listed if row["question"] == question} == {"us", "metric"}
 
 
@@ -196,10 +196,32 @@ def test_the_process_decides_the_bevel(joint: Callable[[str], str]) -> None:
     assert re.search("cut 6 mm deep, 6 mm back, .*6 mm land", joint("G2"))
 
 
-@pytest.mark.parametrize(("mark", "column"), [("G7", "groove_angle"), ("G8", "position"), ("S11", "t1, t2")])
+def test_the_process_decides_the_groove(joint: Callable[[str], str]) -> None:
+    """80 kip over 8 in need 10/33.6 in of throat: as deep with wire, 1/8 in deeper with stick."""
+    # AISC 360-22 Table J2.5, E70: 0.80 x 0.60 x 70 = 33.6 ksi, so 0.298 in; Table J2.1: nothing or 1/8 in off.
+    assert "cut 5/16 in deep at 45 deg" in joint("K1")
+    assert "cut 7/16 in deep at 45 deg" in joint("K2")
+
+
+def test_a_groove_may_have_to_go_through(joint: Callable[[str], str]) -> None:
+    """3500 N/mm need 3500/352.8 = 9.9 mm of throat: no bevel in 10 mm leaves a land."""
+    # EN 1993-1-8:2005 4.5.3.2: 0.9 x 490/1.25 = 352.8 N/mm2 square to the throat.
+    assert "go through" in joint("K6")
+
+
+def test_plugs_are_counted(joint: Callable[[str], str]) -> None:
+    """A 24 mm plug in S275 carries 105.7 kN, so 250 kN need three."""
+    # EN 1993-1-8:2005 4.8, from memory: 452.4 mm2 at 430/(sqrt(3) x 0.85 x 1.25) = 233.7 N/mm2.
+    assert "3 plugs of 24 mm" in joint("K7")
+    assert "105.7 kN each in shear" in joint("K7")
+
+
+@pytest.mark.parametrize(
+    ("mark", "column"), [("K3", "process"), ("G7", "groove_angle"), ("G8", "position"), ("S11", "t1, t2")]
+)
 def test_what_the_rules_do_not_cover_is_refused(joint: Callable[[str], str], mark: str, column: str) -> None:
-    """A tight bevel with stick, submerged arc on a wall and sheet under EN 1993-1-8 are refused by column."""
-    # AISC 360-22 Table J2.1 (no bevel under 45 deg; SAW flat only); EN 1993-1-8:2005 4.1(1) (from 4 mm).
+    """TIG, a tight bevel, submerged arc on a wall and sheet under EN 1993-1-8 are refused by column."""
+    # AISC 360-22 Table J2.1 (no TIG, no bevel under 45 deg; SAW flat only); EN 1993-1-8:2005 4.1(1) (from 4 mm).
     assert "refused" in joint(mark)
     assert f"- {column}: " in joint(mark)
 
@@ -226,7 +248,7 @@ def broken(**cells: str) -> Callable[[list[dict[str, str]]], None]:
 @pytest.mark.parametrize(
     ("spoil", "said"),
     [
-        (broken(question="grid"), r"line 3 \(H2\): question is one of size, grind, bevel, group, not 'grid'"),
+        (broken(question="grid"), r"line 3 \(H2\): question is one of size, grind, bevel, groove, group, not 'grid'"),
         (broken(mark="H1"), r"line 3: mark H1 is there twice"),
         (broken(mark=" "), r"line 3: no mark"),
         (broken(habit="1/4 in"), r"line 3 \(H2\): column habit has no place in a question of grind"),

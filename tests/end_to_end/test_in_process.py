@@ -19,6 +19,7 @@ EXAMPLES = [
         "grind_allowance": examples.GRIND_ALLOWANCE,
         "bevel_depth": examples.BEVEL_DEPTH,
         "as_welded": examples.AS_WELDED,
+        "groove_size": examples.GROOVE_SIZE,
     }.items()
     for name, example in group.items()
 ]

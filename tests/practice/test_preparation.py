@@ -7,13 +7,12 @@ import numpy as np
 import pytest
 import shapely
 from scipy.integrate import quad
-from shapely import Polygon
+from tests.practice.drawings import FAR, rounded_half
 
 from truethroat_service.practice import preparation
 from truethroat_service.practice.deposition import CARBON_STEEL, STEEL, mass_per_length
 
 INCH = 25.4
-FAR = 400.0
 ESAB_STEEL = 0.283 * 0.45359237 / INCH**3
 """Density behind the handbook's tables: 0.283 lb/in3, in kg/mm3."""
 
@@ -29,16 +28,6 @@ def _curved(d: Any, beta: Any, r: Any) -> tuple[Any, Any]:
         preparation.curved_setback(beta=beta, r=r, H=H, phi=phi),
         preparation.curved_area(beta=beta, r=r, H=H, phi=phi),
     )
-
-
-def _drawn(d: float, beta: float, r: float) -> Polygon:
-    """Section of a J of depth ``d`` opening in the plane y = 0: half a V, its root rounded to ``r`` by opening it."""
-    # A V about the second axis with its point down; opened by a disc it has the disc's radius at its root.
-    wedge = Polygon([(0, 0), (FAR * tan(beta), FAR), (-FAR * tan(beta), FAR)])
-    rounded = wedge.buffer(-r, join_style="mitre", mitre_limit=200).buffer(r, quad_segs=256)
-    lowest = rounded.bounds[1]
-    half = shapely.box(0, lowest, FAR, lowest + d)
-    return shapely.transform(rounded.intersection(half), lambda points: points - [0, lowest + d])
 
 
 def test_bevel_is_a_triangle() -> None:
@@ -65,7 +54,7 @@ def test_j_is_half_a_rounded_v(shallow: bool) -> None:
         beta, r = draw.uniform(radians(5), radians(45)), draw.uniform(3, 12)
         arc = r * (1 - sin(beta))
         d = draw.uniform(0.1, 0.98) * arc if shallow else arc + draw.uniform(0.1, 25)
-        drawn = _drawn(d, beta, r)
+        drawn = rounded_half(d, beta, r)
         setback, area = _curved(d, beta, r)
         # 256 segments a quarter stand back from the arc by r/200,000, over a shallow width by the root of that.
         assert setback == pytest.approx(drawn.bounds[2], rel=2e-3 if shallow else 1e-4)

@@ -109,11 +109,13 @@ def _check_cut(weld: Cut, request: GrooveSizeRequest, faults: Faults) -> None:
 
 def _check_partial(weld: PartialWeld, request: GrooveSizeRequest, rules: RuleSet, faults: Faults) -> None:
     """Refuse what belongs to another joint, load or rule set, and what the rules' tables do not list."""
-    if weld.reinforcing_fillet > 0.0 and request.joint.kind != "tee":
-        faults.inconsistent(
-            "#/weld/reinforcing_fillet",
-            f"a fillet on the groove's face belongs to a tee, not to a {request.joint.kind}",
-        )
+    if weld.reinforcing_fillet > 0.0:
+        pointer = "#/weld/reinforcing_fillet"
+        if request.joint.kind != "tee":
+            kind = request.joint.kind
+            faults.inconsistent(pointer, f"a fillet on the groove's face belongs to a tee, not to a {kind}")
+        if weld.groove == "square":
+            faults.inconsistent(pointer, "a fillet on a square edge is a fillet weld: ask /v1/fillet-size")
     fused = weld.penetration
     if fused is not None:
         if fused.tolerance > fused.depth:

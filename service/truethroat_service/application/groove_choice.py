@@ -91,7 +91,10 @@ class Need:
 
 @dataclass(frozen=True, slots=True)
 class Sized:
-    """Detail as it would be made. ``why`` says what it lacks, ``deeper`` that it lacks depth; mm and mm2."""
+    """Detail as it would be made; mm and mm2.
+
+    ``needed_depth`` is the load's own need. ``why`` says what the detail lacks, ``deeper`` that it lacks depth.
+    """
 
     detail: Detail
     depth: float | None
@@ -231,7 +234,7 @@ def by_form(weld: PartialWeld, place: Place) -> list[Detail]:
     """Grooves of a partial-penetration weld that no standard details, by their form alone."""
     made = []
     for form in FORMS if weld.groove is None else (weld.groove,):
-        if form == "square" and weld.proven <= 0.0:
+        if form == "square" and (weld.proven <= 0.0 or weld.reinforcing_fillet > 0.0):
             continue
         if not fits_joint(form, place.joint) or (sides(form) == 2 and weld.access == "one-side"):
             continue
@@ -273,7 +276,7 @@ def size_partial(detail: Detail, weld: PartialWeld, place: Place, need: Need, ru
         distance = groove_throat.distance_for_throat(a_1=side, c=loss)
     needed = float(groove_throat.depth_needed(D_req=distance, a_min=need.least, c=loss, p=weld.proven))
     needed = max(needed, 0.0)
-    room = (place.thickness - detail.land) / m
+    room = max((place.thickness - detail.land) / m, 0.0)
     depth = float(up(needed, need.step))
     deeper = not at_most(depth, room)
     why = None
@@ -281,7 +284,7 @@ def size_partial(detail: Detail, weld: PartialWeld, place: Place, need: Need, ru
         land = units.text(detail.land)
         each = " from each side" if detail.sides == 2 else ""
         why = f"would have to be {units.text(depth)} deep{each}; a land of {land} leaves room for {units.text(room)}"
-        depth = max(float(down(room, need.step)), 0.0)
+        depth = float(down(room, need.step))
     throat = max(_throat(detail, weld, place, depth, loss), 0.0)
     if why is None and not at_least(throat, need.throat):
         # Proven penetration ends where the metal does.
@@ -289,7 +292,8 @@ def size_partial(detail: Detail, weld: PartialWeld, place: Place, need: Need, ru
     setback, faces, cut = _cut(detail, depth)
     area = groove_fill.partial_fill(k=faces, A_g=cut, m=m, g=detail.gap, d=depth, w=weld.reinforcing_fillet)
     land_left = place.thickness - m * depth
-    return Sized(detail, depth, needed, land_left, setback, loss, throat, float(area), why, deeper)
+    by_load = max(float(distance) - weld.proven, 0.0)
+    return Sized(detail, depth, by_load, land_left, setback, loss, throat, float(area), why, deeper)
 
 
 def _throat(detail: Detail, weld: PartialWeld, place: Place, depth: float, loss: float) -> float:
@@ -308,11 +312,12 @@ def _size_square(detail: Detail, weld: PartialWeld, place: Place, need: Need, un
         throat = float(square_throat(k_T=detail.share, T=place.thickness, c=detail.less))
     else:
         throat = float(groove_throat.groove_throat(m=1.0, d=0.0, p=min(weld.proven, place.thickness), c=0.0))
-    wanted = max(need.throat, need.least)
+    least = need.least * (2.0 if detail.root == "back-run" else 1.0)
+    wanted = max(need.throat, least)
     why = None
     if not at_least(throat, wanted):
-        least = "the least throat" if need.least > need.throat else "the load"
-        why = f"its throat of {units.text(throat)} is under the {units.text(wanted)} that {least} asks for"
+        asks = "the least throat" if least > need.throat else "the load"
+        why = f"its throat of {units.text(throat)} is under the {units.text(wanted)} that {asks} asks for"
     area = groove_fill.partial_fill(k=1.0, A_g=0.0, m=1.0, g=detail.gap, d=throat, w=weld.reinforcing_fillet)
     return Sized(detail, None, None, None, None, 0.0, throat, float(area), why)
 

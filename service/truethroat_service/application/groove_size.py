@@ -1,68 +1,30 @@
 """Use case: groove, flare, plug and slot welds for a load or for full strength, and the preparation they need."""
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from math import pi
 from typing import Any
 
 from ..engine import loads
-from ..engine.formula import Source, about, cite, off_the_sheet, working
+from ..engine.formula import about, working
 from ..engine.numeric import hypot
-from ..engine.rounding import at_least, at_most
-from ..engine.rule_set import GrooveLoad, PartMetal, RuleSet, Unlisted
+from ..engine.rounding import at_most
+from ..engine.rule_set import GrooveLoad, PartMetal, RuleSet
 from ..engine.units import INCH
-from ..practice import groove_fill
-from ..standards.aisc_360_22 import j2_2_flare_grooves
 from ..standards.en_1993_1_8_2005 import s4_7_butt_welds
-from . import grooves
 from .answers import Remarks, Units, Verdict, answer
 from .faults import Faults
 from .groove_checks import check_filler, check_request
-from .groove_choice import (
-    STANDARDS,
-    Detail,
-    Need,
-    Place,
-    Refusal,
-    Sized,
-    by_form,
-    listed,
-    ranked,
-    size_all,
-    size_full,
-    size_partial,
-)
 from .groove_remarks import remark
+from .groove_sizing import Found, size_weld
 from .groove_welds import (
-    FlareWeld,
-    FullWeld,
     GrooveForce,
     GrooveSizeRequest,
     Holes,
     PartialWeld,
-    TeeButt,
 )
 from .hole_welds import dump_holes, holes
 from .joint_parts import Metals, metals
 from .requested_rules import requested_rules
-
-
-@dataclass(frozen=True, slots=True)
-class _Found:
-    """Weld found: throat needed and there (both None where the parts rule), preparations, and what it ends in.
-
-    ``governs`` holds as long as the parts carry the load; ``verdict`` as well.
-    """
-
-    verdict: Verdict
-    governs: str
-    needed: float | None = None
-    throat: float | None = None
-    specified: float | None = None
-    minimum: tuple[float, Source] | None = None
-    chosen: Sized | None = None
-    preparations: tuple[Sized, ...] = ()
-    refused: tuple[Refusal, ...] = ()
-    tee: dict[str, Any] | None = None
 
 
 def groove_size(request: GrooveSizeRequest) -> dict[str, Any]:
@@ -168,15 +130,7 @@ def _groove(
     weld = request.weld
     judged = replace(load, normal=0.0) if isinstance(weld, PartialWeld) and weld.bears else load
     strengths, used = _base_metal(judged, rules, metal)
-    if isinstance(weld, PartialWeld):
-        found = _partial(weld, request, rules, metal, judged, units, faults)
-    elif isinstance(weld, FullWeld):
-        found = _full(weld, request, rules, units)
-    elif isinstance(weld, FlareWeld):
-        found = _flare(weld, request, rules, metal, judged, units, faults)
-    else:
-        assert isinstance(weld, TeeButt)  # noqa: S101 - holes are answered apart
-        found = _tee(weld, request, rules, metal, judged, units)
+    found = size_weld(request, rules, metal, judged, units, faults)
     for number, share in enumerate(used, start=1):
         if not at_most(share, 1.0):
             remarks.because(f"Part {number} fails beside the weld before any weld does: {share:.0%} of it is used.")
@@ -216,203 +170,7 @@ def _pressed(rules: RuleSet, part: PartMetal) -> Any:
     return rules.parts.across(part) if strength is None else strength
 
 
-def _throat_needed(load: GrooveLoad, rules: RuleSet, metal: Metals) -> float:
-    """Throat the weld metal needs, mm."""
-    assert rules.groove_weld is not None  # noqa: S101 - as above
-    if load.resultant == 0.0:
-        return 0.0
-    return float(rules.groove_weld.partial_throat(load, metal.weld))
-
-
-def _partial(
-    weld: PartialWeld,
-    request: GrooveSizeRequest,
-    rules: RuleSet,
-    metal: Metals,
-    load: GrooveLoad,
-    units: Units,
-    faults: Faults,
-) -> _Found:
-    """Partial-penetration groove: the throat for the load, then the preparation with the least metal."""
-    if weld.reinforcing_fillet > 0.0:
-        # The throat stands at a slant to the force: all of it taken as shear is the safe reading.
-        load = GrooveLoad(0.0, float(hypot(load.normal, load.transverse)), load.longitudinal)
-    if rules.family == "en":
-        cite(s4_7_butt_welds.PARTIAL_PENETRATION)
-    needed = _throat_needed(load, rules, metal)
-    minimum = rules.groove.minimum_throat(request.thinner)
-    assert weld.depth_step is not None  # noqa: S101 - filled in before
-    need = Need(needed, 0.0 if minimum is None else minimum[0], weld.depth_step)
-    place = _place(request)
-    with off_the_sheet():
-        found, refused = _sized(weld, place, need, rules, units, faults, request)
-    chosen = found[0] if found and found[0].why is None else None
-    if chosen is not None:
-        with about(chosen.detail.form):
-            size_partial(chosen.detail, weld, place, need, rules, units)
-        _cite(chosen.detail)
-    sides = float(found[0].detail.sides) if found else 1.0
-    by_least = not at_most(need.least, needed / sides)
-    if chosen is not None:
-        verdict = Verdict.ENOUGH
-    else:
-        verdict = Verdict.FULL_PENETRATION_NEEDED if any(one.deeper for one in found) else Verdict.CANNOT_BE_REACHED
-    return _Found(
-        verdict=verdict,
-        governs="preparation" if not found else "minimum-throat" if by_least else request.basis,
-        needed=needed,
-        throat=None if chosen is None else chosen.throat,
-        specified=None if chosen is None else chosen.throat,
-        minimum=minimum,
-        chosen=chosen,
-        preparations=tuple(found),
-        refused=tuple(refused),
-    )
-
-
-def _sized(
-    weld: PartialWeld,
-    place: Place,
-    need: Need,
-    rules: RuleSet,
-    units: Units,
-    faults: Faults,
-    request: GrooveSizeRequest,
-) -> tuple[list[Sized], list[Refusal]]:
-    """Preparations that the joint allows, sized, and those it does not; by form where the standard details none."""
-    details, refused = listed(weld, place, STANDARDS[rules.family], units)
-    found, more, unlisted = size_all(details, weld, place, need, rules, units)
-    refused += more
-    if not found and (weld.groove is not None or rules.family == "en"):
-        found, more, unlisted = size_all(by_form(weld, place), weld, place, need, rules, units)
-        refused += more
-    elif weld.groove == "square" and weld.proven > 0.0:
-        found = ranked([*found, *size_all(by_form(weld, place), weld, place, need, rules, units)[0]])
-    if not found and weld.groove_angle is not None:
-        _refuse_unlisted(unlisted, faults)
-    if not found and weld.groove == "square" and not weld.proven:
-        refused.append(Refusal(None, "square", "a square edge keeps only what is proven to fuse: send penetration"))
-    return found, refused
-
-
-def _refuse_unlisted(unlisted: list[Unlisted], faults: Faults) -> None:
-    """Refuse an angle asked for that the rules do not list; process and position were looked at before."""
-    for _, text in dict.fromkeys(fault for error in unlisted for fault in error.faults):
-        faults.out_of_scope("#/weld/groove_angle", text)
-    faults.refuse()
-
-
-def _full(weld: FullWeld, request: GrooveSizeRequest, rules: RuleSet, units: Units) -> _Found:
-    """Full-penetration groove: as strong as the weaker part, by the preparation with the least metal."""
-    cite(
-        s4_7_butt_welds.FULL_PENETRATION
-        if rules.family == "en"
-        else Source("ANSI/AISC 360-22", "Table J2.5, complete penetration")
-    )
-    place = _place(request)
-    with off_the_sheet():
-        details, refused = listed(weld, place, STANDARDS[rules.family], units)
-        found = ranked(size_full(detail, place, request.thinner) for detail in details)
-    chosen = found[0] if found else None
-    if chosen is not None:
-        with about(chosen.detail.form):
-            size_full(chosen.detail, place, request.thinner)
-        _cite(chosen.detail)
-    return _Found(
-        verdict=Verdict.ENOUGH,
-        governs="full-penetration",
-        specified=request.thinner,
-        chosen=chosen,
-        preparations=tuple(found),
-        refused=tuple(refused),
-    )
-
-
-def _flare(
-    weld: FlareWeld,
-    request: GrooveSizeRequest,
-    rules: RuleSet,
-    metal: Metals,
-    load: GrooveLoad,
-    units: Units,
-    faults: Faults,
-) -> _Found:
-    """Flare groove: its throat by the radius, against the throat the load needs."""
-    assert rules.groove_weld is not None  # noqa: S101 - as above
-    try:
-        flush = rules.groove_weld.flare_throat(weld.kind, weld.radius, _place(request).process_id)
-    except Unlisted as unlisted:
-        for name, text in unlisted.faults:
-            missing = name == "process" and request.process is None
-            (faults.inconsistent if missing else faults.out_of_scope)(f"#/{name}", text)
-        faults.refuse()
-        raise
-    throat = max(float(j2_2_flare_grooves.below_flush(a_e=flush, b=weld.below_flush)), 0.0)
-    needed = _throat_needed(load, rules, metal)
-    minimum = rules.groove.minimum_throat(request.thinner)
-    least = 0.0 if minimum is None else minimum[0]
-    enough = at_least(throat, max(needed, least))
-    halves = 2.0 if weld.kind == "flare-v" else 1.0
-    area = float(groove_fill.flare_fill(k=halves, R=weld.radius, h=weld.radius - weld.below_flush))
-    detail = Detail(None, "Table J2.2", "ANSI/AISC 360-22", weld.kind, "open", None, 0.0, 0.0)
-    why = None if enough else f"its throat of {units.text(throat)} is under {units.text(max(needed, least))}"
-    made = Sized(detail, None, None, None, None, 0.0, throat, area, why)
-    return _Found(
-        verdict=Verdict.ENOUGH if enough else Verdict.CANNOT_BE_REACHED,
-        governs="minimum-throat" if least > needed else request.basis,
-        needed=needed,
-        throat=throat,
-        specified=throat if enough else None,
-        minimum=minimum,
-        chosen=made if enough else None,
-        preparations=(made,),
-    )
-
-
-def _tee(
-    weld: TeeButt, request: GrooveSizeRequest, rules: RuleSet, metal: Metals, load: GrooveLoad, units: Units
-) -> _Found:
-    """T-butt as welded: full strength by 4.7.3(1), or else what both throats are worth as partial penetration."""
-    first, second = weld.throats
-    full = s4_7_butt_welds.tee_is_full_strength(first, second, request.through, weld.unwelded)
-    most = s4_7_butt_welds.largest_unwelded(t=request.through, c_3=s4_7_butt_welds.LARGEST_UNWELDED)
-    tee = {
-        "throats_together": units.length(first + second),
-        "thickness": units.length(request.through),
-        "unwelded": units.length(weld.unwelded),
-        "largest_unwelded": units.length(float(most)),
-        "full_strength": full,
-    }
-    if full:
-        return _Found(Verdict.ENOUGH, "full-penetration", specified=first + second, tee=tee)
-    shear = GrooveLoad(0.0, float(hypot(load.normal, load.transverse)), load.longitudinal)
-    needed = _throat_needed(shear, rules, metal)
-    enough = at_least(first + second, needed)
-    return _Found(
-        Verdict.ENOUGH if enough else Verdict.SHORT,
-        request.basis,
-        needed=needed,
-        throat=first + second,
-        specified=first + second if enough else None,
-        tee=tee,
-    )
-
-
-def _place(request: GrooveSizeRequest) -> Place:
-    """Where the weld is made."""
-    coded = grooves.coded("single-bevel", 0.0, request.process, request.position)
-    return Place(
-        request.joint.kind, request.through, request.process, request.position, coded.process, coded.orientation
-    )
-
-
-def _cite(detail: Detail) -> None:
-    """Cite a listed detail."""
-    if detail.source is not None:
-        cite(detail.source)
-
-
-def _because(found: _Found, units: Units, remarks: Remarks) -> None:
+def _because(found: Found, units: Units, remarks: Remarks) -> None:
     """Say what set the size, or what stands in its way."""
     if found.tee is not None:
         is_full = "counts" if found.tee["full_strength"] else "does not count"
@@ -427,6 +185,8 @@ def _because(found: _Found, units: Units, remarks: Remarks) -> None:
         remarks.because(
             f"The least throat of {units.text(found.minimum[0])} of each side sets the size ({found.minimum[1]})."
         )
+    if found.chosen is not None and found.chosen.depth == 0.0:
+        remarks.because("The proven penetration keeps the throat by itself: no preparation is needed.")
     if found.governs == "full-penetration" and found.tee is None:
         remarks.because("A full penetration is as strong as the weaker part.")
     if found.chosen is None:
@@ -437,7 +197,7 @@ def _because(found: _Found, units: Units, remarks: Remarks) -> None:
 
 
 def _result(
-    found: _Found,
+    found: Found,
     load: GrooveLoad,
     strengths: tuple[float, ...] | None,
     used: tuple[float, ...],
@@ -465,7 +225,7 @@ def _result(
         if not enough or found.specified is None
         else _size(found.specified, None if chosen is None else chosen.depth, _specified_by(found), units),
         "governs": found.governs,
-        "utilisation": None if not enough and weld_use is None else max(weld_use or 0.0, *used),
+        "utilisation": None if found.needed is not None and weld_use is None else max(weld_use or 0.0, *used),
         "strength": None
         if strengths is None
         else {
@@ -480,7 +240,7 @@ def _result(
     }
 
 
-def _specified_by(found: _Found) -> str:
+def _specified_by(found: Found) -> str:
     """Where the size to specify comes from."""
     if found.tee is not None:
         return "as given"

@@ -51,7 +51,7 @@ COMPONENTS: dict[str, Json] = {
                     "preparation",
                 ],
             },
-            "utilisation": nullable(number("Greatest use made of weld or parts.")),
+            "utilisation": nullable(number("Greatest use made of weld or parts; null where no preparation does.")),
             "strength": nullable(
                 record(
                     "Design or allowable force per length of the joint, in the load's direction.",

@@ -1,0 +1,384 @@
+"""What a groove's request is refused for, and that its answer holds together."""
+
+from __future__ import annotations
+
+from typing import Any
+
+import pytest
+from tests.api.exchange import Exchange
+from tests.api.sound import EN_GROOVE, GROOVE, LEFT_OUT, PLUGS, TO_GROOVE, changed
+
+LRFD, DIRECTIONAL = TO_GROOVE["rule_set"], EN_GROOVE["rule_set"]
+TEE_BUTT = {"kind": "tee-butt", "throats": ["6 mm", "6 mm"], "unwelded": "2 mm"}
+FLARE = {"kind": "flare-bevel", "radius": "20 mm"}
+EN_TEE = changed(EN_GROOVE, joint__kind="tee", process=LEFT_OUT)
+
+REFUSED: dict[str, tuple[dict[str, Any], str, str, str]] = {
+    "a groove in a lap": (changed(TO_GROOVE, joint__kind="lap"), "#/joint/kind", "inconsistent", "a partial weld goes"),
+    "a plug in a butt": (changed(PLUGS, joint__kind="butt"), "#/joint/kind", "inconsistent", "a plug weld goes with a"),
+    "a T-butt in a butt": (
+        changed(EN_TEE, joint__kind="butt", weld=TEE_BUTT),
+        "#/joint/kind",
+        "inconsistent",
+        "a T-butt is a tee, not a butt",
+    ),
+    "a T-butt with AISC": (
+        changed(TO_GROOVE, weld=TEE_BUTT, process=LEFT_OUT, position=LEFT_OUT),
+        "#/weld/kind",
+        "out-of-scope",
+        "the rule for a T-butt is that of EN 1993-1-8:2005",
+    ),
+    "a T-butt open wider than its part": (
+        changed(EN_TEE, weld={**TEE_BUTT, "unwelded": "13 mm"}),
+        "#/weld/unwelded",
+        "out-of-range",
+        "part 2 is 12 mm thick",
+    ),
+    "a process of a plug": (changed(PLUGS, process="GMAW"), "#/process", "inconsistent", "the process changes nothing"),
+    "a position of a flare": (changed(TO_GROOVE, weld=FLARE), "#/position", "inconsistent", "the position changes"),
+    "a flare without its process": (
+        changed(TO_GROOVE, weld=FLARE, process=LEFT_OUT, position=LEFT_OUT),
+        "#/process",
+        "inconsistent",
+        "Table J2.2 goes by process",
+    ),
+    "a flare by an unlisted process": (
+        changed(TO_GROOVE, weld=FLARE, process="GTAW", position=LEFT_OUT),
+        "#/process",
+        "out-of-scope",
+        "Table J2.2 lists",
+    ),
+    "a flare filled to nothing": (
+        changed(TO_GROOVE, weld={**FLARE, "below_flush": "21 mm"}, position=LEFT_OUT),
+        "#/weld/below_flush",
+        "out-of-range",
+        "the face lies below",
+    ),
+    "no load": (changed(TO_GROOVE, load=LEFT_OUT), "#/load", "inconsistent", 'basis "load" needs a load'),
+    "a load nobody wants": (
+        changed(TO_GROOVE, basis="full-strength"),
+        "#/load",
+        "inconsistent",
+        'a load goes with basis "load"',
+    ),
+    "no force": (changed(TO_GROOVE, load__force="0 kN"), "#/load/force", "inconsistent", "the force is zero"),
+    "no component": (
+        changed(TO_GROOVE, load={"normal": "0 N/mm"}),
+        "#/load",
+        "inconsistent",
+        "every component is zero",
+    ),
+    "no length": (changed(TO_GROOVE, load__length=LEFT_OUT), "#/load/length", "inconsistent", "a partial weld needs"),
+    "no direction": (changed(TO_GROOVE, load__angle=LEFT_OUT), "#/load/angle", "inconsistent", "a partial weld needs"),
+    "a plug's length": (
+        changed(PLUGS, load__length="1 m"),
+        "#/load/length",
+        "inconsistent",
+        "a plug weld has no",
+    ),
+    "components on plugs": (
+        changed(PLUGS, load={"normal": "1 N/mm"}),
+        "#/load",
+        "inconsistent",
+        "plug welds share",
+    ),
+    "full strength of plugs": (
+        changed(PLUGS, basis="full-strength", load=LEFT_OUT),
+        "#/basis",
+        "inconsistent",
+        "a plug weld is sized by its load",
+    ),
+    "an angle of no groove": (
+        changed(TO_GROOVE, weld__groove_angle="45 deg"),
+        "#/weld/groove_angle",
+        "inconsistent",
+        "an angle belongs to a groove",
+    ),
+    "an angle of a square edge": (
+        changed(EN_GROOVE, weld={"kind": "full", "groove": "square", "groove_angle": "45 deg"}),
+        "#/weld/groove_angle",
+        "inconsistent",
+        "a square groove has no angle",
+    ),
+    "a land of a square edge": (
+        changed(EN_GROOVE, weld={"kind": "full", "groove": "square", "land": "1 mm"}),
+        "#/weld/land",
+        "inconsistent",
+        "a square groove has no land",
+    ),
+    "a V in a tee": (
+        changed(TO_GROOVE, weld__groove="single-v"),
+        "#/weld/groove",
+        "inconsistent",
+        "a single-v cannot be cut in a tee",
+    ),
+    "a double V in a corner": (
+        changed(TO_GROOVE, joint__kind="corner", weld__groove="double-v"),
+        "#/weld/groove",
+        "inconsistent",
+        "a double-v cannot be cut in a corner",
+    ),
+    "a double bevel from one side": (
+        changed(TO_GROOVE, weld={"kind": "partial", "groove": "double-bevel", "access": "one-side"}),
+        "#/weld/access",
+        "inconsistent",
+        "a double-bevel is welded from both sides",
+    ),
+    "a back-gouge from one side": (
+        changed(EN_GROOVE, weld={"kind": "full", "root": "back-gouge", "access": "one-side"}),
+        "#/weld/access",
+        "inconsistent",
+        "a back-gouge is made from the second side",
+    ),
+    "a fillet on a butt's face": (
+        changed(TO_GROOVE, joint__kind="butt", weld__reinforcing_fillet="5 mm"),
+        "#/weld/reinforcing_fillet",
+        "inconsistent",
+        "a fillet on the groove's face belongs to a tee",
+    ),
+    "a fillet on a square edge": (
+        changed(TO_GROOVE, weld={"kind": "partial", "groove": "square", "reinforcing_fillet": "5 mm"}),
+        "#/weld/reinforcing_fillet",
+        "inconsistent",
+        "a fillet on a square edge is a fillet weld",
+    ),
+    "a tolerance over the penetration": (
+        changed(TO_GROOVE, weld__penetration={"depth": "1 mm", "vouched": "proven", "tolerance": "2 mm"}),
+        "#/weld/penetration/tolerance",
+        "inconsistent",
+        "the tolerance is over the depth itself",
+    ),
+    "a penetration through the part": (
+        changed(TO_GROOVE, weld__penetration={"depth": "17 mm", "vouched": "assumed"}),
+        "#/weld/penetration/depth",
+        "out-of-range",
+        "the groove goes through 16 mm",
+    ),
+    "bearing in tension": (
+        changed(TO_GROOVE, weld__bears=True),
+        "#/weld/bears",
+        "inconsistent",
+        "a joint bears where the load presses",
+    ),
+    "bearing with EN": (
+        changed(EN_GROOVE, weld={"kind": "partial", "bears": True}),
+        "#/weld/bears",
+        "inconsistent",
+        "bears belongs to AISC 360-22",
+    ),
+    "no process with AISC": (
+        changed(TO_GROOVE, process=LEFT_OUT),
+        "#/process",
+        "inconsistent",
+        "Table J2.1 goes by process",
+    ),
+    "a process that J2.1 does not list": (
+        changed(TO_GROOVE, process="141"),
+        "#/process",
+        "out-of-scope",
+        "Table J2.1 lists SMAW, GMAW, FCAW and SAW, not GTAW",
+    ),
+    "a position that J2.1 does not list": (
+        changed(TO_GROOVE, process="SAW", position="2F"),
+        "#/position",
+        "out-of-scope",
+        "Table J2.1 lists SAW in the flat position only",
+    ),
+    "an angle that J2.1 does not list": (
+        changed(TO_GROOVE, weld={"kind": "partial", "groove": "single-bevel", "groove_angle": "40 deg"}),
+        "#/weld/groove_angle",
+        "out-of-scope",
+        "Table J2.1 lists grooves of 45 deg and more",
+    ),
+    "a filling deeper than its hole": (
+        changed(PLUGS, weld__filling="13 mm"),
+        "#/weld/filling",
+        "out-of-range",
+        "the hole is 12 mm deep",
+    ),
+    "a hole over the largest": (
+        changed(PLUGS, weld__diameter="28 mm"),
+        "#/weld/diameter",
+        "out-of-scope",
+        "28 mm is over the largest of 27 mm (ANSI/AISC 360-22, J2.3b)",
+    ),
+    "a slot shorter than it is wide": (
+        changed(PLUGS, weld={"kind": "slot", "width": "25 mm", "length": "20 mm"}),
+        "#/weld/length",
+        "inconsistent",
+        "a slot is longer than it is wide",
+    ),
+    "a pitch of one plug": (
+        changed(PLUGS, weld__pitch="200 mm", weld__count=1),
+        "#/weld/pitch",
+        "inconsistent",
+        "a single hole has no pitch",
+    ),
+    "a pitch that EN does not rule": (
+        changed(
+            PLUGS,
+            rule_set=DIRECTIONAL,
+            parts=[{"thickness": "12 mm", "material": "S275"}] * 2,
+            filler=LEFT_OUT,
+            weld__pitch="200 mm",
+        ),
+        "#/weld/pitch",
+        "inconsistent",
+        f"{DIRECTIONAL} sets no least pitch",
+    ),
+    "a parameter of EN with AISC": (
+        changed(TO_GROOVE, parameters={"gamma_m2": 1.3}),
+        "#/parameters/gamma_m2",
+        "inconsistent",
+        f"{LRFD} has no parameter gamma_m2",
+    ),
+    "a rule that claims no strength": (
+        changed(TO_GROOVE, rule_set="thin-part"),
+        "#/rule_set",
+        "unknown-choice",
+        "must be one of",
+    ),
+    "a weld of no kind": (changed(TO_GROOVE, weld={"kind": "spot"}), "#/weld/kind", "unknown-choice", "must be one of"),
+}
+
+
+@pytest.mark.parametrize("case", REFUSED)
+def test_what_a_groove_is_refused_for(service: Exchange, case: str) -> None:
+    """Each refusal names the field, its kind and what is wrong."""
+    request, pointer, code, message = REFUSED[case]
+    [(where, what, detail)] = service.faults(GROOVE, request)
+    assert (where, what) == (pointer, code)
+    assert detail.startswith(message)
+
+
+def test_all_faults_at_once(service: Exchange) -> None:
+    """Joint, load and what the table does not list are told in one answer."""
+    request = changed(TO_GROOVE, process="141", position=LEFT_OUT, weld__groove="double-u", load__force="0 kN")
+    assert [where for where, _, _ in service.faults(GROOVE, request)] == [
+        "#/load/force",
+        "#/position",
+        "#/process",
+        "#/weld/groove",
+    ]
+
+
+def test_every_detail_is_fitting_or_refused(service: Exchange) -> None:
+    """Of a standard every detail of the penetration asked for is either sized or refused with a reason."""
+    rows = service.get("/v1/preparations").json["preparations"]
+    for request, standard, penetration in (
+        (TO_GROOVE, "AWS D1.1:2020", "partial"),
+        (EN_GROOVE, "ISO 9692-1:2013", "full"),
+        (changed(TO_GROOVE, weld={"kind": "full"}), "AWS D1.1:2020", "full"),
+    ):
+        answer = service.answer(GROOVE, request)
+        told = [one["id"] for one in answer["preparations"] + answer["refused"]]
+        wanted = [row["id"] for row in rows if (row["standard"], row["penetration"]) == (standard, penetration)]
+        assert sorted(told) == sorted(wanted)
+        assert all(refusal["why"] for refusal in answer["refused"])
+        assert all(one["enough"] is (one["why"] is None) for one in answer["preparations"])
+
+
+def test_preparations_are_ranked_by_metal(service: Exchange) -> None:
+    """Those that are enough come first, least metal first, and the first is the one specified."""
+    answer = service.answer(GROOVE, EN_GROOVE)
+    areas = [one["area"]["value"] for one in answer["preparations"] if one["enough"]]
+    assert areas == sorted(areas)
+    assert answer["preparation"] == answer["preparations"][0]
+    assert answer["specify"]["throat"]["value"] == 12.0
+
+
+def test_one_side_leaves_out_what_needs_the_other(service: Exchange) -> None:
+    """With one side open no preparation is welded from both, and what needs the second side says so."""
+    answer = service.answer(GROOVE, changed(EN_GROOVE, weld__access="one-side"))
+    assert {one["root"] for one in answer["preparations"]} <= {"open", "backing"}
+    assert any("needs the second side" in refusal["why"] for refusal in answer["refused"])
+
+
+def test_no_detail_of_a_full_penetration(service: Exchange) -> None:
+    """Without a listed detail the strength stands, and a procedure has to be qualified: said."""
+    answer = service.answer(GROOVE, changed(EN_GROOVE, process="SAW"))
+    assert (answer["verdict"], answer["preparation"], answer["preparations"]) == ("enough", None, [])
+    assert "no-listed-preparation" in [caution["code"] for caution in answer["cautions"]]
+
+
+def test_no_detail_of_a_partial_penetration(service: Exchange) -> None:
+    """10 mm is under the 11 mm that submerged arc details ask for: no size, and every detail says why."""
+    thin = [{"thickness": "10 mm", "material": "A36"}] * 2
+    answer = service.answer(GROOVE, changed(TO_GROOVE, process="SAW", position="1F", parts=thin))
+    assert (answer["verdict"], answer["governs"], answer["specify"]) == ("cannot-be-reached", "preparation", None)
+
+
+def test_a_square_edge_keeps_what_is_proven(service: Exchange) -> None:
+    """EN: a square edge has the proven 4 mm less its tolerance; assumed, it has nothing."""
+    weld = {"kind": "partial", "groove": "square"}
+    fused = {"depth": "4.5 mm", "vouched": "proven", "tolerance": "0.5 mm"}
+    request = changed(EN_GROOVE, weld={**weld, "penetration": fused}, load={"longitudinal": "100 N/mm"})
+    answer = service.answer(GROOVE, request)
+    assert answer["specify"]["throat"]["value"] == pytest.approx(4.0)
+    without = service.answer(GROOVE, changed(request, weld__penetration__vouched="assumed"))
+    assert (without["verdict"], without["preparations"]) == ("cannot-be-reached", [])
+    assert "send penetration" in without["refused"][-1]["why"]
+    assert "assumed-penetration" in [caution["code"] for caution in without["cautions"]]
+
+
+def test_no_room_for_a_groove(service: Exchange) -> None:
+    """A least land of the whole thickness leaves room for no depth: full penetration is needed, and room is nothing."""
+    answer = service.answer(GROOVE, changed(EN_GROOVE, weld={"kind": "partial", "minimum_land": "20 mm"}))
+    assert (answer["verdict"], answer["utilisation"]) == ("full-penetration-needed", None)
+    assert all("leaves room for 0 mm" in one["why"] for one in answer["preparations"])
+
+
+def test_proven_penetration_may_do_by_itself(service: Exchange) -> None:
+    """EN: with 5 mm proven and 2 mm needed nothing is cut, and the proven metal is the throat."""
+    fused = {"depth": "5 mm", "vouched": "proven"}
+    request = changed(EN_GROOVE, weld={"kind": "partial", "groove": "single-v", "penetration": fused})
+    answer = service.answer(GROOVE, changed(request, load={"normal": "705.6 N/mm"}))
+    # 0.9 x 490/1.25 = 352.8 N/mm2 square to the throat (EN 1993-1-8 4.5.3.2).
+    assert answer["required"]["throat"]["value"] == pytest.approx(2.0)
+    assert (answer["specify"]["depth"]["value"], answer["specify"]["throat"]["value"]) == (0.0, 5.0)
+    assert any("no preparation is needed" in reason for reason in answer["reasons"])
+
+
+def test_a_part_that_fails_first(service: Exchange) -> None:
+    """200 mm of 16 mm A36 do not carry 2 MN: no weld is specified, and the part is named."""
+    answer = service.answer(GROOVE, changed(TO_GROOVE, load__force="2 MN", weld={"kind": "full"}))
+    assert (answer["verdict"], answer["governs"]) == ("cannot-be-reached", "base-metal")
+    assert (answer["specify"], answer["preparation"]) == (None, None)
+    assert answer["utilisation"] > 1.0
+    assert any(reason.startswith("Part 2 fails beside the weld") for reason in answer["reasons"])
+
+
+def test_a_count_is_judged(service: Exchange) -> None:
+    """Plugs given are judged, not counted: one too few is short, and says how many are needed."""
+    needed = service.answer(GROOVE, PLUGS)["holes"]["needed"]
+    assert needed > 1
+    short = service.answer(GROOVE, changed(PLUGS, weld__count=needed - 1))
+    assert (short["verdict"], short["holes"]["needed"]) == ("short", needed)
+    assert short["utilisation"] > 1.0
+    assert service.answer(GROOVE, changed(PLUGS, weld__count=needed))["verdict"] == "enough"
+
+
+def test_a_flare_too_small(service: Exchange) -> None:
+    """5/8 of 12 mm is under the 8 mm (5/16 in) that 20 mm parts ask for: no flare groove of it will do."""
+    parts = [{"thickness": "20 mm", "material": "A36"}] * 2
+    flare = {"kind": "flare-bevel", "radius": "12 mm"}
+    answer = service.answer(GROOVE, changed(TO_GROOVE, weld=flare, parts=parts, position=LEFT_OUT))
+    assert (answer["verdict"], answer["specify"]) == ("cannot-be-reached", None)
+    assert answer["preparations"][0]["throat"]["value"] == pytest.approx(7.5)
+
+
+def test_unlike_steels_want_low_hydrogen(service: Exchange) -> None:
+    """AISC 360-22 J2.6: filler metal matching the weaker of unlike steels is low-hydrogen."""
+    parts = [{"thickness": "20 mm", "material": "A992"}, {"thickness": "16 mm", "material": "A36"}]
+    answer = service.answer(GROOVE, changed(TO_GROOVE, weld={"kind": "full"}, parts=parts))
+    [caution] = [one for one in answer["cautions"] if one["code"] == "matching-by-strength"]
+    assert "low-hydrogen" in caution["text"]
+
+
+def test_working_of_the_chosen_groove_alone(service: Exchange) -> None:
+    """Of many preparations only the chosen one is worked on the sheet, its depth used on."""
+    steps = service.answer(GROOVE, changed(TO_GROOVE, working=True))["working"]
+    [needed] = [step for step in steps if step["symbol"] == "d_req"]
+    [throat] = [step for step in steps if step["symbol"] == "a_e"]
+    assert throat["with"]["d"]["value"] >= needed["value"]
+    assert "single-bevel" in needed["meaning"]
