@@ -96,10 +96,11 @@ def _partial(
     with off_the_sheet():
         found, refused = _sized(weld, place, need, rules, units, faults, request)
     chosen = found[0] if found and found[0].why is None else None
-    if chosen is not None:
-        with about(chosen.detail.form):
-            size_partial(chosen.detail, weld, place, need, rules, units)
-        _cite(chosen.detail)
+    if found:
+        # The sheet shows the one chosen or, where none will do, the first of those.
+        with about(found[0].detail.form):
+            size_partial(found[0].detail, weld, place, need, rules, units)
+        _cite(found[0].detail)
     sides = float(found[0].detail.sides) if found else 1.0
     by_least = not at_most(need.least, needed / sides)
     if chosen is not None:
