@@ -294,6 +294,40 @@ def test_one_side_leaves_out_what_needs_the_other(service: Exchange) -> None:
     assert any("needs the second side" in refusal["why"] for refusal in answer["refused"])
 
 
+@pytest.mark.parametrize(
+    ("weld", "detail", "why"),
+    [
+        ({"root": "backing", "land": "1 mm"}, "iso-1.4", "has no land"),
+        ({"root": "back-run", "land": "1 mm"}, "iso-2.10", "for a land of at least 2 mm, not 1 mm"),
+    ],
+)
+def test_a_land_that_a_detail_does_not_have(service: Exchange, weld: dict[str, Any], detail: str, why: str) -> None:
+    """ISO 9692-1 (from memory): 1.4 on backing has no land, 2.10 one of 2 mm and more."""
+    thick = [{"thickness": "20 mm", "material": "S355"}] * 2
+    answer = service.answer(GROOVE, changed(EN_GROOVE, weld={"kind": "full", **weld}, parts=thick))
+    [refusal] = [one for one in answer["refused"] if one["id"] == detail]
+    assert refusal["why"] == why
+
+
+def test_forms_of_a_tee_from_one_side(service: Exchange) -> None:
+    """EN: a tee can be bevelled or cut to a J; a V has no second edge there, and a double form no second side."""
+    weld = {"kind": "partial", "access": "one-side"}
+    answer = service.answer(GROOVE, changed(EN_GROOVE, joint__kind="tee", weld=weld))
+    assert {one["form"] for one in answer["preparations"]} == {"single-bevel", "single-j"}
+
+
+def test_proven_penetration_of_a_listed_square_edge(service: Exchange) -> None:
+    """AISC: a square edge keeps its detail's throat or what is proven, whichever it is made by; the proven 4 mm do."""
+    thin = [{"thickness": "6 mm", "material": "A36"}] * 2
+    fused = {"depth": "4 mm", "vouched": "proven"}
+    request = changed(TO_GROOVE, joint__kind="butt", parts=thin, load={"longitudinal": "1 N/mm"}, position="1G")
+    answer = service.answer(
+        GROOVE, changed(request, weld={"kind": "partial", "groove": "square", "penetration": fused})
+    )
+    assert [one["id"] for one in answer["preparations"]] == [None, "aws-b-p1c", "aws-b-p1b"]
+    assert answer["specify"]["throat"]["value"] == 4.0
+
+
 def test_no_detail_of_a_full_penetration(service: Exchange) -> None:
     """Without a listed detail the strength stands, and a procedure has to be qualified: said."""
     answer = service.answer(GROOVE, changed(EN_GROOVE, process="SAW"))

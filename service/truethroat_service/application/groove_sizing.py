@@ -12,7 +12,7 @@ from ..standards.aisc_360_22 import j2_2_flare_grooves
 from ..standards.en_1993_1_8_2005 import s4_7_butt_welds
 from . import grooves
 from .answers import Units, Verdict
-from .faults import Faults
+from .faults import Faults, Refused
 from .groove_choice import (
     STANDARDS,
     Detail,
@@ -195,8 +195,7 @@ def _flare(
         for name, text in unlisted.faults:
             missing = name == "process" and request.process is None
             (faults.inconsistent if missing else faults.out_of_scope)(f"#/{name}", text)
-        faults.refuse()
-        raise
+        raise Refused(faults) from unlisted
     throat = max(float(j2_2_flare_grooves.below_flush(a_e=flush, b=weld.below_flush)), 0.0)
     needed = _throat_needed(load, rules, metal)
     minimum = rules.groove.minimum_throat(request.thinner)
