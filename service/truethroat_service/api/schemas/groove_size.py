@@ -22,6 +22,7 @@ from ...application.groove_welds import (
 )
 from ...application.quantities import ANGLE, FORCE, FORCE_PER_LENGTH, LENGTH
 from ...application.registry import ENTRIES
+from ...application.registry import rule_set as rules_of
 from ...reference.loader import FILLER_METALS
 from ..fields import Choice, ChoiceOrObject, Either, Flag, Object, Pair, Quantity, Variant
 from . import ClosedSchema, RequestSchema, seams
@@ -212,7 +213,9 @@ class GrooveSizeSchema(RequestSchema):
     makes = GrooveSizeRequest
     title = "GrooveSizeRequest"
     rule_set = Choice(
-        tuple(name for name in ENTRIES if name != "thin-part"), "Rules to size by; see /v1/rule-sets.", required=True
+        tuple(name for name in ENTRIES if rules_of(name).groove_weld is not None),
+        "Rules to size by; see /v1/rule-sets.",
+        required=True,
     )
     joint = Object(GrooveJointSchema(), "The joint.", required=True)
     parts = Pair(
