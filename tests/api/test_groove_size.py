@@ -402,11 +402,33 @@ def test_a_flare_too_small(service: Exchange) -> None:
 
 
 def test_unlike_steels_want_low_hydrogen(service: Exchange) -> None:
-    """AISC 360-22 J2.6: filler metal matching the weaker of unlike steels is low-hydrogen."""
-    parts = [{"thickness": "20 mm", "material": "A992"}, {"thickness": "16 mm", "material": "A36"}]
-    answer = service.answer(GROOVE, changed(TO_GROOVE, weld={"kind": "full"}, parts=parts))
-    [caution] = [one for one in answer["cautions"] if one["code"] == "matching-by-strength"]
-    assert "low-hydrogen" in caution["text"]
+    """AISC 360-22 J2.6: filler metal matching the weaker of unlike steels is low-hydrogen; E7018 is, E6010 is not."""
+    parts = [{"thickness": "20 mm", "material": "A572-65"}, {"thickness": "16 mm", "material": "A36"}]
+    request = changed(TO_GROOVE, weld={"kind": "full"}, parts=parts, process="SMAW")
+    for filler, needed in (("E6010", True), ("E7018", False)):
+        cautions = service.answer(GROOVE, changed(request, filler=filler))["cautions"]
+        assert ("low-hydrogen-needed" in [caution["code"] for caution in cautions]) is needed
+
+
+@pytest.mark.parametrize(("filler", "told"), [("E60", "under what matches"), ("E100", "more than one class over")])
+def test_filler_of_another_class(service: Exchange, filler: str, told: str) -> None:
+    """AISC 360-22 J2.6, Table J2.5: A36 over 3/4 in takes E70, one class more at most; E60 does under compression."""
+    thick = [{"thickness": "25 mm", "material": "A36"}] * 2
+    request = changed(TO_GROOVE, weld={"kind": "full"}, parts=thick, filler=filler)
+    [(pointer, code, detail)] = service.faults(GROOVE, request)
+    assert (pointer, code) == ("#/filler", "out-of-scope")
+    assert told in detail
+    assert "group II" in detail
+    pressed = changed(request, load__force="-200 kN")
+    assert service.post(GROOVE, pressed).status_code == (200 if filler == "E60" else 422)
+
+
+def test_stainless_metal_is_weighed_as_carbon_steel(service: Exchange) -> None:
+    """Said, since 7850 kg/m3 is not the density of stainless steel."""
+    stainless = [{"thickness": "12 mm", "material": "1.4301"}] * 2
+    request = changed(EN_GROOVE, rule_set="en-1993-1-4-2006-directional", parts=stainless, filler=LEFT_OUT)
+    answer = service.answer(GROOVE, request)
+    assert "metal-as-carbon-steel" in [caution["code"] for caution in answer["cautions"]]
 
 
 def test_working_of_the_chosen_groove_alone(service: Exchange) -> None:

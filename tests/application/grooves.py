@@ -6,7 +6,7 @@ from dataclasses import replace
 from typing import Any
 
 from hypothesis import strategies as st
-from tests.application.joints import AISC, EN, WITH_STRENGTH, hundredths
+from tests.application.joints import AISC, EN, HIGH_STRENGTH, STAINLESS, hundredths
 
 from truethroat_service.application.fillet_request import ForceComponents
 from truethroat_service.application.groove_welds import (
@@ -19,13 +19,17 @@ from truethroat_service.application.groove_welds import (
 from truethroat_service.application.joint_parts import Filler, Part
 
 BUTT_ONLY = ("double-v", "double-u")
+RATED = (*AISC, *EN, STAINLESS[0], HIGH_STRENGTH[0])
+"""Rule sets that rate grooves."""
 
 
 @st.composite
 def _base(draw: st.DrawFn, rules: str, weld: Any, joint: str) -> GrooveSizeRequest:
     """Draw parts of one steel, the filler metal that matches it, and force components that are not all nothing."""
     beta_w = draw(st.sampled_from([0.8, 0.9])) if rules in EN else None
-    parts = tuple(Part(draw(hundredths(6, 40)), None, 250.0, 400.0, beta_w) for _ in range(2))
+    f_y, f_u = (690.0, 770.0) if rules in HIGH_STRENGTH else (250.0, 400.0)
+    parts = tuple(Part(draw(hundredths(6, 40)), None, f_y, f_u, beta_w) for _ in range(2))
+    fillers = {AISC[0]: 482.0, AISC[1]: 482.0, HIGH_STRENGTH[0]: 770.0}
     per_length = st.integers(-900, 900).map(float)
     return GrooveSizeRequest(
         rule_set=rules,
@@ -34,7 +38,7 @@ def _base(draw: st.DrawFn, rules: str, weld: Any, joint: str) -> GrooveSizeReque
         weld=weld,
         basis="load",
         load=ForceComponents(draw(per_length), draw(per_length), float(draw(st.integers(1, 900)))),
-        filler=Filler(tensile_strength=482.0) if rules in AISC else None,
+        filler=Filler(tensile_strength=fillers[rules]) if rules in fillers else None,
         process=draw(st.sampled_from(["SMAW", "GMAW", "FCAW-G"])),
         position=draw(st.sampled_from(["1G", "2G", "3G"])),
     )
@@ -56,14 +60,14 @@ def partial(draw: st.DrawFn, *forms: str, rules: str | None = None, fillet: bool
         reinforcing_fillet=draw(hundredths(2, 20)) if fillet else 0.0,
         depth_step=draw(st.sampled_from([0.1, 0.5, 0.79375, 1.0])),
     )
-    return draw(_base(rules or draw(st.sampled_from(WITH_STRENGTH)), weld, joint))
+    return draw(_base(rules or draw(st.sampled_from(RATED)), weld, joint))
 
 
 @st.composite
 def whole(draw: st.DrawFn) -> GrooveSizeRequest:
     """Draw a full-penetration groove of any form and root."""
     joint = draw(st.sampled_from(["butt", "tee", "corner"]))
-    return draw(_base(draw(st.sampled_from(WITH_STRENGTH)), FullWeld("full"), joint))
+    return draw(_base(draw(st.sampled_from(RATED)), FullWeld("full"), joint))
 
 
 @st.composite

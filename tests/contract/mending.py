@@ -185,29 +185,28 @@ def _grouped(body: Json, chance: Chance) -> None:
 
 
 def _grooved(body: Json, chance: Chance) -> None:
-    """Mend a groove, plug or slot: joint, parts, filler and load that go with it, and sizes that fit the thickness."""
-    aisc = str(body["rule_set"]).startswith("aisc")
+    """Mend a groove, plug or slot: rules that rate it, joint, parts, filler and load, and sizes that fit."""
     weld = body["weld"]
     kind = str(weld["kind"])
     holes = kind in ("plug", "slot")
+    if kind.startswith("flare") and not str(body["rule_set"]).startswith("aisc"):
+        body["rule_set"] = "aisc-360-22-asd"
+    if kind == "tee-butt" and str(body["rule_set"]).startswith("aisc"):
+        body["rule_set"] = "en-1993-1-8-2005-directional"
+        _drop(body, "filler")
+    rules = str(body["rule_set"])
     for part in body["parts"]:
-        _part(part, False, aisc, chance)
+        _part(part, rules, chance)
         part["thickness"] = _millimetres(chance, 12, 16 if holes else 30)
-        if aisc and "yield_strength" in part:
+        if rules.startswith("aisc") and "yield_strength" in part:
             part.update(yield_strength="36 ksi", tensile_strength="58 ksi")
-    if aisc:
+    if rules.startswith("aisc"):
         _drop(body, "parameters")
         body["filler"] = chance.of("E70", {"tensile_strength": "70 ksi"})
         body["process"] = chance.of("GMAW", "111", "SMAW", "FCAW-G")
         body["position"] = chance.of("1G", "PA", "2G", "3G")
-    elif "filler" in body:
-        body["filler"] = chance.of("E 46", "G 50", {"tensile_strength": {"value": 550, "unit": "MPa"}})
-    if (kind.startswith("flare") and not aisc) or (kind == "tee-butt" and aisc):
-        body["rule_set"] = "aisc-360-22-asd" if not aisc else "en-1993-1-8-2005-directional"
-        body["parts"] = [{"thickness": "12 mm", "material": "S275" if aisc else "A36"}] * 2
-        _drop(body, "filler", "parameters")
-        if not aisc:
-            body.update(filler="E70", process="GMAW")
+    else:
+        _eurocode(body, rules, chance)
     if holes or kind == "tee-butt":
         _drop(body, "process", "position")
     if kind.startswith("flare"):

@@ -92,7 +92,13 @@ def remark_on_fillets(parts: tuple[Part, Part], filler: Filler | None, process: 
             f"{name} is {found.classes} classes of 10 ksi over what matches {groups} ({wanted}); one is permitted.",
             Source(AISC, "Table J2.5"),
         )
+    remark_on_hydrogen(name, found, remarks)
+
+
+def remark_on_hydrogen(name: str, found: Matching, remarks: Remarks) -> None:
+    """Say so where the deposit must be low-hydrogen and the filler metal is not known to give one."""
     if found.needs_low_hydrogen and not found.low_hydrogen:
+        groups = " and ".join(group.name for group in found.groups)
         strict = " and ".join(group.name for group in found.groups if group.low_hydrogen)
         why = f"it matches the weaker of {groups} alone" if found.weaker_only else f"so stick welds of {strict} must be"
         known = "is not known to be" if found.low_hydrogen is None else "is not"

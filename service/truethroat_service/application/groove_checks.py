@@ -1,11 +1,12 @@
 """What of a groove's request does not fit together, or is beyond the scope of its rules."""
 
-from ..engine.formula import off_the_sheet
+from ..engine.formula import Source, cite, off_the_sheet
 from ..engine.rounding import SAME, at_least, at_most
 from ..engine.rule_set import GrooveLoad, RuleSet, Unlisted
 from ..standards.aisc_360_22 import j2_6_filler
+from ..standards.aws_d1_1_2020 import s5_6_matching
 from ..standards.en_1993_1_8_2005 import s4_7_butt_welds
-from . import grooves
+from . import filler_matching, grooves
 from .answers import Remarks
 from .faults import Faults
 from .fillet_request import ForceComponents
@@ -21,7 +22,7 @@ from .groove_welds import (
     sides,
 )
 from .hole_welds import check_holes
-from .joint_parts import Metals
+from .joint_parts import AISC, Metals
 
 Cut = PartialWeld | FullWeld
 
@@ -153,19 +154,19 @@ def check_filler(
     """Refuse a filler metal that the joint may not have; say what is taken for granted about it."""
     if isinstance(request.weld, Holes):
         return
-    tensile = [float(part.tensile_strength or 0.0) for part in found.parts]
     if rules.family == "aisc":
-        _check_aisc_filler(request, load, tensile, float(found.weld.filler or 0.0), faults, remarks)
+        _check_aisc_filler(request, load, found, faults, remarks)
     elif isinstance(request.weld, FullWeld):
         source = s4_7_butt_welds.FULL_PENETRATION
+        weaker = min(float(part.tensile_strength or 0.0) for part in found.parts)
         if found.weld.filler is None:
             remarks.caution(
                 "matching-filler-assumed",
                 "The filler metal is taken to be at least as strong as the weaker part, as a full penetration needs.",
                 source,
             )
-        elif not at_least(found.weld.filler, min(tensile)):
-            least = faults.units.stress_text(min(tensile))
+        elif not at_least(found.weld.filler, weaker):
+            least = faults.units.stress_text(weaker)
             faults.out_of_scope(
                 "#/filler",
                 f"a full penetration is as strong as the weaker part only with a filler metal of {least} or more"
@@ -174,29 +175,47 @@ def check_filler(
 
 
 def _check_aisc_filler(
-    request: GrooveSizeRequest,
-    load: GrooveLoad,
-    tensile: list[float],
-    filler: float,
-    faults: Faults,
-    remarks: Remarks,
+    request: GrooveSizeRequest, load: GrooveLoad, found: Metals, faults: Faults, remarks: Remarks
 ) -> None:
     """Table J2.5: matching, one level lower for a full penetration in compression, no more than one level higher."""
+    assert request.filler is not None  # noqa: S101 - refused before
+    pressed_only = load.normal < 0.0 and not (load.transverse or load.longitudinal)
+    lower = 1 if pressed_only else 0
+    known = filler_matching.matching(request.parts, request.filler, request.process)
+    if known is None:
+        _check_by_strength(request, lower, found, faults, remarks)
+        return
+    name = request.filler.id or "the filler metal"
+    wanted = " to ".join(f"E{level}" for level in dict.fromkeys(known.wanted))
+    groups = " and ".join(group.name for group in known.groups)
+    source = Source(AISC, "J2.6, Table J2.5")
+    cite(s5_6_matching.GROUPS)
+    if known.standing == "over" and known.classes > filler_matching.PERMITTED_OVER:
+        faults.out_of_scope(
+            "#/filler", f"{name} is more than one class over what matches {groups}, {wanted} ({source})"
+        )
+    if isinstance(request.weld, FullWeld) and known.standing == "under" and known.classes > lower:
+        faults.out_of_scope(
+            "#/filler", f"{name} is under what matches {groups}, {wanted}, as a full penetration needs ({source})"
+        )
+    filler_matching.remark_on_hydrogen(name, known, remarks)
+
+
+def _check_by_strength(request: GrooveSizeRequest, lower: int, found: Metals, faults: Faults, remarks: Remarks) -> None:
+    """Refuse by levels of strength where a part is in no group of base metals; ``lower`` levels are allowed under."""
     rule, level = j2_6_filler.matching_level, j2_6_filler.LEVEL
     levels = {"l": level, "l_60": j2_6_filler.LEAST_LEVEL, "same": SAME}
-    weaker, stronger = (float(rule(F_u=strength, **levels)) for strength in sorted(tensile))
-    text = faults.units.stress_text
+    tensile = sorted(float(part.tensile_strength or 0.0) for part in found.parts)
+    weaker, stronger = (float(rule(F_u=strength, **levels)) for strength in tensile)
+    filler, text = float(found.weld.filler or 0.0), faults.units.stress_text
     if not at_most(filler, stronger + level):
         faults.out_of_scope(
             "#/filler",
             f"{text(filler)} is more than one level of {text(level)} over the matching {text(stronger)}"
             f" ({j2_6_filler.MATCHING})",
         )
-    if not isinstance(request.weld, FullWeld):
-        return
-    pressed_only = load.normal < 0.0 and not (load.transverse or load.longitudinal)
-    least = weaker - level if pressed_only else weaker
-    if not at_least(filler, least):
+    least = weaker - lower * level
+    if isinstance(request.weld, FullWeld) and not at_least(filler, least):
         faults.out_of_scope(
             "#/filler",
             f"{text(filler)} is under the {text(least)} that a full penetration under this load needs"
@@ -204,7 +223,7 @@ def _check_aisc_filler(
         )
     remarks.caution(
         "matching-by-strength",
-        "Matching goes by strength here: the code's list of steels and filler metals may ask for more, such as E70 for"
-        " A36 over 3/4 in" + ("; between unlike steels the deposit is low-hydrogen." if weaker < stronger else "."),
+        "A part is in no group of base metals listed here, so matching goes by strength; the procedure has to show it"
+        + ("; between unlike steels the deposit is low-hydrogen." if weaker < stronger else "."),
         j2_6_filler.MATCHING,
     )

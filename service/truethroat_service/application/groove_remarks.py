@@ -18,6 +18,8 @@ def remark(
         _about_partial(weld, rules, units, remarks)
     if isinstance(weld, PartialWeld | FullWeld):
         _about_preparation(weld, rules, chosen, remarks)
+        if rules.scope.families != ("carbon-steel",):
+            remarks.caution("metal-as-carbon-steel", "Deposited metal is weighed as carbon steel, 7850 kg/m3.")
     if isinstance(weld, FlareWeld):
         remarks.caution(
             "flare-radius",
@@ -54,12 +56,12 @@ def _about_partial(weld: PartialWeld, rules: RuleSet, units: Units, remarks: Rem
             "Proven penetration counts only for a mechanized, automatic or robotic root pass made as tested.",
             Source(AISC, "J2.1a"),
         )
-    if rules.family == "en":
+    if rules.groove.by_test is not None:
         remarks.caution(
             "depth-consistently-achieved",
             "No fixed amount is taken off the prepared depth: the throat is the depth consistently achieved, to be"
             " shown by procedure test.",
-            Source(EN, "4.7.2"),
+            rules.groove.by_test,
         )
     if weld.bears:
         remarks.caution(

@@ -7,7 +7,7 @@ from typing import Any
 from ..engine import loads
 from ..engine.formula import about, working
 from ..engine.numeric import hypot
-from ..engine.rounding import at_most
+from ..engine.rounding import SAME, at_most
 from ..engine.rule_set import GrooveLoad, PartMetal, RuleSet
 from ..engine.units import INCH
 from ..standards.en_1993_1_8_2005 import s4_7_butt_welds
@@ -23,8 +23,7 @@ from .groove_welds import (
     PartialWeld,
 )
 from .hole_welds import dump_holes, holes
-from .joint_parts import Metals, metals
-from .requested_rules import requested_rules
+from .joint_parts import Metals, chosen, metals
 
 
 def groove_size(request: GrooveSizeRequest) -> dict[str, Any]:
@@ -32,9 +31,9 @@ def groove_size(request: GrooveSizeRequest) -> dict[str, Any]:
     remarks, units = Remarks(), Units(request.common.units)
     faults = Faults(units)
     with working() as sheet:
-        rules, beta_w = requested_rules(request.rule_set, request.parameters, faults)
+        rules, beta_w = chosen(request.rule_set, request.parameters, faults)
         check_request(request, rules, faults)
-        metal = metals(rules, request.parts, request.filler, beta_w, None, faults, remarks)
+        metal = metals(rules, request.parts, request.filler, beta_w, None, faults, remarks, request.process)
         # The directional increase it speaks of belongs to fillets.
         remarks.cautions = [caution for caution in remarks.cautions if caution["code"] != "hollow-section"]
         faults.refuse()
@@ -77,7 +76,9 @@ def _load(request: GrooveSizeRequest, rules: RuleSet, metal: Metals) -> GrooveLo
         assert load.length is not None and load.angle is not None  # noqa: S101 - refused before
         per_length = loads.force_per_length(P=load.force, m=1.0, L=load.length)
         along = float(loads.along(f=per_length, theta=load.angle))
-        return GrooveLoad(float(loads.off_part_1(f=per_length, theta=load.angle, psi=pi / 2)), 0.0, along)
+        across = float(loads.off_part_1(f=per_length, theta=load.angle, psi=pi / 2))
+        # The cosine of a right angle is not quite nothing, and a force straight across has no shear.
+        return GrooveLoad(across, 0.0, along if abs(along) > SAME * abs(across) else 0.0)
     if load is not None:
         return GrooveLoad(load.normal, load.transverse, load.longitudinal)
     assert rules.parts is not None  # noqa: S101 - practice without strength is not offered

@@ -1,4 +1,4 @@
-"""Section J2.6 and Table J2.5: filler metal that matches the base metal, and how far from it each joint may be."""
+"""Section J2.6: filler metal that matches a base metal in no group of AWS D1.1, by levels of strength."""
 
 from ...engine.formula import Arg, Source, formula
 from ...engine.numeric import Real, ceil, maximum
