@@ -183,7 +183,8 @@ DENSITY = _dimension(
     "lb/in3",
     {"kg/m3": "kilogram/meter**3", "g/cm3": "gram/centimeter**3", "lb/in3": "pound/inch**3"},
 )
-TIME = _dimension("time", "s", "s", "s", {"s": "second", "min": "minute", "h": "hour"})
+# Not "time": as the format of a text that is a clock time of RFC 3339.
+TIME = _dimension("time span", "s", "s", "s", {"s": "second", "min": "minute", "h": "hour"})
 WORKING_TIME = _dimension("working time", "s", "h", "h", {"h": "hour", "min": "minute", "s": "second"})
 SPEED = _dimension(
     "speed",
