@@ -74,6 +74,7 @@ for _definition in (
     "kilojoule = 1e6 * newton * millimetre = kJ",
     "ampere = [current] = A",
     "volt = 1e-3 * kilojoule / (ampere * second) = V",
+    "millilitre_per_100_gram = [hydrogen] = ml_per_100g",
 ):
     UNITS.define(_definition)
 
