@@ -40,6 +40,13 @@ class Verdict(StrEnum):
     CANNOT_BE_REACHED = "cannot-be-reached"
     FULL_PENETRATION_NEEDED = "full-penetration-needed"
     OVER = "over"
+    ESTIMATED = "estimated"
+    WITHIN = "within"
+    TOO_FAST = "too-fast"
+    TOO_SLOW = "too-slow"
+    LOW = "low"
+    RAISED = "raised"
+    HIGH = "high"
 
 
 SAFETY = {
