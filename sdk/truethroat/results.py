@@ -17,18 +17,26 @@ __all__ = [
     "Alternative",
     "Answer",
     "AsWelded",
+    "BeadShape",
     "BevelDepth",
     "Budget",
     "Calculation",
     "Callout",
+    "CarbonEquivalents",
     "Caution",
     "Components",
     "ConcentricGroup",
+    "Cooling",
+    "CrackFactor",
+    "CrackIndex",
+    "CrackRisk",
     "Creditable",
     "EffectiveLength",
     "FillerMass",
     "FillerMetal",
     "FillerMetalList",
+    "FilletBead",
+    "FilletHeat",
     "FilletSize",
     "FlangeWidth",
     "GrindAllowance",
@@ -41,21 +49,36 @@ __all__ = [
     "GroupPoint",
     "GroupProperties",
     "GroupStrength",
+    "Hardness",
+    "HardnessModel",
+    "Heat",
+    "HeatLimits",
     "HoleLimits",
     "Holes",
     "IntermittentFillet",
+    "LeastFillet",
+    "LeftOut",
     "Limit",
     "Material",
     "MaterialList",
+    "MethodA",
+    "NumberBand",
     "Operand",
+    "Oversize",
     "Overweld",
+    "PassEnergy",
     "Place",
     "Position",
+    "Preheat",
+    "PreheatD11",
+    "PreheatRules",
+    "PrintedPreheat",
     "Process",
     "ProcessList",
     "Provenance",
     "QualityLimit",
     "QualitySet",
+    "QuantityBand",
     "RefusedPreparation",
     "Remedy",
     "Result",
@@ -534,6 +557,237 @@ class AsWelded(Calculation):
     strength_left: float
     overweld: Overweld | None = None
     actions: tuple[WeldAction, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class LeftOut(Result):
+    """A field that is None, by its path in the answer, and what it needs."""
+
+    field: str
+    reason: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class QuantityBand(Result):
+    """Two quantities between which the true one lies, or may lie."""
+
+    least: Quantity
+    most: Quantity
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class NumberBand(Result):
+    """Two numbers between which the true one lies."""
+
+    least: float
+    most: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PassEnergy(Result):
+    """Energy of a pass: `arc_energy` without an efficiency (AWS, ASME), `heat_input` with it (EN, ISO)."""
+
+    arc_energy: Quantity | None = None
+    heat_input: Quantity | None = None
+    efficiency: float | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Cooling(Result):
+    """Cooling time from 800 to 500 degC; `flow` is None when it was measured."""
+
+    time: QuantityBand
+    flow: str | None = None
+    transition_thickness: QuantityBand | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class HeatLimits(Result):
+    """What keeps the cooling time in its window."""
+
+    heat_input: QuantityBand
+    arc_energy: QuantityBand | None = None
+    travel_speed: QuantityBand | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class CarbonEquivalents(Result):
+    """Carbon equivalents of the parent steel, as far as its composition is known."""
+
+    ce: float | None = None
+    cet: float | None = None
+    pcm: float | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class MethodA(Result):
+    """EN 1011-2 method A, as far as it is no chart."""
+
+    hydrogen_scale: str
+    without_preheat_to: Quantity | None = None
+    free_of_preheat: bool | None = None
+    source: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Preheat(Result):
+    """Preheat by one rule, and whether the plate has it."""
+
+    temperature: Quantity
+    met: bool
+    source: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PrintedPreheat(Result):
+    """A row of preheats as printed in both units."""
+
+    fahrenheit: Quantity
+    celsius: Quantity
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PreheatD11(Result):
+    """Preheat of AWS D1.1, and whether the plate has it."""
+
+    temperature: Quantity
+    met: bool
+    source: str
+    category: str
+    printed: PrintedPreheat
+    thickest_part: Quantity
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PreheatRules(Result):
+    """Preheat by each rule; None where the request does not give what the rule goes by."""
+
+    method_a: MethodA | None = None
+    method_b: Preheat | None = None
+    sew_088: Preheat | None = None
+    aws_d1_1: PreheatD11 | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class HardnessModel(Result):
+    """Hardness HV10 by one model, and of pure structures."""
+
+    least: float
+    most: float
+    martensite: float
+    bainite: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Hardness(Result):
+    """Hardness HV10 beside the weld; `standing` holds the band against `limit`."""
+
+    dueren: HardnessModel
+    yurioka: HardnessModel
+    band: NumberBand
+    limit: float | None = None
+    standing: str | None = None
+    source: str | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class FilletBead(Result):
+    """The bead that a deposition rate lays."""
+
+    area: Quantity
+    leg: Quantity
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Oversize(Result):
+    """A leg laid against the leg required."""
+
+    required_arc_energy: Quantity
+    heat_ratio: float
+    cooling_time_required: QuantityBand | None = None
+    cooling_time_laid: QuantityBand | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class FilletHeat(Result):
+    """Leg of a single-pass fillet against arc energy."""
+
+    usual_leg: Quantity | None = None
+    bead: FilletBead | None = None
+    usual_arc_energy: Quantity | None = None
+    oversize: Oversize | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Heat(Calculation):
+    """Heat of a pass and what it does to the steel; what is None is in `left_out` with what it needs."""
+
+    energy: PassEnergy | None = None
+    cooling: Cooling | None = None
+    limits: HeatLimits | None = None
+    carbon_equivalents: CarbonEquivalents | None = None
+    preheat: PreheatRules | None = None
+    hardness: Hardness | None = None
+    fillet: FilletHeat | None = None
+    left_out: tuple[LeftOut, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class BeadShape(Result):
+    """Shape of a bead."""
+
+    width: Quantity
+    depth: Quantity
+    width_to_depth: float
+    least_width_to_depth: float
+    target_width_to_depth: float
+    pass_ratio: float | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class CrackIndex(Result):
+    """Units of crack susceptibility of the weld metal, and what they are held against."""
+
+    ucs: float
+    carbon_counted: float
+    critical: float
+    high_resistance_below: float
+    low_resistance_above: float
+    sulphur_and_phosphorus: float
+    most_sulphur_and_phosphorus: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class LeastFillet(Result):
+    """Least fillet by one rule that guards against quick chill."""
+
+    rule: str
+    leg: Quantity
+    throat: Quantity
+    enough: bool | None = None
+    source: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class CrackFactor(Result):
+    """One reason to expect a crack, or none; `change` is None when nothing need change."""
+
+    name: str
+    grade: str
+    reason: str
+    change: str | None = None
+    source: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class CrackRisk(Calculation):
+    """How likely a pass is to crack; the verdict is the worst grade of `factors`."""
+
+    shape: BeadShape | None = None
+    index: CrackIndex | None = None
+    least_sizes: tuple[LeastFillet, ...]
+    factors: tuple[CrackFactor, ...]
+    left_out: tuple[LeftOut, ...]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

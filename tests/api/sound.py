@@ -148,6 +148,23 @@ THROUGH: Json = {
     "quality": "iso-5817-c",
 }
 
+HEAT, CRACK = "/v1/heat", "/v1/crack-risk"
+
+HEATED: Json = {
+    "arc": {"voltage": "28 V", "current": "250 A", "travel_speed": "350 mm/min"},
+    "process": "135",
+    "thickness": "15 mm",
+    "seam": "tee-fillet",
+    "cooling_window": {"least": "2 s", "most": "20 s"},
+    "composition": {"C": 0.16, "Si": 0.3, "Mn": 1.4, "Cr": 0.1, "Mo": 0.02, "Ni": 0.05, "Cu": 0.1, "V": 0.01},
+}
+GRADED: Json = {
+    "joint": "fillet",
+    "bead": {"throat": "5 mm", "penetration": "1 mm"},
+    "weld_metal": {"C": 0.1, "S": 0.015, "P": 0.02, "Nb": 0.01, "Si": 0.3, "Mn": 1.1},
+    "thickness": ["10 mm", "20 mm"],
+}
+
 
 def changed(request: Json, **changes: Any) -> Json:
     """Give a copy of a request with fields set or left out; ``__`` steps into an object or a list."""

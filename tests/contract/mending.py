@@ -69,6 +69,8 @@ def mended(path: str, body: Any) -> Any:
         "/v1/weld-group": _grouped,
         "/v1/as-welded": _gauged,
         "/v1/groove-size": _grooved,
+        "/v1/heat": _heated,
+        "/v1/crack-risk": _graded,
     }[path](made, chance)
     return made
 
@@ -419,6 +421,71 @@ def _balanced(body: Json, chance: Chance) -> None:
         "centroid": _millimetres(chance, 20, 40),
     }
     _drop(body, "end_loaded")
+
+
+ARC = {
+    "voltage": "28 V",
+    "current": "250 A",
+    "travel_speed": "350 mm/min",
+    "arc_energy": "1.5 kJ/mm",
+    "heat_input": "30 kJ/in",
+    "deposition_rate": "4 kg/h",
+}
+STEEL = {"C": 0.16, "Mn": 1.4, "Si": 0.3, "Cr": 0.1, "Mo": 0.05, "Ni": 0.1, "Cu": 0.1}
+
+
+def _heated(body: Json, chance: Chance) -> None:
+    """Mend a pass: an arc process and a usual steel, then drop every field that lacks the one it goes with."""
+    usual: Json = {
+        "process": chance.of("135", "SMAW", "SAW", "141"),
+        "thickness": _millimetres(chance, 10, 40),
+        "thickest_part": "50 mm",
+        "weld_metal_cet": chance.of(0.25, 0.35),
+        "hydrogen": chance.of("3 ml/100g", "5 ml/100g", {"value": 12, "unit": "ml/100g"}),
+        "cooling_window": {"least": chance.of("5 s", "8 s"), "most": chance.of("20 s", "0.5 min")},
+    }
+    body.update({field: value for field, value in usual.items() if field in body})
+    if "arc" in body:
+        body["arc"] = {field: ARC[field] for field in body["arc"]}
+        _drop(body, "cooling_time")
+    for element in set(body.get("composition", {})) - {"others_zero"}:
+        body["composition"][element] = STEEL.get(element, 0.001)
+    for field in body.get("carbon_equivalents", {}):
+        body["carbon_equivalents"][field] = chance.of(0.3, 0.4)
+    _drop(body, *(("carbon_equivalents",) if "composition" in body else ("steel_group",)))
+    if body.get("seam") not in ("corner-fillet", "tee-fillet"):
+        _drop(body, "leg")
+        _drop(body.get("arc", {}), "deposition_rate")
+    if "deposition_rate" in body.get("arc", {}):
+        body["arc"]["travel_speed"] = ARC["travel_speed"]
+    for field, companions in (
+        ("preheat_category", ("thickest_part",)),
+        ("hydrogen", ("weld_metal_cet", "combined_thickness")),
+        ("steel_group", ("heat_treated",)),
+        ("leg", ("required_leg",)),
+    ):
+        if field not in body:
+            _drop(body, *companions)
+
+
+def _graded(body: Json, chance: Chance) -> None:
+    """Mend a pass to grade: a usual bead and weld metal, and fields that go with the joint."""
+    bead = body.get("bead", {})
+    for field in bead:
+        bead[field] = _millimetres(chance, 4, 9)
+    if "face_width" in bead:
+        bead["width"] = "10 mm"
+    if "throat" in bead or "leg" in body:
+        body["joint"] = "fillet"
+    if body["joint"] != "fillet":
+        _drop(body, "thickness")
+    if "thickness" in body:
+        body["thickness"] = [_millimetres(chance, 4, 40), _millimetres(chance, 4, 40)]
+    else:
+        _drop(body, "leg", "low_hydrogen")
+    metal = {"C": 0.1, "S": 0.015, "P": 0.02, "Nb": 0.01, "Si": 0.3, "Mn": 1.1}
+    if "weld_metal" in body:
+        body["weld_metal"] = metal
 
 
 def _load(body: Json, chance: Chance) -> None:

@@ -31,6 +31,8 @@ CALCULATIONS = (
     "/v1/bevel-depth",
     "/v1/weld-group",
     "/v1/as-welded",
+    "/v1/heat",
+    "/v1/crack-risk",
 )
 
 strategies.register()

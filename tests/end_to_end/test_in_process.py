@@ -20,6 +20,8 @@ EXAMPLES = [
         "bevel_depth": examples.BEVEL_DEPTH,
         "as_welded": examples.AS_WELDED,
         "groove_size": examples.GROOVE_SIZE,
+        "heat": examples.HEAT,
+        "crack_risk": examples.CRACK_RISK,
     }.items()
     for name, example in group.items()
 ]

@@ -132,6 +132,85 @@ ANSWERS: dict[str, dict[str, Any]] = {
             }
         ],
     },
+    "/v1/heat": {
+        **_COMMON,
+        "energy": {"arc_energy": _q(701, "kJ/mm"), "heat_input": None, "efficiency": None},
+        "cooling": {
+            "time": {"least": _q(702, "s"), "most": _q(703, "s")},
+            "flow": "between",
+            "transition_thickness": {"least": _q(704), "most": _q(705)},
+        },
+        "limits": {
+            "heat_input": {"least": _q(706, "kJ/mm"), "most": _q(707, "kJ/mm")},
+            "arc_energy": None,
+            "travel_speed": {"least": _q(708, "mm/min"), "most": _q(709, "mm/min")},
+        },
+        "carbon_equivalents": {"ce": 0.5, "cet": None, "pcm": 0.25},
+        "preheat": {
+            "method_a": {
+                "hydrogen_scale": "B",
+                "without_preheat_to": _q(710),
+                "free_of_preheat": None,
+                "source": "nowhere",
+            },
+            "method_b": None,
+            "sew_088": {"temperature": _q(711, "degC"), "met": False, "source": "nowhere"},
+            "aws_d1_1": {
+                "temperature": _q(712, "degC"),
+                "met": True,
+                "source": "nowhere",
+                "category": "B",
+                "printed": {"fahrenheit": _q(713, "degF"), "celsius": _q(714, "degC")},
+                "thickest_part": _q(715),
+            },
+        },
+        "hardness": {
+            "dueren": {"least": 721, "most": 722, "martensite": 723, "bainite": 724},
+            "yurioka": {"least": 725, "most": 726, "martensite": 727, "bainite": 728},
+            "band": {"least": 729, "most": 730},
+            "limit": 731,
+            "standing": "open",
+            "source": None,
+        },
+        "fillet": {
+            "usual_leg": _q(732),
+            "bead": {"area": _q(733, "mm2"), "leg": _q(734)},
+            "usual_arc_energy": _q(735, "kJ/mm"),
+            "oversize": {
+                "required_arc_energy": _q(736, "kJ/mm"),
+                "heat_ratio": 737,
+                "cooling_time_required": None,
+                "cooling_time_laid": {"least": _q(738, "s"), "most": _q(739, "s")},
+            },
+        },
+        "left_out": [{"field": "energy/heat_input", "reason": "invented"}],
+    },
+    "/v1/crack-risk": {
+        **_COMMON,
+        "shape": {
+            "width": _q(751),
+            "depth": _q(752),
+            "width_to_depth": 753,
+            "least_width_to_depth": 754,
+            "target_width_to_depth": 755,
+            "pass_ratio": None,
+        },
+        "index": {
+            "ucs": 756,
+            "carbon_counted": 0.125,
+            "critical": 757,
+            "high_resistance_below": 758,
+            "low_resistance_above": 759,
+            "sulphur_and_phosphorus": 0.5,
+            "most_sulphur_and_phosphorus": 0.25,
+        },
+        "least_sizes": [{"rule": "invented", "leg": _q(760), "throat": _q(761), "enough": None, "source": "nowhere"}],
+        "factors": [
+            {"name": "invented", "grade": "invented", "reason": "why", "change": None, "source": "nowhere"},
+            {"name": "bare", "grade": "invented", "reason": "why", "change": "what", "source": "nowhere"},
+        ],
+        "left_out": [],
+    },
     "/v1/as-welded": {
         **_COMMON,
         "throat": {

@@ -22,6 +22,8 @@ OPERATIONS = {
     "groove_size": ("POST", "/v1/groove-size"),
     "weld_group": ("POST", "/v1/weld-group"),
     "as_welded": ("POST", "/v1/as-welded"),
+    "heat": ("POST", "/v1/heat"),
+    "crack_risk": ("POST", "/v1/crack-risk"),
     "bevel_depth": ("POST", "/v1/bevel-depth"),
     "get_service": ("GET", "/v1"),
     "list_rule_sets": ("GET", "/v1/rule-sets"),

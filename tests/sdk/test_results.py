@@ -306,6 +306,36 @@ def test_a_weld_as_gauged_is_typed(client: Client) -> None:
     assert [action.leg for action in answer.actions] == [Quantity(613, "mm"), None]
 
 
+def test_the_heat_of_a_pass_is_typed(client: Client) -> None:
+    """Bands, preheats and hardness are typed; what is not answered is None."""
+    answer = client.heat(process="invented")
+    assert answer.cooling is not None
+    assert answer.cooling.time.most == Quantity(703, "s")
+    assert answer.limits is not None
+    assert (answer.limits.arc_energy, answer.limits.travel_speed is None) == (None, False)
+    assert answer.preheat is not None
+    assert answer.preheat.method_b is None
+    assert answer.preheat.aws_d1_1 is not None
+    assert answer.preheat.aws_d1_1.printed.celsius == Quantity(714, "degC")
+    assert answer.hardness is not None
+    assert answer.hardness.band.most == 730
+    assert answer.fillet is not None
+    assert answer.fillet.oversize is not None
+    assert answer.fillet.oversize.heat_ratio == 737
+    assert answer.left_out[0].field == "energy/heat_input"
+
+
+def test_a_crack_risk_is_typed(client: Client) -> None:
+    """Shape, index, least sizes and factors are typed."""
+    answer = client.crack_risk(joint="butt")
+    assert answer.shape is not None
+    assert answer.shape.depth == Quantity(752, "mm")
+    assert answer.index is not None
+    assert answer.index.critical == 757
+    assert answer.least_sizes[0].throat == Quantity(761, "mm")
+    assert [factor.change for factor in answer.factors] == [None, "what"]
+
+
 def test_a_weld_group_is_typed(client: Client) -> None:
     """Places, components and the points of a group are typed; a centre may be missing."""
     answer = client.weld_group(rule_set="invented")

@@ -6,7 +6,18 @@ from .. import API_VERSION
 from ..application.faults import Refused
 from . import http
 from .apispec_fields import FieldPlugin
-from .blueprints import as_welded, bevel_depth, catalogue, fillet_size, grind_allowance, groove_size, health, weld_group
+from .blueprints import (
+    as_welded,
+    bevel_depth,
+    catalogue,
+    crack_risk,
+    fillet_size,
+    grind_allowance,
+    groove_size,
+    health,
+    heat,
+    weld_group,
+)
 from .problems import ProblemApi, handle_refused
 from .schemas.answers import COMPONENTS
 from .settings import Settings
@@ -18,6 +29,8 @@ _BLUEPRINTS = (
     bevel_depth.blueprint,
     weld_group.blueprint,
     as_welded.blueprint,
+    heat.blueprint,
+    crack_risk.blueprint,
     catalogue.blueprint,
     health.blueprint,
 )

@@ -266,3 +266,62 @@ AS_WELDED: dict[str, Any] = {
         },
     },
 }
+
+HEAT: dict[str, Any] = {
+    "tee": {
+        "summary": "Single-run fillet by MAG in a tee against a window of cooling times, with preheat and hardness",
+        "value": {
+            "arc": {"voltage": "28 V", "current": "250 A", "travel_speed": "350 mm/min"},
+            "process": "135",
+            "thickness": "15 mm",
+            "seam": "tee-fillet",
+            "cooling_window": {"least": "5 s", "most": "25 s"},
+            "composition": {"C": 0.16, "Si": 0.3, "Mn": 1.4, "others_zero": True},
+            "hydrogen": "5 ml/100g",
+            "steel_group": 1,
+            "leg": "8 mm",
+            "required_leg": "6 mm",
+        },
+    },
+    "window": {
+        "summary": "Speeds that keep a filling run in a window, and the preheat of AWS D1.1, in US units",
+        "value": {
+            "arc": {"voltage": "30 V", "current": "400 A"},
+            "process": "SAW",
+            "thickness": "1 in",
+            "seam": "butt-fill",
+            "preheat": "150 degF",
+            "cooling_window": {"least": "10 s", "most": "25 s"},
+            "preheat_category": "B",
+            "thickest_part": "1 1/4 in",
+            "units": "us",
+        },
+    },
+}
+
+CRACK_RISK: dict[str, Any] = {
+    "fillet": {
+        "summary": "Deep submerged-arc fillet: shape of the bead, weld metal and least size",
+        "value": {
+            "joint": "fillet",
+            "bead": {"throat": "5 mm", "penetration": "4 mm"},
+            "weld_metal": {"C": 0.12, "S": 0.01, "P": 0.015, "Nb": 0.01, "Si": 0.3, "Mn": 1.2},
+            "process": "SAW",
+            "thickness": ["20 mm", "12 mm"],
+            "leg": "7 mm",
+            "low_hydrogen": True,
+            "crater": "filled",
+        },
+    },
+    "corner": {
+        "summary": "Hollow root bead of a restrained corner, measured on a macro, in inches",
+        "value": {
+            "joint": "corner",
+            "bead": {"width": "1/4 in", "depth": "3/16 in", "face_width": "1/4 in"},
+            "hollow": "1/32 in",
+            "restrained": True,
+            "crater": "unfilled",
+            "units": "us",
+        },
+    },
+}

@@ -3,7 +3,7 @@
 Answers are open: a client must pass over fields it does not know.
 """
 
-from . import as_welded, catalogue, common, fillet_size, finishing, groove_size, weld_group
+from . import as_welded, catalogue, common, crack_risk, fillet_size, finishing, groove_size, heat, weld_group
 from .shapes import Json
 
 COMPONENTS: dict[str, Json] = {
@@ -13,5 +13,7 @@ COMPONENTS: dict[str, Json] = {
     **finishing.COMPONENTS,
     **weld_group.COMPONENTS,
     **as_welded.COMPONENTS,
+    **heat.COMPONENTS,
+    **crack_risk.COMPONENTS,
     **catalogue.COMPONENTS,
 }

@@ -1,7 +1,20 @@
 """Shapes that every answer uses: quantities, verdict, provenance, problems."""
 
 from ....application.answers import Verdict
-from ....application.quantities import ANGLE, AREA, FORCE, FORCE_PER_LENGTH, LENGTH, LINE_SECOND_MOMENT, MOMENT, STRESS
+from ....application.quantities import (
+    ANGLE,
+    AREA,
+    ENERGY_PER_LENGTH,
+    FORCE,
+    FORCE_PER_LENGTH,
+    LENGTH,
+    LINE_SECOND_MOMENT,
+    MOMENT,
+    SPEED,
+    STRESS,
+    TEMPERATURE,
+    TIME,
+)
 from ....application.quantities import MASS_PER_LENGTH as MASS
 from .shapes import MASS_PER_LENGTH, Json, answered, listed, nullable, number, record, text
 
@@ -15,6 +28,10 @@ COMPONENTS: dict[str, Json] = {
     "LineSecondMomentAnswer": answered(LINE_SECOND_MOMENT),
     "MassPerLengthAnswer": answered(MASS),
     "StressAnswer": answered(STRESS),
+    "EnergyPerLengthAnswer": answered(ENERGY_PER_LENGTH),
+    "SpeedAnswer": answered(SPEED),
+    "TemperatureAnswer": answered(TEMPERATURE),
+    "TimeAnswer": answered(TIME),
     "Verdict": {"type": "string", "enum": [verdict.value for verdict in Verdict]},
     "Caution": record("What the figures rest on or leave out.", {"code": text(), "text": text()}, {"source": text()}),
     "Provenance": record(
