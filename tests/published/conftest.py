@@ -12,21 +12,21 @@ CANNOT_BE_ANSWERED
 - AISC Manual Table 8-8: US-T8-8: the row a = 0 is no instantaneous-centre result.
 - AISC Design Example II.A-17A: US-013, its rule of 5/8 of the plate: not a rule of any rule set. The rest is checked.
 - AWS D1.1 preheat table: US-051: needs heat and preheat.
+- AISC 360-22 Table J2.2: US-048: flare grooves are no preparation of bevel-depth.
 - AASHTO LRFD 6.13.3.2.4b: US-066: no rule set of that code.
 - EN 1993-1-9: EN-FAT-01, EN-FAT-02: fatigue is in no rule set.
 - EN-HSS-01, its second model (parent and filler metal mixed, factors by filler class): the factors are doubtful, and
   no edition that has them was read.
 - ISO 13920: EN-TOL-01, -02, -03, D-ISO13920-linear: tolerances of parts, no length of a weld.
-- Arc energy, cooling time, preheat, hardness: EN-HI-01, EN-HI-03, EN-T85-01, -03, -05, EN-PRE-01, -02, -04,
-  H-arc-energy-iso, H-k-factors, H-t85-3D, H-t85-2D, H-transition-thickness, H-t85-T-fillet, H-leg-from-heat-0.25,
-  -0.3125, -0.375, H-heat-per-area, H-hardness-Duren, H-hardness-Yurioka, H-hardness-scatter, H-rosenthal-thin,
-  H-rosenthal-thick: need heat.
+- Rosenthal's cooling rate at 550 degC: H-rosenthal-thin, H-rosenthal-thick: a second theory with constants and an arc
+  efficiency of its own; cooling is told as t8/5.
 - Shrinkage and angular change: D-TWI-allowances, D-transverse-Spraragen, D-transverse-unit-trap,
   D-transverse-Blodgett, D-longitudinal-butt-King, D-angular-Blodgett-inch, D-angular-metric-coefficient,
   D-tendon-force, D-Okerblom, D-fillet-transverse-T, D-fillet-transverse-lap: need distortion.
 - Centreline cracking and shape of a pass: EN-UCS-01, EN-UCS-03, C-UCS-1, C-UCS-limits, C-width-depth,
   C-WD-mitre-fillet, C-D11-pass-shape: need crack risk.
 - ESAB handbooks, weight of caps: Q-reinforcement: no answer has a cap. Q-gap-rectangle: a gap comes with its groove.
+- ESAB handbooks, weight of root gaps and caps: Q-gap-rectangle, Q-reinforcement: a preparation has no gap and no cap.
   Handbook fillet tables with 10 % on the leg: Q-fillet-convex-1_4, -3_16, -5_16, -3_8, -1_2; Q-metric-z6,
   Q-misprint-14.29: need filler quantity (the last row's misprint cannot be told from a bevel of that depth alone).
 - Efficiency, stubs, deposition rates, gas, operator factor, cost: Q-filler-needed, Q-stub-14-65-2, Q-stub-12-60-5,
