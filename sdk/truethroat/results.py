@@ -725,8 +725,8 @@ class Heat(Calculation):
     energy: PassEnergy | None = None
     cooling: Cooling | None = None
     limits: HeatLimits | None = None
-    carbon_equivalents: CarbonEquivalents | None = None
-    preheat: PreheatRules | None = None
+    carbon_equivalents: CarbonEquivalents
+    preheat: PreheatRules
     hardness: Hardness | None = None
     fillet: FilletHeat | None = None
     left_out: tuple[LeftOut, ...]

@@ -17,6 +17,7 @@ FAULTS: dict[str, tuple[Any, str, str]] = {
     "mitre of a butt": (changed(BUTT_BEAD, bead=GRADED["bead"]), "#/bead/throat", "inconsistent"),
     "face over the width": (changed(MEASURED, bead__face_width="9.1 mm"), "#/bead/face_width", "inconsistent"),
     "sulphur beyond the index": (changed(GRADED, weld_metal__S=0.06), "#/weld_metal/S", "out-of-scope"),
+    "sheet": (changed(GRADED, thickness=["2.9 mm", "8 mm"]), "#/thickness/0", "out-of-scope"),
     "element missing": (changed(GRADED, weld_metal__Nb=LEFT_OUT), "#/weld_metal/Nb", "missing"),
     "two beads": (changed(MEASURED, bead__throat="5 mm"), "", ""),
     "no depth": (changed(MEASURED, bead__depth=LEFT_OUT), "#/bead/depth", "missing"),

@@ -10,6 +10,7 @@ from truethroat_service.application.crack_risk import Bead, CrackRiskRequest, We
 
 ORDER = ("estimated", "low", "raised", "high")
 tenths = st.integers(20, 200).map(lambda n: n / 10)
+parts = st.integers(30, 600).map(lambda n: n / 10)
 metals = st.builds(
     WeldMetal,
     C=st.integers(3, 23).map(lambda n: n / 100),
@@ -26,7 +27,7 @@ requests = st.builds(
     hollow=st.sampled_from((None, 0.0, 1.0)),
     restrained=st.booleans(),
     weld_metal=st.none() | metals,
-    thickness=st.tuples(tenths, tenths),
+    thickness=st.tuples(parts, parts),
     leg=st.none() | tenths,
     low_hydrogen=st.booleans(),
     crater=st.sampled_from((None, "filled", "unfilled")),
@@ -75,6 +76,9 @@ def test_least_sizes_alone_judge_nothing() -> None:
     assert answer["verdict"] == "estimated"
     assert answer["factors"] == []
     assert len(answer["least_sizes"]) == 4
+    # EN 1993-1-8 begins at 4 mm (4.1).
+    thinner = crack_risk(CrackRiskRequest("fillet", thickness=(3.5, 20.0)))["least_sizes"]
+    assert [size["rule"] for size in thinner] == ["aisc-360-22", "aws-d1-1-2020", "din-18800-1"]
 
 
 @pytest.mark.parametrize(("process", "said"), [(None, True), ("135", True), ("121", False)])

@@ -13,10 +13,6 @@ class Band:
     least: float
     most: float
 
-    def holds(self, other: "Band", same: float = 1e-9) -> bool:
-        """Whether another band lies in this one."""
-        return other.least >= self.least * (1.0 - same) and other.most <= self.most * (1.0 + same)
-
 
 @dataclass(frozen=True, slots=True)
 class Seam:

@@ -14,6 +14,7 @@ from ..standards.aisc_360_22 import j2_2_fillet_limits
 from ..standards.aws_d1_1_2020 import s5_pass_shape, s7_7_least_fillet
 from ..standards.en_1011_2_2001 import annex_e_index
 from ..standards.en_1993_1_8_2005 import clause as en_1993_1_8
+from ..standards.en_1993_1_8_2005 import s4_1_scope
 from ..standards.en_1993_1_8_2005.s4_5_1_length import LEAST_THROAT
 from .answers import Common, Remarks, Units, Verdict, answer
 from .faults import Faults
@@ -21,6 +22,9 @@ from .faults import Faults
 JointKind = Literal["butt", "fillet", "corner"]
 Crater = Literal["filled", "unfilled"]
 RIGHT_ANGLE = pi / 2
+LEAST_PART = 3.0
+"""Thinnest part, mm (1/8 in), that AWS D1.1 and DIN 18800 set a least fillet for."""
+
 GRADES = (Verdict.LOW, Verdict.RAISED, Verdict.HIGH)
 
 
@@ -156,6 +160,11 @@ def _check(request: CrackRiskRequest, faults: Faults) -> None:
         faults.inconsistent("#/leg", 'a leg goes with joint "fillet"')
     if request.thickness is not None and request.joint != "fillet":
         faults.inconsistent("#/thickness", 'least sizes are those of a fillet: joint "fillet"')
+    for index, thickness in enumerate(request.thickness or ()):
+        if not at_least(thickness, LEAST_PART):
+            faults.out_of_scope(
+                f"#/thickness/{index}", f"least fillets are set for parts of {faults.units.text(LEAST_PART)} and more"
+            )
     if request.low_hydrogen and request.thickness is None:
         faults.inconsistent("#/low_hydrogen", "it counts for the least size: send thickness")
     if bead is not None and bead.throat is not None and request.joint != "fillet":
@@ -320,11 +329,9 @@ def _least_sizes(request: CrackRiskRequest) -> list[_Least]:
             s7_7_least_fillet.least_leg.source,
         ),
     }
-    throats = {
-        "en-1993-1-8-2005": (LEAST_THROAT, en_1993_1_8("4.5.2(2)")),
-        # Of plate under a quarter of a millimetre the rule asks for less than nothing.
-        "din-18800-1": (max(din, 0.0), quick_chill.DIN_18800),
-    }
+    throats = {"din-18800-1": (din, quick_chill.DIN_18800)}
+    if at_least(thin, s4_1_scope.LEAST_THICKNESS):
+        throats["en-1993-1-8-2005"] = (LEAST_THROAT, en_1993_1_8("4.5.2(2)"))
     with off_the_sheet():
         sizes = [
             _Least(rule, float(leg), float(equal_leg_throat(z=leg, psi=RIGHT_ANGLE)), source)
@@ -428,10 +435,16 @@ def _least_answer(request: CrackRiskRequest, size: _Least, units: Units) -> dict
     }
 
 
+def _face_known(bead: Bead) -> bool:
+    """Whether the width of the face is told, or follows."""
+    return bead.face_width is not None or bead.throat is not None
+
+
 def _left_out(request: CrackRiskRequest) -> dict[str, str]:
     """What is not graded, and what it needs."""
     needs = {
         "shape": (request.bead is not None, "bead"),
+        "shape/pass_ratio": (request.bead is None or _face_known(request.bead), "face_width"),
         "index": (request.weld_metal is not None, "weld_metal"),
         "least_sizes": (request.thickness is not None, 'thickness, of joint "fillet"'),
     }

@@ -2,7 +2,7 @@
 
 from typing import Any
 
-from ..engine.formula import about, cite
+from ..engine.formula import Formula, about, cite
 from ..engine.rounding import at_least, at_most
 from ..practice import hardness as models
 from ..standards.en_1011_2_2001 import c_3_method_b
@@ -17,7 +17,8 @@ def hardness(
 ) -> dict[str, Any]:
     """Hardness HV10 over a band of cooling times, s; raises :class:`Lacking` where the models do not reach."""
     _check(composition)
-    found = {"dueren": _dueren(composition, time), "yurioka": _yurioka(composition, time)}
+    known = shares(composition, models.ELEMENTS)
+    found = {"dueren": _dueren(known, time), "yurioka": _yurioka(known, time)}
     least = min(model["least"] for model in found.values()) - models.MARGIN
     most = max(model["most"] for model in found.values()) + models.MARGIN
     remarks.caution(
@@ -49,11 +50,14 @@ def _check(composition: Composition) -> None:
             raise Lacking(f"goes by steels with {element} of {limits} ({c_3_method_b.SCOPE})")
 
 
-def _dueren(composition: Composition, time: Band) -> dict[str, float]:
+def _of(known: dict[str, float], made: Formula[...]) -> float:
+    """Value of a formula that takes shares of elements alone."""
+    return float(made(**{element: known[element] for element in made.args}))
+
+
+def _dueren(known: dict[str, float], time: Band) -> dict[str, float]:
     """Hardness by Dueren."""
-    known = shares(composition, models.DUEREN_ELEMENTS)
-    carbon = known.pop("C")
-    worth = models.alloying(**known)
+    carbon, worth = known["C"], _of(known, models.alloying)
     martensite = models.dueren_martensite(C=carbon)
     bainite = models.dueren_bainite(C=carbon, X=worth)
     ends = []
@@ -64,22 +68,15 @@ def _dueren(composition: Composition, time: Band) -> dict[str, float]:
     return {"least": ends[0], "most": ends[1], "martensite": float(martensite), "bainite": float(bainite)}
 
 
-def _yurioka(composition: Composition, time: Band) -> dict[str, float]:
+def _yurioka(known: dict[str, float], time: Band) -> dict[str, float]:
     """Hardness by Yurioka."""
-    known = shares(composition, models.YURIOKA_ELEMENTS)
-
-    def of(*elements: str) -> dict[str, float]:
-        return {element: known[element] for element in elements}
-
-    first = models.equivalent_martensite(**of("C", "Si", "Mn", "Cu", "Ni", "Cr", "Mo"))
-    second = models.equivalent_bainite(**known)
-    third = models.equivalent_end(**of("C", "Mn", "Cu", "Ni", "Cr", "Mo"))
+    first = _of(known, models.equivalent_martensite)
+    second = _of(known, models.equivalent_bainite)
+    third = _of(known, models.equivalent_end)
     martensite = models.yurioka_martensite(C=known["C"])
     bainite = models.yurioka_bainite(CE_2=second)
     t_M = models.time_to_martensite(CE_1=first, s_1=models.SECOND)
     t_B = models.time_without_martensite(CE_3=third, s_1=models.SECOND)
-    if t_B <= t_M or martensite <= bainite:
-        raise Lacking("goes by steels that harden less: to Yurioka's formula this one is martensite at any cooling")
     ends = []
     for seconds in (time.most, time.least):
         with about(f"{seconds:.4g} s"):

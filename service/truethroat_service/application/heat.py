@@ -13,14 +13,13 @@ from .cooling import Band, Cooling, Seam
 from .faults import Faults
 from .fillet_heat import Laid, fillet
 from .hardness import hardness
-from .heat_checks import LeftOut, check, check_scope, say_left_out
+from .heat_checks import Reasons, check, check_scope, left_out
 from .heat_request import (
     FILLETS,
     ROOM_TEMPERATURE,
     Arc,
     Energy,
     HeatRequest,
-    Window,
     thermal_efficiency,
     thickest_part,
 )
@@ -31,7 +30,7 @@ from .steel import Lacking, Name, equivalents
 def heat(request: HeatRequest) -> dict[str, Any]:
     """Answer for the heat of a pass; raises ``Refused`` with every fault found."""
     remarks, units = Remarks(), Units(request.common.units)
-    faults, left_out = Faults(units), LeftOut()
+    faults, reasons = Faults(units), Reasons()
     check(request, faults)
     faults.refuse()
     with working() as sheet:
@@ -42,34 +41,28 @@ def heat(request: HeatRequest) -> dict[str, Any]:
         check_scope(request, asked, seam, energy, faults)
         faults.refuse()
         cooled = _cooled(request, seam, energy, remarks)
-        window = None if request.cooling_window is None else Band(**_ends(request.cooling_window))
         energy_answer = _energy_answer(request, energy, units, remarks)
-        verdict = _judged(cooled, window, units, remarks)
+        verdict = _judged(cooled, request.cooling_window, units, remarks)
         result = {
             "energy": energy_answer,
             "cooling": _cooling_answer(cooled, units),
-            "limits": _limits(request, seam, window, energy, units),
-            "carbon_equivalents": found if any(value is not None for value in found.values()) else None,
+            "limits": _limits(request, seam, energy, units),
+            "carbon_equivalents": found,
             "preheat": _preheat(request, asked, found, energy, units, remarks),
-            "hardness": _hardness(request, cooled, left_out, remarks),
+            "hardness": _hardness(request, cooled, reasons, remarks),
             "fillet": _fillet(request, seam, energy, units, remarks),
         }
-        say_left_out(request, result, needs, left_out)
+        reasons |= {f"carbon_equivalents/{name}": reason for name, reason in needs.items()}
     return answer(
         "heat",
         request,
         sheet,
         remarks,
         verdict,
-        {**result, "left_out": [{"field": field, "reason": reason} for field, reason in left_out.items()]},
+        {**result, "left_out": left_out(request, result, reasons)},
         rule_set=None,
         parameters={} if energy.efficiency is None else {"k": energy.efficiency},
     )
-
-
-def _ends(window: Window) -> dict[str, float]:
-    """Ends of a window by name."""
-    return {"least": window.least, "most": window.most}
 
 
 def _energy(request: HeatRequest) -> Energy:
@@ -187,13 +180,11 @@ def _cooling_answer(cooled: Cooling | None, units: Units) -> dict[str, Any] | No
     }
 
 
-def _limits(
-    request: HeatRequest, seam: Seam | None, window: Band | None, energy: Energy, units: Units
-) -> dict[str, Any] | None:
+def _limits(request: HeatRequest, seam: Seam | None, energy: Energy, units: Units) -> dict[str, Any] | None:
     """Heat input, arc energy and travel speed between which the cooling time stays in the window."""
-    if seam is None or window is None:
+    if seam is None or request.cooling_window is None:
         return None
-    heat_inputs = cooling_of.heat_input_within(seam, window)
+    heat_inputs = cooling_of.heat_input_within(seam, request.cooling_window)
     if heat_inputs is None:
         return None
     ends = (("least", heat_inputs.least), ("most", heat_inputs.most))
@@ -226,7 +217,7 @@ def _preheat(
     energy: Energy,
     units: Units,
     remarks: Remarks,
-) -> dict[str, Any] | None:
+) -> dict[str, Any]:
     """Preheat by every rule that has what it goes by."""
     made: dict[str, Any] = {"method_a": None, "method_b": None, "sew_088": None, "aws_d1_1": None}
     if request.hydrogen is not None:
@@ -241,7 +232,7 @@ def _preheat(
     if request.preheat_category is not None and thickest is not None:
         made["aws_d1_1"] = preheat_of.aws_d1_1(request.preheat_category, thickest, request.preheat, units, remarks)
     _say_preheat(request, made, units, remarks)
-    return made if any(made.values()) else None
+    return made
 
 
 _BY = {"method_b": "EN 1011-2 method B", "sew_088": "SEW 088", "aws_d1_1": "AWS D1.1"}
@@ -266,19 +257,19 @@ def _is_short(made: dict[str, Any] | None) -> bool:
 
 
 def _hardness(
-    request: HeatRequest, cooled: Cooling | None, left_out: LeftOut, remarks: Remarks
+    request: HeatRequest, cooled: Cooling | None, reasons: Reasons, remarks: Remarks
 ) -> dict[str, Any] | None:
     """Hardness, where the composition and the cooling time tell it."""
     if request.composition is None:
-        left_out["hardness"] = "needs composition"
+        reasons["hardness"] = "needs composition"
         return None
     if cooled is None:
-        left_out["hardness"] = "needs a cooling time, measured or worked out of the arc, thickness and seam"
+        reasons["hardness"] = "needs a cooling time, measured or worked out of the arc, thickness and seam"
         return None
     try:
         made = hardness(request.composition, cooled.time, request.steel_group, request.heat_treated, remarks)
     except Lacking as lacking:
-        left_out["hardness"] = str(lacking)
+        reasons["hardness"] = str(lacking)
         return None
     if made["standing"] is not None:
         band, said = made["band"], {"within": "within", "over": "over", "open": "not surely within"}

@@ -1,23 +1,23 @@
 """What a request for the heat of a pass lacks: faults that refuse it, and words for what is left out of the answer."""
 
+from collections.abc import Iterator
 from typing import Any
 
 from ..engine.formula import Source
 from ..engine.rounding import at_least
-from ..practice import leg_energy
 from ..reference.loader import process as process_of
 from ..standards.en_1011_2_2001 import annex_d_cooling, c_2_method_a
 from .cooling import Seam
 from .faults import Faults
 from .heat_request import FILLETS, Energy, HeatRequest, thermal_efficiency, thickest_part
 from .preheat import MethodB, check_method_b
-from .steel import LARGEST_ALLOY, Equivalents, Name
+from .steel import LARGEST_ALLOY, Equivalents
 
 LOW_ALLOY = Source(
     "", f"low-alloy steel: alloying elements up to {LARGEST_ALLOY:g} % together", "common practice, no source"
 )
-LeftOut = dict[str, str]
-"""Field that is null, and what it needs."""
+Reasons = dict[str, str]
+"""Path of a null, and what it needs."""
 
 
 def check(request: HeatRequest, faults: Faults) -> None:
@@ -102,40 +102,66 @@ def check_scope(request: HeatRequest, asked: MethodB | None, seam: Seam | None, 
         )
 
 
-def say_left_out(request: HeatRequest, result: dict[str, Any], needs: dict[Name, str], left_out: LeftOut) -> None:
-    """Say of every field that is null what it needs."""
-    energy, preheat = result["energy"], result["preheat"] or {}
-    k = "the process, or its efficiency"
-    if energy is None:
-        left_out["energy"] = "needs an arc with its travel speed, arc_energy or heat_input"
-    elif energy["efficiency"] is None:
-        missing = "arc_energy" if energy["arc_energy"] is None else "heat_input"
-        left_out[f"energy/{missing}"] = f"needs {k}"
-    if result["cooling"] is None:
-        lacks = [name for name, value in (("thickness", request.thickness), ("seam", request.seam)) if value is None]
-        lacks += [] if energy and energy["heat_input"] else [f"the heat input: an arc, and {k}"]
-        left_out["cooling"] = f"needs {', '.join(lacks)}"
-    if result["limits"] is None:
-        lacks = [name for name in ("cooling_window", "thickness", "seam") if getattr(request, name) is None]
-        left_out["limits"] = (
-            f"needs {', '.join(lacks)}" if lacks else "the window is narrower than the band of cooling times"
-        )
-    elif result["limits"]["arc_energy"] is None:
-        left_out["limits/arc_energy"] = f"needs {k}"
-    elif result["limits"]["travel_speed"] is None:
-        left_out["limits/travel_speed"] = "needs voltage and current"
-    for name, reason in needs.items():
-        left_out[f"carbon_equivalents/{name}"] = reason
-    if preheat.get("method_b") is None:
-        left_out["preheat/method_b"] = "needs hydrogen, thickness, the CET and the heat input"
-    if preheat.get("method_a") is None:
-        left_out["preheat/method_a"] = "needs hydrogen"
-    elif preheat["method_a"]["without_preheat_to"] is None:
-        left_out["preheat/method_a/without_preheat_to"] = (
-            "needs a CE of up to 0.49 and a heat input of 1 kJ/mm or more; beyond, read the charts"
-            f" ({c_2_method_a.CHARTS})"
-        )
-    if preheat.get("aws_d1_1") is None:
-        left_out["preheat/aws_d1_1"] = "needs preheat_category and thickness"
-    if result["fillet"] is None:
-        left_out["fillet"] = f"needs seam {' or '.join(FILLETS)}, and an arc or a leg ({leg_energy.LEG})"
+def left_out(request: HeatRequest, result: dict[str, Any], reasons: Reasons) -> list[dict[str, str]]:
+    """Every null of an answer by its path, and what it needs; ``reasons`` go before the general ones."""
+    said = _NEEDS | {"cooling": _cooling_needs(request, result), "limits": _limits_need(request)} | reasons
+    return [{"field": path, "reason": said[path]} for path in _nulls(result)]
+
+
+def _nulls(node: dict[str, Any], path: str = "") -> Iterator[str]:
+    """Paths of everything that is null, at any depth."""
+    for name, value in node.items():
+        if value is None:
+            yield f"{path}{name}"
+        elif isinstance(value, dict):
+            yield from _nulls(value, f"{path}{name}/")
+
+
+def _cooling_needs(request: HeatRequest, result: dict[str, Any]) -> str:
+    """What a cooling time needs that the request does not give."""
+    lacks = [name for name in ("thickness", "seam") if getattr(request, name) is None]
+    energy = result["energy"]
+    if energy is None or energy["heat_input"] is None:
+        lacks.append("the heat input: an arc, with its process or efficiency")
+    return f"needs {', '.join(lacks)}"
+
+
+def _limits_need(request: HeatRequest) -> str:
+    """What the limits of a window need that the request does not give."""
+    lacks = [name for name in ("cooling_window", "thickness", "seam") if getattr(request, name) is None]
+    return f"needs {', '.join(lacks)}" if lacks else "the window is narrower than the band of cooling times"
+
+
+_EFFICIENCY = "needs the process, or its efficiency"
+_MEASURED = "the cooling time was measured, not worked out"
+_GROUP = "needs steel_group"
+_LEG_COOLING = "needs thickness, and the process or its efficiency"
+_METHOD_B = "needs hydrogen, thickness, the CET and the heat input"
+_NEEDS: Reasons = {
+    "energy": "needs an arc with its travel speed, arc_energy or heat_input",
+    "energy/arc_energy": _EFFICIENCY,
+    "energy/heat_input": _EFFICIENCY,
+    "energy/efficiency": _EFFICIENCY,
+    "cooling/flow": _MEASURED,
+    "cooling/transition_thickness": _MEASURED,
+    "limits/arc_energy": _EFFICIENCY,
+    "limits/travel_speed": "needs voltage and current, and the process or its efficiency",
+    "preheat/method_a": "needs hydrogen",
+    "preheat/method_a/without_preheat_to": "needs a CE of up to 0.49 and a heat input of 1 kJ/mm or more; beyond, read"
+    f" the charts ({c_2_method_a.CHARTS})",
+    "preheat/method_a/free_of_preheat": "needs combined_thickness, and without_preheat_to",
+    "preheat/method_b": _METHOD_B,
+    "preheat/sew_088": _METHOD_B,
+    "preheat/aws_d1_1": "needs preheat_category and thickness",
+    "hardness/limit": _GROUP,
+    "hardness/standing": _GROUP,
+    "hardness/source": _GROUP,
+    "fillet": f"needs seam {' or '.join(FILLETS)}, and an arc or a leg",
+    "fillet/usual_leg": "needs the arc energy",
+    "fillet/bead": "needs deposition_rate in the arc",
+    "fillet/usual_arc_energy": "needs leg",
+    "fillet/oversize": "needs leg and required_leg",
+    "fillet/oversize/cooling_time_required": _LEG_COOLING,
+    "fillet/oversize/cooling_time_laid": _LEG_COOLING,
+}
+"""What each null needs, where that is always the same."""

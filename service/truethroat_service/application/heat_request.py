@@ -6,6 +6,7 @@ from typing import Literal
 from ..reference.loader import process as process_of
 from ..standards.en_1011_1_2009 import heat_input as en_1011_1
 from .answers import Common
+from .cooling import Band
 from .steel import Composition, Equivalents
 
 SeamKind = Literal["plate", "butt-fill", "corner-fillet", "tee-fillet"]
@@ -26,14 +27,6 @@ class Arc:
 
 
 @dataclass(frozen=True, slots=True)
-class Window:
-    """Cooling times to keep to, s."""
-
-    least: float
-    most: float
-
-
-@dataclass(frozen=True, slots=True)
 class HeatRequest:
     """One pass, in engine units; what is left out is not answered for."""
 
@@ -44,7 +37,7 @@ class HeatRequest:
     seam: SeamKind | None = None
     preheat: float = ROOM_TEMPERATURE
     cooling_time: float | None = None
-    cooling_window: Window | None = None
+    cooling_window: Band | None = None
     composition: Composition | None = None
     carbon_equivalents: Equivalents | None = None
     weld_metal_cet: float | None = None

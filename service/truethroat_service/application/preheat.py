@@ -11,11 +11,10 @@ from ..standards.en_1011_2_2001.c_3_method_b import Range
 from ..standards.sew_088 import preheat as sew_088
 from .answers import Remarks, Units
 from .faults import Faults
-from .quantities import LENGTH, TEMPERATURE, render
+from .quantities import TEMPERATURE, render
 from .steel import Composition
 
-FREEZING = 0.0
-"""Temperature, degC (32 degF), below which D1.1 has steel raised to 20 degC first."""
+_SAID = {"CET": "a CET", "d": "plates", "HD": "hydrogen contents", "Q": "heat inputs"}
 
 
 @dataclass(frozen=True, slots=True)
@@ -38,17 +37,14 @@ def check_method_b(asked: MethodB, composition: Composition | None, pointers: di
         "Q": asked.heat_input,
     }
     for name, value in values.items():
-        held(value, c_3_method_b.RANGES[name], pointers[name], f"method B takes {_SAID[name]} of", faults)
+        _held(value, c_3_method_b.RANGES[name], pointers[name], f"method B takes {_SAID[name]} of", faults)
     if composition is not None:
         for element, share in composition.known(c_3_method_b.COMPOSITION).items():
             limits = c_3_method_b.COMPOSITION[element]
-            held(share, limits, f"#/composition/{element}", f"method B takes steels with {element} of", faults)
+            _held(share, limits, f"#/composition/{element}", f"method B takes steels with {element} of", faults)
 
 
-_SAID = {"CET": "a CET", "d": "plates", "HD": "hydrogen contents", "Q": "heat inputs"}
-
-
-def held(value: float, limits: Range, pointer: str, said: str, faults: Faults) -> None:
+def _held(value: float, limits: Range, pointer: str, said: str, faults: Faults) -> None:
     """Add a fault where a value lies outside the limits."""
     if not (at_least(value, limits.least) and at_most(value, limits.most)):
         faults.out_of_scope(pointer, f"{said} {limits} ({c_3_method_b.SCOPE}); here {value:.4g}")
@@ -147,7 +143,7 @@ def aws_d1_1(category: str, thickest: float, start: float, units: Units, remarks
             "fahrenheit": render(TEMPERATURE, TEMPERATURE.to_engine(fahrenheit, "degF"), "us"),
             "celsius": render(TEMPERATURE, s5_preheat.PRINTED[fahrenheit], "metric"),
         },
-        "thickest_part": render(LENGTH, thickest, units.system),
+        "thickest_part": units.length(thickest),
         "met": bool(at_least(start, temperature) or at_least(start, s5_preheat.PRINTED[fahrenheit])),
         "source": str(s5_preheat.TABLE_5_8),
     }

@@ -19,8 +19,8 @@ MARGIN = 50.0
 SECOND = 1.0
 """Time, s, that a cooling time is counted in."""
 
-DUEREN_ELEMENTS = ("C", "Si", "Mn", "Cu", "Cr", "Ni", "Mo", "V")
-YURIOKA_ELEMENTS = (*DUEREN_ELEMENTS, "Nb")
+ELEMENTS = ("C", "Si", "Mn", "Cu", "Cr", "Ni", "Mo", "V", "Nb")
+"""Elements that the two models go by."""
 
 CARBON, SHARE = Arg("", 0.05, 0.3), Arg("", 0, 2)
 SMALL = Arg("", 0, 0.2)

@@ -1,6 +1,7 @@
 """Request of ``/v1/heat``."""
 
-from ...application.heat_request import Arc, HeatRequest, Window
+from ...application.cooling import Band
+from ...application.heat_request import Arc, HeatRequest
 from ...application.quantities import (
     CURRENT,
     ENERGY_PER_LENGTH,
@@ -70,7 +71,7 @@ class HeatInputSchema(ClosedSchema):
 class WindowSchema(ClosedSchema):
     """Cooling times t8/5 to keep to."""
 
-    makes = Window
+    makes = Band
     title = "CoolingWindow"
     least = _time("Shortest time that does not harden the steel too much.", required=True)
     most = _time("Longest time that does not coarsen its grain too much.", required=True)

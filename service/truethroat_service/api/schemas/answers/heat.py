@@ -112,10 +112,8 @@ COMPONENTS: dict[str, Json] = {
                     },
                 )
             ),
-            "carbon_equivalents": nullable(
-                record("Of the parent.", dict.fromkeys(("ce", "cet", "pcm"), nullable(number())))
-            ),
-            "preheat": nullable(ref("PreheatAnswer")),
+            "carbon_equivalents": record("Of the parent.", dict.fromkeys(("ce", "cet", "pcm"), nullable(number()))),
+            "preheat": ref("PreheatAnswer"),
             "hardness": nullable(
                 record(
                     "Hardness HV10 beside the weld.",
