@@ -140,14 +140,14 @@ def test_least_fillets(ask: Ask, thickness: str, leg: str) -> None:
 
 
 def test_least_throats(ask: Ask) -> None:
-    """DIN 18800-1: sqrt(25) - 0.5 = 4.5 mm for 25 mm (from memory); EN 1993-1-8 4.5.2: 3 mm."""
+    """DIN 18800-1, now DIN EN 1993-1-8/NA: sqrt(25) - 0.5 = 4.5 mm (from memory); EN 1993-1-8 4.5.2: 3 mm."""
     answer = ask(PATH, {"joint": "fillet", "thickness": ["25 mm", "12 mm"], "leg": "6 mm"})
     sizes = {size["rule"]: size for size in answer["least_sizes"]}
-    assert sizes["din-18800-1"]["throat"]["value"] == pytest.approx(4.5, abs=0.01)
+    assert sizes["din-en-1993-1-8-na"]["throat"]["value"] == pytest.approx(4.5, abs=0.01)
     assert sizes["en-1993-1-8-2005"]["throat"]["value"] == 3.0
     # 4.5 mm of throat is a leg of 6.36 mm at 90 deg.
-    assert sizes["din-18800-1"]["leg"]["value"] == pytest.approx(4.5 * sqrt(2))
-    assert [sizes[rule]["enough"] for rule in ("din-18800-1", "en-1993-1-8-2005")] == [False, True]
+    assert sizes["din-en-1993-1-8-na"]["leg"]["value"] == pytest.approx(4.5 * sqrt(2))
+    assert [sizes[rule]["enough"] for rule in ("din-en-1993-1-8-na", "en-1993-1-8-2005")] == [False, True]
 
 
 def test_a_hollow_face_on_a_restrained_corner(ask: Ask) -> None:

@@ -8,10 +8,11 @@ from typing import Any, Literal
 from ..engine.formula import Source, cite, off_the_sheet, working
 from ..engine.rounding import at_least, at_most
 from ..engine.section import equal_leg, equal_leg_throat
-from ..practice import bead_shape, quick_chill
+from ..practice import bead_shape
 from ..reference.loader import process as process_of
 from ..standards.aisc_360_22 import j2_2_fillet_limits
 from ..standards.aws_d1_1_2020 import s5_pass_shape, s7_7_least_fillet
+from ..standards.din_en_1993_1_8_na import na_4_5_2_throat
 from ..standards.en_1011_2_2001 import annex_e_index
 from ..standards.en_1993_1_8_2005 import clause as en_1993_1_8
 from ..standards.en_1993_1_8_2005 import s4_1_scope
@@ -23,7 +24,7 @@ JointKind = Literal["butt", "fillet", "corner"]
 Crater = Literal["filled", "unfilled"]
 RIGHT_ANGLE = pi / 2
 LEAST_PART = 3.0
-"""Thinnest part, mm (1/8 in), that AWS D1.1 and DIN 18800 set a least fillet for."""
+"""Thinnest part, mm (1/8 in), that AWS D1.1 sets a least fillet for."""
 
 GRADES = (Verdict.LOW, Verdict.RAISED, Verdict.HIGH)
 
@@ -321,7 +322,6 @@ def _least_sizes(request: CrackRiskRequest) -> list[_Least]:
     if request.thickness is None:
         return []
     thin, thick = min(request.thickness), max(request.thickness)
-    din = float(quick_chill.least_throat(t=thick, u=quick_chill.MILLIMETRE))
     legs = {
         "aisc-360-22": (j2_2_fillet_limits.minimum_leg(t=thin), j2_2_fillet_limits.minimum_leg.source),
         "aws-d1-1-2020": (
@@ -329,9 +329,15 @@ def _least_sizes(request: CrackRiskRequest) -> list[_Least]:
             s7_7_least_fillet.least_leg.source,
         ),
     }
-    throats = {"din-18800-1": (din, quick_chill.DIN_18800)}
+    throats = {}
     if at_least(thin, s4_1_scope.LEAST_THICKNESS):
-        throats["en-1993-1-8-2005"] = (LEAST_THROAT, en_1993_1_8("4.5.2(2)"))
+        national = na_4_5_2_throat.least_throat(
+            t_max=thick, u=na_4_5_2_throat.UNIT, c=na_4_5_2_throat.OFFSET, a_0=na_4_5_2_throat.LEAST
+        )
+        throats = {
+            "en-1993-1-8-2005": (LEAST_THROAT, en_1993_1_8("4.5.2(2)")),
+            "din-en-1993-1-8-na": (float(national), na_4_5_2_throat.least_throat.source),
+        }
     with off_the_sheet():
         sizes = [
             _Least(rule, float(leg), float(equal_leg_throat(z=leg, psi=RIGHT_ANGLE)), source)
