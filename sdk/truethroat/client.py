@@ -34,10 +34,12 @@ from truethroat.inputs import (
     Part,
     Penetration,
     Preparation,
+    Prices,
     RequiredWeld,
     Seam,
     TensionMember,
     UnstiffenedFlange,
+    Weld,
     WeldExtent,
 )
 from truethroat.quantity import QuantityInput
@@ -48,6 +50,7 @@ from truethroat.results import (
     Calculation,
     CrackRisk,
     FillerMetalList,
+    FillerQuantity,
     FilletSize,
     GrindAllowance,
     GroovePreparationList,
@@ -465,6 +468,27 @@ class Client:
                 "working": working,
                 "mark": mark,
             },
+            timeout,
+        )
+
+    def filler_quantity(
+        self,
+        *,
+        welds: Sequence[Weld | Object] | None = None,
+        prices: Prices | Object | None = None,
+        units: Literal["metric", "us"] | None = None,
+        working: bool | None = None,
+        mark: str | None = None,
+        timeout: Timeout | None = None,
+    ) -> FillerQuantity:
+        """Ask what welds take in weld metal, consumable, passes, hours, gas and energy, and what that costs.
+
+        Arguments left out are not sent, so the service's own defaults hold.
+        """
+        return self._calculate(
+            "/v1/filler-quantity",
+            FillerQuantity,
+            {"welds": welds, "prices": prices, "units": units, "working": working, "mark": mark},
             timeout,
         )
 

@@ -7,6 +7,7 @@ the service to say.
 
 from __future__ import annotations
 
+from collections.abc import Mapping, Sequence
 from typing import Literal, TypedDict
 
 from truethroat.quantity import QuantityInput
@@ -28,10 +29,13 @@ __all__ = [
     "Part",
     "Penetration",
     "Preparation",
+    "Price",
+    "Prices",
     "RequiredWeld",
     "Seam",
     "TensionMember",
     "UnstiffenedFlange",
+    "Weld",
     "WeldExtent",
 ]
 
@@ -255,3 +259,43 @@ class GroundFlush(TypedDict, total=False):
     thinning: QuantityInput
     faying: bool
     edition: Literal["aws-d1-1-2020", "aws-d1-1-2000"]
+
+
+class Weld(TypedDict, total=False):
+    """So many equal welds: their section, length and what welding them takes, as far as the shop knows it."""
+
+    shape: Mapping[str, object]
+    length: QuantityInput
+    count: int
+    mark: str
+    excess: float
+    filler: str
+    density: QuantityInput
+    process: str
+    position: str
+    efficiency: float
+    electrode: Mapping[str, QuantityInput]
+    deposition: Mapping[str, QuantityInput]
+    operator_factor: float
+    gas_flow: QuantityInput
+    arc: Mapping[str, object]
+    bead: Mapping[str, QuantityInput]
+
+
+class Price(TypedDict, total=False):
+    """An amount of money for one unit, such as 52 per "h"; of one filler or with one process, where it names them."""
+
+    amount: float
+    per: str
+    filler: str
+    process: str
+
+
+class Prices(TypedDict, total=False):
+    """The shop's own prices, in one currency."""
+
+    currency: str
+    labour: Price
+    consumables: Sequence[Price]
+    gases: Sequence[Price]
+    power: Price

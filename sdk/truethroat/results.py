@@ -31,10 +31,16 @@ __all__ = [
     "CrackIndex",
     "CrackRisk",
     "Creditable",
+    "DensityFigure",
     "EffectiveLength",
+    "EstimateBasis",
+    "EstimateGroup",
+    "EstimateTotals",
+    "Figure",
     "FillerMass",
     "FillerMetal",
     "FillerMetalList",
+    "FillerQuantity",
     "FilletBead",
     "FilletHeat",
     "FilletSize",
@@ -62,10 +68,13 @@ __all__ = [
     "Material",
     "MaterialList",
     "MethodA",
+    "MoneySpan",
     "NumberBand",
     "Operand",
     "Oversize",
     "Overweld",
+    "PassCount",
+    "PassCounts",
     "PassEnergy",
     "Place",
     "Position",
@@ -85,10 +94,13 @@ __all__ = [
     "RuleSet",
     "RuleSetList",
     "RuleSetName",
+    "SectionPart",
     "Service",
+    "ShareFigure",
     "SizeStep",
     "SizedPreparation",
     "SpacingLimit",
+    "Span",
     "Step",
     "Strength",
     "TeeButt",
@@ -96,6 +108,8 @@ __all__ = [
     "ThroatAsWelded",
     "WeldAction",
     "WeldBalance",
+    "WeldCost",
+    "WeldEstimate",
     "WeldGroup",
 ]
 
@@ -557,6 +571,157 @@ class AsWelded(Calculation):
     strength_left: float
     overweld: Overweld | None = None
     actions: tuple[WeldAction, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Span(Result):
+    """From least to most; the same where nothing was assumed."""
+
+    low: Quantity
+    high: Quantity
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class MoneySpan(Result):
+    """Money from least to most."""
+
+    low: float
+    high: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class WeldCost(Result):
+    """Cost by its parts, and which of them the total counts; `missing` are those that could not be told."""
+
+    currency: str
+    labour: MoneySpan | None = None
+    consumable: MoneySpan | None = None
+    gas: MoneySpan | None = None
+    power: MoneySpan | None = None
+    total: MoneySpan | None = None
+    counts: tuple[str, ...]
+    missing: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PassCount(Result):
+    """One way to count passes, and the rule."""
+
+    by: str
+    low: int
+    high: int
+    source: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PassCounts(Result):
+    """Passes from least to most, and every way they were counted."""
+
+    low: int
+    high: int
+    counts: tuple[PassCount, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class DensityFigure(Result):
+    """Density of the weld metal, and who says so."""
+
+    value: Quantity
+    source: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Figure(Result):
+    """A figure from least to most, and who says so: "given", or a publication."""
+
+    low: Quantity
+    high: Quantity
+    source: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ShareFigure(Result):
+    """A share from least to most, and who says so: "given", or a publication."""
+
+    low: float
+    high: float
+    source: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class EstimateBasis(Result):
+    """What an estimate rests on."""
+
+    density: DensityFigure
+    efficiency: ShareFigure | None = None
+    deposition_rate: Figure | None = None
+    operator_factor: ShareFigure | None = None
+    gas_flow: Figure | None = None
+    bead_area: Figure | None = None
+    source_efficiency: ShareFigure | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SectionPart(Result):
+    """A part of a weld's section."""
+
+    part: str
+    area: Quantity
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class WeldEstimate(Result):
+    """What one entry's welds take."""
+
+    mark: str | None = None
+    kind: str
+    filler: str | None = None
+    process: str | None = None
+    area: Quantity
+    parts: tuple[SectionPart, ...]
+    length: Quantity
+    mass_per_length: Quantity
+    deposited: Quantity
+    consumable: Span | None = None
+    arc_time: Span | None = None
+    working_time: Span | None = None
+    gas: Span | None = None
+    energy: Span | None = None
+    cost: WeldCost | None = None
+    passes: PassCounts | None = None
+    rests_on: EstimateBasis
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class EstimateTotals(Result):
+    """Sums over welds; None where one of the summands is not known."""
+
+    count: int
+    length: Quantity
+    deposited: Quantity
+    consumable: Span | None = None
+    arc_time: Span | None = None
+    working_time: Span | None = None
+    gas: Span | None = None
+    energy: Span | None = None
+    cost: WeldCost | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class EstimateGroup(EstimateTotals):
+    """Sums over the welds of one filler with one process."""
+
+    filler: str | None = None
+    process: str | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class FillerQuantity(Calculation):
+    """What welds take in metal, time, gas, energy and money."""
+
+    welds: tuple[WeldEstimate, ...]
+    totals: EstimateTotals
+    groups: tuple[EstimateGroup, ...]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

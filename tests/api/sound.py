@@ -148,6 +148,45 @@ THROUGH: Json = {
     "quality": "iso-5817-c",
 }
 
+
+ESTIMATE = "/v1/filler-quantity"
+
+
+RIBS: Json = {
+    "shape": {"kind": "fillet", "legs": ["6 mm", "6 mm"]},
+    "length": "400 mm",
+    "filler": "ER70S-6",
+    "process": "GMAW",
+    "position": "2F",
+}
+
+
+JOB: Json = {"welds": [RIBS]}
+
+
+PRICED: Json = {
+    "welds": [RIBS],
+    "prices": {
+        "currency": "EUR",
+        "labour": {"amount": 50, "per": "h"},
+        "consumables": [{"amount": 2.5, "per": "kg", "filler": "ER70S-6"}, {"amount": 3, "per": "lb"}],
+        "gases": [{"amount": 5, "per": "m3", "process": "135"}],
+        "power": {"amount": 0.2, "per": "kWh"},
+    },
+}
+
+
+V_SHAPE: Json = {
+    "kind": "single-v",
+    "thickness": "12 mm",
+    "angle": "60 deg",
+    "root_gap": "3 mm",
+    "land": "2 mm",
+    "reinforcement": {"face": {"height": "2 mm", "overlap": "2 mm"}, "root": {"height": "1 mm", "width": "6 mm"}},
+    "back_gouge": {"depth": "4 mm", "width": "8 mm"},
+}
+
+
 HEAT, CRACK = "/v1/heat", "/v1/crack-risk"
 
 HEATED: Json = {

@@ -95,12 +95,12 @@ def test_a_body_over_the_limit_is_refused() -> None:
     assert response.json["type"] == "/problems/too-large"
 
 
-def test_the_usual_limit_is_64_kib(service: Exchange) -> None:
-    """Without a setting a body may have 65,536 bytes."""
+def test_the_usual_limit_is_512_kib(service: Exchange) -> None:
+    """Without a setting a body may have 524,288 bytes."""
     body = json.dumps(EN).encode()
-    at_the_limit = service.send("POST", FILLET, data=body.ljust(65_536), content_type=JSON)
+    at_the_limit = service.send("POST", FILLET, data=body.ljust(524_288), content_type=JSON)
     assert at_the_limit.status_code == 200
-    assert service.send("POST", FILLET, data=body.ljust(65_537), content_type=JSON).status_code == 413
+    assert service.send("POST", FILLET, data=body.ljust(524_289), content_type=JSON).status_code == 413
 
 
 def test_any_unicode_mark_comes_back(service: Exchange) -> None:

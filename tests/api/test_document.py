@@ -24,6 +24,7 @@ from tests.api.sound import (
     CRACK,
     EN,
     EN_GROOVE,
+    ESTIMATE,
     FILLET,
     FILLET_SEAM,
     GAUGED,
@@ -38,12 +39,15 @@ from tests.api.sound import (
     ON_FLANGE,
     OPEN,
     PLUGS,
+    PRICED,
+    RIBS,
     SIX,
     STITCHED,
     THIN,
     THROUGH,
     TO_BEVEL,
     TO_GROOVE,
+    V_SHAPE,
     changed,
 )
 
@@ -199,8 +203,9 @@ def test_quantities_have_a_format_and_closed_units() -> None:
     """A quantity is a text with a pattern and a format, or a closed object of a number and a unit of a list."""
     names = [name for name in _request_components() if "anyOf" in SCHEMAS[name]]
     mechanical = {"Length", "Force", "ForcePerLength", "Moment", "Stress", "Angle", "Area"}
-    thermal = {"Voltage", "Current", "Speed", "DepositionRate", "EnergyPerLength", "Temperature", "TimeSpan"}
-    assert set(names) == mechanical | thermal | {"HydrogenContent"}
+    thermal = {"Voltage", "Current", "Speed", "EnergyPerLength", "Temperature", "TimeSpan", "HydrogenContent"}
+    metal = {"DepositionRate", "Density", "MassPerLength", "GasFlow"}
+    assert set(names) == mechanical | thermal | metal
     for name in names:
         text, closed = SCHEMAS[name]["anyOf"]
         assert text["type"] == "string"
@@ -244,6 +249,32 @@ def test_every_calculation_shows_examples() -> None:
         examples = document()["paths"][path]["post"]["requestBody"]["content"]["application/json"]["examples"]
         assert len(examples) >= 2
         assert all(example["summary"] for example in examples.values())
+
+
+_PLATE: Json = {"thickness": "20 mm"}
+
+
+_CAP: Json = {"face": {"height": "2 mm", "width": "9 mm"}}
+
+
+BY_SHAPE: list[Json] = [
+    {"shape": shape, "length": "1 m"}
+    for shape in (
+        V_SHAPE,
+        {"kind": "square", **_PLATE, "depth": "8 mm", "reinforcement": _CAP},
+        *({"kind": f"single-{form}", **_PLATE, "angle": "30 deg", "depth": "9 mm"} for form in ("v", "bevel")),
+        *({"kind": f"double-{form}", **_PLATE, "angle": "30 deg", "land": "1 mm"} for form in ("v", "bevel")),
+        *(
+            {"kind": f"{side}-{form}", **_PLATE, "angle": "20 deg", "root_radius": "6 mm"}
+            for side in ("single", "double")
+            for form in ("j", "u")
+        ),
+        {"kind": "flare-bevel", "radius": "8 mm"},
+        {"kind": "flare-v", "radius": "8 mm"},
+        {"kind": "open-corner", "thickness": ["8 mm", "6 mm"]},
+        {"kind": "half-open-corner", "thickness": ["8 mm", "6 mm"], "overlap": "3 mm"},
+    )
+]
 
 
 # Requests that between them hold every object a request may hold.
@@ -299,6 +330,35 @@ HOLDING: list[tuple[str, Json]] = [
     (HEAT, changed(HEATED, arc={"heat_input": "1 kJ/mm"})),
     (CRACK, GRADED),
     (CRACK, changed(GRADED, bead={"width": "9 mm", "depth": "6 mm"})),
+    (ESTIMATE, PRICED),
+    (ESTIMATE, {"welds": [{**RIBS, "shape": {"kind": "fillet", "throat": "4 mm", "hollow": "1 mm"}}, *BY_SHAPE]}),
+    (
+        ESTIMATE,
+        {
+            "welds": [
+                {
+                    "shape": {"kind": "area", "area": "30 mm2"},
+                    "length": "1 m",
+                    "process": "SMAW",
+                    "efficiency": 0.7,
+                    "electrode": {"length": "350 mm", "stub": "50 mm"},
+                    "deposition": {"rate": "2 kg/h"},
+                    "arc": {"voltage": "25 V", "current": "180 A"},
+                    "bead": {"area": "15 mm2"},
+                },
+                {
+                    "shape": {"kind": "area", "area": "30 mm2"},
+                    "length": "1 m",
+                    "efficiency": 0.9,
+                    "deposition": {"wire_mass": "0.009 kg/m", "feed_speed": "8 m/min"},
+                    "gas_flow": "15 L/min",
+                    "density": "7850 kg/m3",
+                    "bead": {"travel_speed": "300 mm/min"},
+                },
+                {**RIBS, "deposition": {"wire_diameter": "1.2 mm", "feed_speed": "9 m/min"}},
+            ]
+        },
+    ),
     (GROUP, BRACKET),
     (GROUP, changed(BRACKET, load={"force": {"x": "9 kN"}, "at": {"y": "80 mm"}, "moment": {"z": "1 kN*m"}})),
     (GROUP, changed(BRACKET, load={"force": {"z": "9 kN"}, "at": {"z": "80 mm"}, "moment": {"x": "1 kN*m"}})),

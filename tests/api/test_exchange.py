@@ -9,7 +9,22 @@ from typing import Any
 import pytest
 from flask import Response
 from tests.api.exchange import PROBLEM, Exchange
-from tests.api.sound import BEVEL, BRACKET, CLOSED, EN, FILLET, GAUGED, GRIND, GROOVE, GROUP, SIX, TO_BEVEL, TO_GROOVE
+from tests.api.sound import (
+    BEVEL,
+    BRACKET,
+    CLOSED,
+    EN,
+    ESTIMATE,
+    FILLET,
+    GAUGED,
+    GRIND,
+    GROOVE,
+    GROUP,
+    PRICED,
+    SIX,
+    TO_BEVEL,
+    TO_GROOVE,
+)
 from werkzeug.exceptions import HTTPException
 
 from truethroat_service.api import create_app
@@ -17,7 +32,15 @@ from truethroat_service.api.blueprints import fillet_size
 from truethroat_service.api.problems import TYPES
 from truethroat_service.api.settings import Settings
 
-CALCULATIONS = [(FILLET, EN), (GRIND, CLOSED), (BEVEL, TO_BEVEL), (GROUP, BRACKET), (GAUGED, SIX), (GROOVE, TO_GROOVE)]
+CALCULATIONS = [
+    (FILLET, EN),
+    (GRIND, CLOSED),
+    (BEVEL, TO_BEVEL),
+    (GROUP, BRACKET),
+    (GAUGED, SIX),
+    (GROOVE, TO_GROOVE),
+    (ESTIMATE, PRICED),
+]
 EVERYWHERE = ["/v1", "/v1/rule-sets", "/v1/materials", "/v1/filler-metals", "/v1/processes", "/livez", "/readyz"]
 
 

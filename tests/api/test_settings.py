@@ -12,9 +12,9 @@ DIGESTS = ("a" * 64, "0123456789abcdef" * 4)
 
 
 def test_an_empty_environment_makes_an_open_quiet_service() -> None:
-    """No variable of ours: no token, 64 KiB bodies, no log; others' variables do not matter."""
+    """No variable of ours: no token, 512 KiB bodies, no log; others' variables do not matter."""
     assert Settings.from_environment({"PATH": "/bin", "TRUETHROAT_TOKEN": "the client's own"}) == Settings()
-    assert Settings() == Settings(token_hashes=(), largest_body=65536, log_requests=False)
+    assert Settings() == Settings(token_hashes=(), largest_body=524288, log_requests=False)
 
 
 def test_every_setting_is_read() -> None:

@@ -71,6 +71,7 @@ def mended(path: str, body: Any) -> Any:
         "/v1/groove-size": _grooved,
         "/v1/heat": _heated,
         "/v1/crack-risk": _graded,
+        "/v1/filler-quantity": _estimated,
     }[path](made, chance)
     return made
 
@@ -421,6 +422,101 @@ def _balanced(body: Json, chance: Chance) -> None:
         "centroid": _millimetres(chance, 20, 40),
     }
     _drop(body, "end_loaded")
+
+
+def _estimated(body: Json, chance: Chance) -> None:
+    """Mend welds to estimate: sections that can be filled, and what goes with a process; at most three of them."""
+    del body["welds"][3:]
+    for weld in body["welds"]:
+        _section(weld["shape"], chance)
+        weld["length"] = chance.of("400 mm", "2 ft", {"value": 1.5, "unit": "m"})
+        _drop(weld, "electrode", "filler")
+        for field, usual in (("count", 4), ("excess", 0.1), ("efficiency", 0.9), ("operator_factor", 0.3)):
+            if field in weld:
+                weld[field] = usual
+        for field, texts in (("gas_flow", ("15 L/min", "35 ft3/h")), ("density", ("7850 kg/m3", "0.283 lb/in3"))):
+            if field in weld:
+                weld[field] = chance.of(*texts)
+        wired = bool({"gas_flow", "deposition"} & set(weld))
+        if "process" in weld:
+            weld["process"] = chance.of("GMAW", "135") if wired else chance.of("GMAW", "111", "136", "SAW")
+        _rates(weld, chance)
+    if "prices" in body:
+        _prices(body["prices"], chance)
+
+
+def _rates(weld: Json, chance: Chance) -> None:
+    """Mend what a weld is deposited at: usual rates, with what they need."""
+    fed = {"wire_diameter": "1.2 mm", "wire_mass": "0.009 kg/m", "feed_speed": chance.of("8 m/min", "320 in/min")}
+    usual = {"rate": chance.of("3 kg/h", "7 lb/h"), **fed}
+    if "deposition" in weld:
+        weld["deposition"] = {field: usual[field] for field in weld["deposition"]}
+        weld["efficiency"] = 0.93
+    if "bead" in weld:
+        weld["bead"] = {field: {"area": "20 mm2", "travel_speed": "350 mm/min"}[field] for field in weld["bead"]}
+        weld.setdefault("deposition", {"rate": "3 kg/h"})
+        if "process" in weld:
+            weld["process"] = "GMAW"
+    if "arc" in weld:
+        weld["arc"] = {"voltage": "25 V", "current": "200 A"}
+
+
+def _section(shape: Json, chance: Chance) -> None:
+    """Mend a section: usual sizes, and none of the fields that shut each other out."""
+    kind = str(shape["kind"])
+    sizes = {
+        "thickness": "20 mm",
+        "root_gap": chance.of("2 mm", "1/8 in"),
+        "land": "2 mm",
+        "depth": "9 mm",
+        "depths": ["8 mm", "6 mm"],
+        "root_radius": "6 mm",
+        "angle": "60 deg" if kind.endswith("-v") else "30 deg",
+        "back_gouge": {"depth": "4 mm", "width": "8 mm"},
+        "radius": "4 mm",
+        "overlap": "3 mm",
+        "throat": _millimetres(chance, 3, 8),
+        "legs": [_millimetres(chance, 4, 10), _millimetres(chance, 4, 10)],
+        "leg_excess": 0.1,
+        "convexity": "1 mm",
+        "hollow": "1/32 in",
+        "crown": "1 mm",
+        "area": chance.of("20 mm2", {"value": 0.05, "unit": "in2"}),
+    }
+    if kind == "fillet":
+        shape.setdefault("legs", [])
+        _drop(shape, "throat", chance.of("convexity", "hollow"))
+        sizes["angle"] = chance.of("90 deg", "75 deg")
+    elif kind.endswith("corner"):
+        sizes.update(thickness=["9 mm", "8 mm"], angle="90 deg")
+        rounded = shape.get("fill") == "rounded"
+        _drop(shape, *(("crown",) if shape.get("fill", "flat") != "flat" else ()))
+        if rounded:
+            shape["radius"] = ""
+        else:
+            _drop(shape, "radius")
+    elif kind not in ("flare-bevel", "flare-v", "area"):
+        shape["root_gap"] = ""
+        _drop(shape, *chance.of(("depth", "depths"), ("land", "back_gouge")))
+        if "depth" in shape or "depths" in shape:
+            _drop(shape, "back_gouge")
+            _drop(shape.get("reinforcement", {}), "root")
+    for cap in shape.get("reinforcement", {}).values():
+        cap["height"] = "2 mm"
+        _drop(cap, "overlap")
+        if "width" in cap:
+            cap["width"] = "14 mm"
+    for field in shape:
+        if field in sizes:
+            shape[field] = sizes[field]
+
+
+def _prices(prices: Json, chance: Chance) -> None:
+    """Mend prices: some labour, and no price twice."""
+    prices["labour"] = {"amount": chance.of(50, 62.5), "per": "h"}
+    for field in ("consumables", "gases"):
+        if field in prices:
+            del prices[field][1:]
 
 
 ARC = {

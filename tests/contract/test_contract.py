@@ -33,6 +33,7 @@ CALCULATIONS = (
     "/v1/as-welded",
     "/v1/heat",
     "/v1/crack-risk",
+    "/v1/filler-quantity",
 )
 
 strategies.register()

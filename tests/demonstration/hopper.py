@@ -26,13 +26,63 @@ from typing import Any
 
 from serving import NotStarted, service
 
-from truethroat import BevelDepth, Budget, Client, FilletSize, InvalidInput, Quantity, Remedy, TruethroatError
+from truethroat import (
+    BevelDepth,
+    Budget,
+    Client,
+    EstimateTotals,
+    FilletSize,
+    InvalidInput,
+    MoneySpan,
+    Prices,
+    Quantity,
+    Remedy,
+    Span,
+    TruethroatError,
+    Weld,
+)
 
 LIST = Path(__file__).with_name("cutting_list.csv")
 PAGE = 110
 WIDTHS = (28, 32, 27, 15)  # the first holds mark and place
 MM = {"mm": 1.0, "in": 25.4}
 STEEL = 7.85e-6  # kg/mm3
+WIRES: dict[str, Weld] = {
+    "135": {
+        "process": "GMAW",
+        "filler": "ER70S-6",
+        "deposition": {"wire_diameter": "1.2 mm", "feed_speed": "9 m/min"},
+        "efficiency": 0.95,
+        "gas_flow": "16 L/min",
+        "operator_factor": 0.35,
+    },
+    "FCAW": {
+        "process": "FCAW-G",
+        "filler": "E71T-1",
+        "deposition": {"rate": "8 lb/h"},
+        "efficiency": 0.86,
+        "gas_flow": "35 ft3/h",
+        "operator_factor": 0.35,
+    },
+    "SMAW": {
+        "process": "SMAW",
+        "filler": "E7018",
+        "deposition": {"rate": "3.9 lb/h"},
+        "electrode": {"length": "14 in", "stub": "2 in"},
+        "operator_factor": 0.25,
+    },
+}
+USUAL_WIRE = "135"
+PRICES: Prices = {
+    "currency": "USD",
+    "labour": {"amount": 58, "per": "h"},
+    "consumables": [
+        {"filler": "ER70S-6", "amount": 1.15, "per": "lb"},
+        {"filler": "E71T-1", "amount": 1.95, "per": "lb"},
+        {"filler": "E7018", "amount": 2.10, "per": "lb"},
+    ],
+    "gases": [{"amount": 0.14, "per": "ft3"}],
+}
 CAUTION = "Estimates only: confirm by the governing code, the procedure and a licensed engineer or certified inspector."
 
 # --- From a row of the list to a request ---
@@ -226,6 +276,7 @@ class Line:
     notes: tuple[str, ...] = ()
     trouble: str | None = None
     metal: tuple[float, float] | None = None  # kg by habit, kg as sized
+    weld: Weld | None = None  # what is priced at the end
 
 
 TROUBLES = {
@@ -267,8 +318,9 @@ def _sized(row: Row, answer: FilletSize) -> Line:
     notes = tuple(caution.text for caution in answer.cautions if caution.code == "one-sided")
     if answer.length is not None and answer.length.factor < 1.0:
         notes += (f"So long a weld counts for {answer.length.effective} of its {answer.length.given}.",)
+    weld = _weld(row, leg)
     if not row["habit"]:
-        return Line(specify, "", "enough", notes)
+        return Line(specify, "", "enough", notes, weld=weld)
 
     habit, length = _millimetres(row["habit"]), _millimetres(row["length"])
     assert habit is not None and length is not None  # checked when the list was read
@@ -277,11 +329,26 @@ def _sized(row: Row, answer: FilletSize) -> Line:
     weighed = (metal * habit**2, metal * ours**2)
     if habit < ours * (1.0 - 1e-9):
         work = f"habit {row['habit']}: too small"
-        return Line(specify, work, "enough", notes, "small")
+        return Line(specify, work, "enough", notes, "small", weld=weld)
     # Metal grows with the square of the leg.
     ratio = (habit / ours) ** 2
     work = f"habit {row['habit']}: {ratio:.2f} x metal" if ratio > 1.0 + 1e-9 else f"habit {row['habit']}: right"
-    return Line(specify, work, "enough", notes, metal=weighed)
+    return Line(specify, work, "enough", notes, metal=weighed, weld=weld)
+
+
+def _weld(row: Row, leg: Quantity) -> Weld | None:
+    """Weld of a row as it goes into the estimate, with the wire of its process; none without a length."""
+    if not row["length"]:
+        return None
+    return {
+        "mark": row["mark"],
+        "shape": {"kind": "fillet", "legs": [leg, leg]},
+        "length": row["length"],
+        "count": int(row["sides"] or 1),
+        "excess": 0.1,
+        "position": row["position"] or "2F",
+        **WIRES[row["process"] or USUAL_WIRE],
+    }
 
 
 def grind(client: Client, row: Row) -> Line:
@@ -471,8 +538,8 @@ def _folded(text: str, width: int, first: str = "", others: str = "") -> list[st
     ]
 
 
-def summarise(lines: Mapping[str, Line]) -> None:
-    """Print what would have gone wrong, what metal is saved, and the caution."""
+def summarise(lines: Mapping[str, Line], client: Client) -> None:
+    """Print what would have gone wrong, what metal is saved, what the fillets cost, and the caution."""
     print(f"\n{'-' * PAGE}\nWHAT WOULD HAVE GONE WRONG")
     for trouble, text in TROUBLES.items():
         marks = [mark for mark, line in lines.items() if line.trouble == trouble]
@@ -483,7 +550,49 @@ def summarise(lines: Mapping[str, Line]) -> None:
     if habit:
         text = f"{len(weighed)} joints took {habit:.2f} kg of weld metal by habit and take {sized:.2f} kg as sized"
         print(f"\nMetal: {text}: {1.0 - sized / habit:.0%} less.")
+    price([line.weld for line in lines.values() if line.weld is not None], client)
     print(f"\n{CAUTION}")
+
+
+def price(welds: Sequence[Weld], client: Client) -> None:
+    """Print what the fillets as sized take and cost, by filler and process; the wires and prices are invented."""
+    if not welds:
+        return
+    answer = client.filler_quantity(welds=welds, prices=PRICES)
+    print(f"\nThe fillets as sized, with 10 % more metal than drawn: {len(welds)} joints")
+    print("".join(f"  {heading:<19}" for heading in ("Wire", "Metal", "To buy", "Clock", "Cost")).rstrip())
+    for group in answer.groups:
+        _priced(f"{group.process}, {group.filler}", group)
+    _priced("all", answer.totals)
+
+
+def _priced(name: str, took: EstimateTotals) -> None:
+    """Print one line of the estimate."""
+    cost = took.cost
+    cells = (
+        name,
+        f"{took.deposited.value:.2f} {took.deposited.unit}",
+        _from_to(took.consumable),
+        _from_to(took.working_time),
+        "-" if cost is None else f"{_money(cost.total)} {cost.currency}",
+    )
+    print("".join(f"  {cell:<19}" for cell in cells).rstrip())
+
+
+def _from_to(span: Span | None) -> str:
+    """Least and most, or the one where they are the same."""
+    if span is None:
+        return "-"
+    low, high = f"{span.low.value:.2f}", f"{span.high.value:.2f}"
+    return f"{low if low == high else f'{low} to {high}'} {span.low.unit}"
+
+
+def _money(span: MoneySpan | None) -> str:
+    """Money from least to most."""
+    if span is None:
+        return "-"
+    low, high = f"{span.low:.2f}", f"{span.high:.2f}"
+    return low if low == high else f"{low} to {high}"
 
 
 def run(rows: Sequence[Row]) -> None:
@@ -505,7 +614,7 @@ def run(rows: Sequence[Row]) -> None:
             lines[row["mark"]] = line = ask(client, row)
             show(row, line, mark_width)
             sys.stdout.flush()
-    summarise(lines)
+        summarise(lines, client)
 
 
 def main(arguments: list[str]) -> int:

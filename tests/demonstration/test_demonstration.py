@@ -240,6 +240,28 @@ def test_the_summary_names_what_would_have_gone_wrong(shown: str) -> None:
     assert summary.rstrip().splitlines()[-1].startswith("Estimates only: confirm by the governing code")
 
 
+def test_the_fillets_are_priced(shown: str, joint: Callable[[str], str]) -> None:
+    """Each wire has its metal, hours and cost, which add up; the metal of cored wire is worked out by hand."""
+    priced = shown.partition("The fillets as sized")[2].splitlines()[2:]
+    found = {line[2:21].strip(): line for line in priced if line.startswith("  ")}
+    assert list(found) == ["SMAW, E7018", "FCAW-G, E71T-1", "GMAW, ER70S-6", "all"]
+
+    def figures(name: str) -> list[float]:
+        """First figure of each cell: metal, to buy, clock, cost."""
+        cells = (found[name][start : start + 21] for start in range(21, 105, 21))
+        return [float(re.findall(r"[0-9.]+", cell)[0]) for cell in cells]
+
+    for column, total in enumerate(figures("all")):
+        assert sum(figures(name)[column] for name in list(found)[:-1]) == pytest.approx(total, abs=0.02)
+    # S3 (one side), S4 (two), 6 in long: half the leg squared, at 7850 kg/m3 (common practice), a tenth more.
+    metal = 0.0
+    for mark, sides in (("S3", 1), ("S4", 2)):
+        leg = re.search(r"([0-9]+)/([0-9]+) in leg", joint(mark))
+        assert leg is not None
+        metal += sides * (25.4 * int(leg[1]) / int(leg[2])) ** 2 / 2 * 6 * 25.4 * 7.85e-6 * 1.1
+    assert figures("FCAW-G, E71T-1")[0] == pytest.approx(metal, abs=0.006)
+
+
 def broken(**cells: str) -> Callable[[list[dict[str, str]]], None]:
     """Spoil cells of the second joint."""
     return lambda listed: listed[1].update(cells)

@@ -36,6 +36,8 @@ CANNOT_BE_ANSWERED
 - AWS D1.1 Table 5.1, thickness of a fill pass: P-fill-pass-thickness; P-bead-area-from-speed: need filler quantity.
 - AISC Manual, approximate number of passes: P-AISC-pass-table: counts the passes a shop makes, not the least number.
 - Limits on the ground surface and time to grind it: J-gouge-limits, J-grind-rate, J-grind-cap-time: no field for them.
+- Limits on the ground surface and time to grind it: J-gouge-limits, J-grind-rate, J-grind-cap-time: no field for them;
+  hours of an estimate are of welding alone.
 - Advice without a figure to compute: J-corner-types. J-square-edge-MIG: square edges by transfer of the wire, which no
   request names. J-penetration-Jackson: penetration is never worked out from current.
 - Break tests: B-D11-acceptance, B-D11-dims, B-ISO9017, B-hinge-ratio: need break test.

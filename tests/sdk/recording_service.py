@@ -15,6 +15,21 @@ def _q(value: float, unit: str = "mm") -> dict[str, Any]:
     return {"value": value, "unit": unit, "text": f"about {value:g} {unit}"}
 
 
+def _span(value: float, unit: str) -> dict[str, Any]:
+    return {"low": _q(value, unit), "high": _q(value + 1, unit)}
+
+
+_COST = {
+    "currency": "XTS",
+    "labour": {"low": 721, "high": 722},
+    "consumable": None,
+    "gas": None,
+    "power": None,
+    "total": None,
+    "counts": ["labour", "gas"],
+    "missing": ["gas"],
+}
+
 _COMMON: dict[str, Any] = {
     "verdict": "invented-verdict",
     "reasons": ["an invented reason"],
@@ -248,6 +263,46 @@ ANSWERS: dict[str, dict[str, Any]] = {
         "strength_left": 609,
         "overweld": {"metal_ratio": 610, "extra_area": _q(611, "mm2"), "extra_mass": _q(612, "kg/m")},
         "actions": [{"do": "add-pass", "leg": _q(613)}, {"do": "dress-face"}],
+    },
+    "/v1/filler-quantity": {
+        **_COMMON,
+        "welds": [
+            {
+                "mark": "ribs",
+                "kind": "invented",
+                "filler": None,
+                "process": "invented-process",
+                "area": _q(701, "mm2"),
+                "parts": [{"part": "invented", "area": _q(702, "mm2")}],
+                "length": _q(703),
+                "mass_per_length": _q(704, "kg/m"),
+                "deposited": _q(705, "kg"),
+                "consumable": _span(706, "kg"),
+                "arc_time": _span(708, "h"),
+                "working_time": None,
+                "gas": _span(710, "m3"),
+                "energy": None,
+                "cost": _COST,
+                "passes": {
+                    "low": 1,
+                    "high": 3,
+                    "counts": [{"by": "invented", "low": 1, "high": 3, "source": "nowhere"}],
+                },
+                "rests_on": {
+                    "density": {"value": _q(712, "kg/m3"), "source": "nowhere"},
+                    "efficiency": {"low": 713, "high": 714, "source": "nowhere"},
+                    "deposition_rate": {**_span(715, "kg/h"), "source": "given"},
+                    "operator_factor": None,
+                    "gas_flow": None,
+                    "bead_area": None,
+                    "source_efficiency": None,
+                },
+            }
+        ],
+        "totals": {"count": 5, "length": _q(717), "deposited": _q(718, "kg"), "consumable": None, "cost": _COST},
+        "groups": [
+            {"filler": None, "process": None, "count": 5, "length": _q(719), "deposited": _q(720, "kg"), "cost": None}
+        ],
     },
     "/v1/weld-group": {
         **_COMMON,

@@ -24,6 +24,7 @@ OPERATIONS = {
     "as_welded": ("POST", "/v1/as-welded"),
     "heat": ("POST", "/v1/heat"),
     "crack_risk": ("POST", "/v1/crack-risk"),
+    "filler_quantity": ("POST", "/v1/filler-quantity"),
     "bevel_depth": ("POST", "/v1/bevel-depth"),
     "get_service": ("GET", "/v1"),
     "list_rule_sets": ("GET", "/v1/rule-sets"),

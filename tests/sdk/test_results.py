@@ -158,7 +158,9 @@ def pointers(value: Any, pointer: str = "#") -> list[str]:
 #: What an answer may do without: by the name of the field, wherever it stands.
 MAY_BE_ABSENT = (
     "mark working source rule_set maximum specify utilisation strength length passes text depth face_height radius "
-    "throat leave largest_radius setback land budget area filler callout"
+    "throat leave largest_radius setback land budget area filler callout "
+    "process consumable arc_time working_time gas energy cost passes labour power total efficiency deposition_rate "
+    "operator_factor gas_flow bead_area source_efficiency"
 )
 
 
@@ -360,3 +362,21 @@ def test_a_groove_is_typed(client: Client) -> None:
     assert (answer.holes.needed, answer.holes.limits.largest_width) == (721, None)
     assert answer.tee is not None
     assert answer.tee.full_strength is True
+
+
+def test_an_estimate_is_typed(client: Client) -> None:
+    """Spans, costs, passes and what they rest on are typed; what is not known is None."""
+    answer = client.filler_quantity(welds=[])
+    (weld,) = answer.welds
+    assert weld.consumable is not None
+    assert (weld.consumable.low, weld.consumable.high) == (Quantity(706, "kg"), Quantity(707, "kg"))
+    assert (weld.working_time, weld.energy) == (None, None)
+    assert weld.passes is not None
+    assert weld.passes.counts[0].high == 3
+    assert weld.cost is not None
+    assert weld.cost.labour is not None
+    assert (weld.cost.labour.high, weld.cost.total, weld.cost.missing) == (722, None, ("gas",))
+    assert weld.rests_on.efficiency is not None
+    assert (weld.rests_on.efficiency.low, weld.rests_on.density.value) == (713, Quantity(712, "kg/m3"))
+    assert answer.totals.deposited == Quantity(718, "kg")
+    assert (answer.groups[0].process, answer.groups[0].count) == (None, 5)

@@ -11,6 +11,7 @@ from .blueprints import (
     bevel_depth,
     catalogue,
     crack_risk,
+    filler_quantity,
     fillet_size,
     grind_allowance,
     groove_size,
@@ -31,6 +32,7 @@ _BLUEPRINTS = (
     as_welded.blueprint,
     heat.blueprint,
     crack_risk.blueprint,
+    filler_quantity.blueprint,
     catalogue.blueprint,
     health.blueprint,
 )

@@ -211,6 +211,27 @@ class Number(Field):
         return {"type": "number", "minimum": self.minimum, "maximum": self.maximum}
 
 
+class Whole(Field):
+    """Whole number within a range."""
+
+    def __init__(self, description: str = "", *, minimum: int, maximum: int, **more: Any) -> None:
+        """Keep the range."""
+        self.minimum, self.maximum = minimum, maximum
+        super().__init__(description, **more)
+
+    def _deserialize(self, value: Any, attr: str | None, data: Mapping[str, Any] | None, **kwargs: Any) -> int:
+        # JSON has one number type, so 2.0 is 2.
+        if isinstance(value, bool) or not isinstance(value, int | float) or value != value // 1:
+            raise ValidationError(Message("must be a whole number, without a unit", "wrong-type"))
+        if not self.minimum <= value <= self.maximum:
+            raise ValidationError(Message(f"must be from {self.minimum} to {self.maximum}", "out-of-range"))
+        return int(value)
+
+    def document(self, refer: Any) -> dict[str, Any]:
+        """Integer with its range."""
+        return {"type": "integer", "minimum": self.minimum, "maximum": self.maximum}
+
+
 class Flag(Field):
     """True or false, and nothing that stands for them."""
 
@@ -309,6 +330,43 @@ class Pair(Field):
         return {"type": "array", "items": entry, "minItems": 2, "maxItems": 2}
 
 
+class Entries(Field):
+    """List of values of one field, from ``least`` to ``most`` of them."""
+
+    def __init__(
+        self, inner: Field, what: str, description: str = "", *, least: int = 1, most: int, **more: Any
+    ) -> None:
+        """Keep the field of each, what they are called in a message, and how many there may be."""
+        self.inner, self.what, self.least, self.most = inner, what, least, most
+        super().__init__(description, **more)
+
+    def _deserialize(
+        self, value: Any, attr: str | None, data: Mapping[str, Any] | None, **kwargs: Any
+    ) -> tuple[Any, ...]:
+        if not isinstance(value, list):
+            raise ValidationError(Message(f"must be a list of {self.what}", "wrong-type"))
+        if not self.least <= len(value) <= self.most:
+            raise ValidationError(Message(f"must have from {self.least} to {self.most} entries", "wrong-count"))
+        loaded, errors = [], {}
+        for index, entry in enumerate(value):
+            try:
+                loaded.append(self.inner.deserialize(entry, str(index), None, **kwargs))
+            except ValidationError as error:
+                errors[index] = error.messages
+        if errors:
+            raise ValidationError(errors)
+        return tuple(loaded)
+
+    def document(self, refer: Any) -> dict[str, Any]:
+        """Array within its limits."""
+        return {
+            "type": "array",
+            "items": self.inner.document(refer),
+            "minItems": self.least,
+            "maxItems": self.most,
+        }
+
+
 class Object(Field):
     """Nested object of one schema."""
 
@@ -326,7 +384,7 @@ class Object(Field):
 
 
 class Variant(Field):
-    """Nested object whose schema goes by the value of one of its own fields."""
+    """Nested object whose schema goes by the value of one of its own fields; several values may share a schema."""
 
     def __init__(self, by: str, schemas: Mapping[str, Schema], description: str = "", **more: Any) -> None:
         """Keep the deciding field and the schema of each of its values."""
@@ -348,7 +406,7 @@ class Variant(Field):
         """One of the schemas, told apart by the deciding field."""
         references = {name: refer(schema) for name, schema in self.schemas.items()}
         return {
-            "oneOf": [{"$ref": reference} for reference in references.values()],
+            "oneOf": [{"$ref": reference} for reference in dict.fromkeys(references.values())],
             "discriminator": {"propertyName": self.by, "mapping": references},
         }
 

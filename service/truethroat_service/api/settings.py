@@ -21,7 +21,7 @@ class Settings:
     """
 
     token_hashes: tuple[str, ...] = ()
-    largest_body: int = 65536
+    largest_body: int = 524288
     log_requests: bool = False
 
     @classmethod
@@ -32,7 +32,7 @@ class Settings:
         for entry in hashes:
             if not re.fullmatch(r"[0-9a-f]{64}", entry):
                 raise UnknownSetting(f"{PREFIX}TOKEN_HASHES: SHA-256 digests in hexadecimal, separated by commas")
-        body = given.pop("LARGEST_BODY", "65536")
+        body = given.pop("LARGEST_BODY", "524288")
         if not re.fullmatch(r"[1-9][0-9]{0,8}", body):
             raise UnknownSetting(f"{PREFIX}LARGEST_BODY: a number of bytes")
         log = given.pop("LOG_REQUESTS", "false")

@@ -1,14 +1,17 @@
 """Use case: what there is to ask about: rule sets, materials, filler metals, processes and positions."""
 
+from collections.abc import Mapping
 from typing import Any
 
 from .. import API_VERSION, SERVICE_VERSION
 from ..engine import ENGINE_VERSION
+from ..engine.formula import Source
 from ..reference.loader import FILLER_METALS, MATERIALS, POSITIONS, PROCESSES
 from ..reference.loader_preparations import PREPARATIONS
+from ..reference.loader_welding_rates import RATES
 from .answers import Units
 from .quality_sets import QUALITY_SETS
-from .quantities import LENGTH, STRESS, QuantityDict, UnitSystem, render
+from .quantities import AREA, GAS_FLOW, LENGTH, MASS_RATE, STRESS, Dimension, QuantityDict, UnitSystem, render
 from .registry import ENTRIES, rule_set
 
 
@@ -110,8 +113,41 @@ def filler_metals(units: UnitSystem) -> dict[str, Any]:
     }
 
 
-def processes() -> dict[str, Any]:
-    """Every process and position with the codes it answers to."""
+_IN: Mapping[str, Dimension | None] = {
+    "efficiency": None,
+    "deposition-rate": MASS_RATE,
+    "operator-factor": None,
+    "gas-flow": GAS_FLOW,
+    "bead-area": AREA,
+}
+"""Dimension of each quantity of the rates; none for a share."""
+
+
+def _rates(process: str, units: UnitSystem) -> dict[str, Any]:
+    """What publications say a process takes, by quantity."""
+
+    def shown(value: float, dimension: Dimension | None) -> float | QuantityDict:
+        return value if dimension is None else render(dimension, value, units)
+
+    return {
+        quantity.replace("-", "_"): [
+            {
+                "setting": rate.setting,
+                "low": shown(rate.low, dimension),
+                "high": shown(rate.high, dimension),
+                "typical": None if rate.typical is None else shown(rate.typical, dimension),
+                "usual": rate.usual,
+                "source": str(Source("", rate.source, rate.mark)),
+            }
+            for rate in RATES
+            if rate.quantity == quantity and process in rate.processes
+        ]
+        for quantity, dimension in _IN.items()
+    }
+
+
+def processes(units: UnitSystem) -> dict[str, Any]:
+    """Every process and position with the codes it answers to, and what publications say each process takes."""
     return {
         "processes": [
             {
@@ -119,6 +155,7 @@ def processes() -> dict[str, Any]:
                 "title": process.title,
                 "iso_4063": list(process.iso_4063),
                 "source": f"{process.source} ({process.mark})",
+                "rates": _rates(process.id, units),
             }
             for process in PROCESSES.values()
         ],

@@ -1,4 +1,4 @@
-"""Cited reference data: materials, filler metals, welding processes and welding positions.
+"""Cited reference data: materials, filler metals, welding processes, positions, preparations and rates.
 
 Every data file in `data/` is a CSV in the units of the standard its figures come from, with a TOML beside it that says
 where they come from, what each column holds and what the CSV's SHA-256 is. All of it is read, checked and converted to
@@ -17,7 +17,7 @@ from itertools import pairwise
 from types import MappingProxyType
 from typing import Any, Final, Literal, TypeVar, cast, get_args
 
-Mark = Literal["seen", "second-hand", "from memory"]
+Mark = Literal["seen", "second-hand", "from memory", "common practice, no source"]
 Family = Literal["carbon-steel", "stainless", "aluminium"]
 Form = Literal["plate", "shape", "hollow-section", "pipe", "any"]
 Orientation = Literal["flat", "horizontal", "vertical", "overhead"]
@@ -370,7 +370,8 @@ def _by_code(processes: Mapping[str, Process]) -> Mapping[str, Process]:
     return MappingProxyType(codes)
 
 
-_files = {name: _read(name) for name in ("materials", "filler_metals", "processes", "positions", "preparations")}
+_FILES: Final = ("materials", "filler_metals", "processes", "positions", "preparations", "welding_rates")
+_files = {name: _read(name) for name in _FILES}
 
 DATA_FILES: Final[Mapping[str, DataFile]] = MappingProxyType({name: about for name, (about, _) in _files.items()})
 """The data files by name, with where each comes from."""
@@ -389,6 +390,9 @@ POSITIONS: Final[Mapping[str, Position]] = _by_id([_position(row) for row in _fi
 
 PREPARATION_ROWS: Final[tuple[Mapping[str, str], ...]] = tuple(_files["preparations"][1])
 """Rows of preparations.csv as they stand; ``loader_preparations`` makes preparations of them."""
+
+RATE_ROWS: Final[tuple[Mapping[str, str], ...]] = tuple(_files["welding_rates"][1])
+"""Rows of welding_rates.csv as they stand; ``loader_welding_rates`` makes rates of them."""
 
 _PROCESS_BY_CODE: Final = _by_code(PROCESSES)
 
@@ -410,5 +414,5 @@ def position(code: str) -> Position:
 
 
 def digest(name: str) -> str:
-    """Return the SHA-256 of a data file ("materials", "filler_metals", "processes", "positions"), in hexadecimal."""
+    """Return the SHA-256 of a data file, by its name without extension, in hexadecimal."""
     return DATA_FILES[name].sha256

@@ -64,8 +64,8 @@ def list_filler_metals() -> Response:
 @blueprint.response(200, answer_schema("ProcessesAnswer"))
 @refused_with(blueprint, 401, 406)
 def list_processes() -> Response:
-    """Processes and positions with every code they answer to."""
-    return _cached(catalogue.processes())
+    """Processes and positions with every code they answer to, and what publications say each process takes."""
+    return _cached(catalogue.processes("metric"))
 
 
 @blueprint.route("/preparations", methods=["GET"])

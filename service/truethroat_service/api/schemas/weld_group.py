@@ -5,15 +5,14 @@ from functools import partial
 from math import pi
 from typing import Any
 
-from marshmallow import ValidationError, post_load
+from marshmallow import post_load
 
 from ...application.quantities import ANGLE, FORCE, LENGTH, MOMENT, Dimension
 from ...application.registry import ENTRIES
 from ...application.weld_group import GroupLoad, Vector, WeldGroupRequest
 from ...practice.weld_patterns import PATTERNS, Piece, arc, line
 from ...reference.loader import FILLER_METALS
-from ..fields import Choice, ChoiceOrObject, Either, Field, Object, Pair, Quantity, Variant
-from ..messages import Message
+from ..fields import Choice, ChoiceOrObject, Either, Entries, Object, Pair, Quantity, Variant
 from . import ClosedSchema, RequestSchema
 from .fillet_size import PART_FORMS, FillerId, FillerSchema, ParametersSchema
 
@@ -94,31 +93,7 @@ class ArcSchema(ClosedSchema):
         return arc(x, y, data["start_angle"], data["sweep"], data["radius"])
 
 
-class Pieces(Field):
-    """List of straight lines and arcs."""
-
-    piece = Either(((("centre", "radius", "start_angle", "sweep"), ArcSchema()), ((), StraightSchema())))
-
-    def _deserialize(
-        self, value: Any, attr: str | None, data: Mapping[str, Any] | None, **kwargs: Any
-    ) -> tuple[Piece, ...]:
-        if not isinstance(value, list):
-            raise ValidationError(Message("must be a list of lines and arcs", "wrong-type"))
-        if not 1 <= len(value) <= LARGEST_GROUP:
-            raise ValidationError(Message(f"must have from 1 to {LARGEST_GROUP} entries", "wrong-count"))
-        loaded, errors = [], {}
-        for index, entry in enumerate(value):
-            try:
-                loaded.append(self.piece.deserialize(entry, str(index), None, **kwargs))
-            except ValidationError as error:
-                errors[index] = error.messages
-        if errors:
-            raise ValidationError(errors)
-        return tuple(loaded)
-
-    def document(self, refer: Any) -> dict[str, Any]:
-        """Array of lines and arcs."""
-        return {"type": "array", "items": self.piece.document(refer), "minItems": 1, "maxItems": LARGEST_GROUP}
+PIECE = Either(((("centre", "radius", "start_angle", "sweep"), ArcSchema()), ((), StraightSchema())))
 
 
 class LinesSchema(ClosedSchema):
@@ -126,7 +101,7 @@ class LinesSchema(ClosedSchema):
 
     title = "LinesGroup"
     pattern = Choice(("lines",), required=True)
-    lines = Pieces("Lines and arcs.", required=True)
+    lines = Entries(PIECE, "lines and arcs", "Lines and arcs.", most=LARGEST_GROUP, required=True)
 
     @post_load
     def _make(self, data: Mapping[str, Any], **kwargs: Any) -> tuple[Piece, ...]:

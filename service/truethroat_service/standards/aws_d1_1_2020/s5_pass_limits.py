@@ -3,7 +3,7 @@
 from math import inf
 
 from ...engine.formula import Arg, formula
-from ...engine.numeric import Real, ceil
+from ...engine.numeric import Real, ceil, maximum
 from ...engine.rounding import SAME
 from ...engine.units import INCH
 from . import clause
@@ -49,3 +49,40 @@ def single_pass_leg(process: str, orientation: str) -> float | None:
 def least_passes(z: Real, z_pass: Real, same: Real) -> Real:
     """Least number of passes, none holding more metal than the largest single-pass fillet."""
     return ceil((z / z_pass) ** 2 - same)
+
+
+# Largest thickness of a root pass in a groove, by orientation, and of any later pass, as above. Submerged arc has no
+# limit to the thickness of its root pass, and no vertical or overhead row.
+_ROOT_SIXTEENTHS = {"flat": 6, "horizontal": 5, "vertical": 8, "overhead": 5}
+_FILL_SIXTEENTHS = {"SMAW": 3, "GMAW": 4, "FCAW": 4, "FCAW-G": 4, "FCAW-S": 4, "SAW": 4}
+_FILL_PRINTED_MM = {3: 5.0, 4: 6.0}
+
+
+def pass_thickness(process: str, orientation: str) -> tuple[float, float] | None:
+    """Largest thickness of the root pass and of a fill pass in a groove, mm; None for what the table does not list.
+
+    A single electrode for submerged arc, whose root pass is not limited (source: AWS D1.1:2020 Table 5.1).
+    """
+    fill = _FILL_SIXTEENTHS.get(process)
+    if fill is None or (process == "SAW" and orientation not in _SUBMERGED):
+        return None
+    root = _ROOT_SIXTEENTHS[orientation]
+    root_mm = inf if process == "SAW" else max(root * INCH / 16, _PRINTED_MM[root])
+    return root_mm, max(fill * INCH / 16, _FILL_PRINTED_MM[fill])
+
+
+@formula(
+    "N_g",
+    "1 + ceil(maximum(d - t_root, 0*d)/t_fill - same)",
+    unit="",
+    source=clause("Table 5.1, no root pass and no fill pass thicker than its limit"),
+    args={
+        "d": Arg("mm", 3, 40),
+        "t_root": Arg("mm", 7, 13),
+        "t_fill": Arg("mm", 4, 7),
+        "same": Arg("", SAME, SAME),
+    },
+)
+def least_groove_passes(d: Real, t_root: Real, t_fill: Real, same: Real) -> Real:
+    """Least number of passes of a groove from one side, one to a layer."""
+    return 1.0 + ceil(maximum(d - t_root, 0.0 * d) / t_fill - same)

@@ -3,7 +3,18 @@
 Answers are open: a client must pass over fields it does not know.
 """
 
-from . import as_welded, catalogue, common, crack_risk, fillet_size, finishing, groove_size, heat, weld_group
+from . import (
+    as_welded,
+    catalogue,
+    common,
+    crack_risk,
+    filler_quantity,
+    fillet_size,
+    finishing,
+    groove_size,
+    heat,
+    weld_group,
+)
 from .shapes import Json
 
 COMPONENTS: dict[str, Json] = {
@@ -15,5 +26,6 @@ COMPONENTS: dict[str, Json] = {
     **as_welded.COMPONENTS,
     **heat.COMPONENTS,
     **crack_risk.COMPONENTS,
+    **filler_quantity.COMPONENTS,
     **catalogue.COMPONENTS,
 }

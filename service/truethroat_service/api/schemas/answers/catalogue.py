@@ -1,6 +1,6 @@
 """Shapes of what says what there is."""
 
-from .shapes import LENGTH, STRESS, Json, listed, nullable, number, record, ref, text
+from .shapes import AREA, LENGTH, STRESS, Json, listed, nullable, number, record, ref, text
 
 
 def _range(of: Json) -> Json:
@@ -9,6 +9,24 @@ def _range(of: Json) -> Json:
 
 
 _LIMIT_OF_SCOPE: Json = record("Limit of scope.", {"text": text(), "source": text()})
+
+
+def _rates(of: Json) -> Json:
+    """Figures of one quantity."""
+    return listed(
+        record(
+            "Figure of one publication.",
+            {
+                "setting": text("What it was found with."),
+                "low": of,
+                "high": of,
+                "typical": nullable(of),
+                "usual": {"type": "boolean", "description": "Whether an estimate that lacks the figure spans it."},
+                "source": text(),
+            },
+        )
+    )
+
 
 COMPONENTS: dict[str, Json] = {
     "ServiceAnswer": record(
@@ -104,7 +122,25 @@ COMPONENTS: dict[str, Json] = {
         "Welding processes and positions, each with every code it answers to.",
         {
             "processes": listed(
-                record("Process.", {"id": text(), "title": text(), "iso_4063": listed(text()), "source": text()})
+                record(
+                    "Process.",
+                    {
+                        "id": text(),
+                        "title": text(),
+                        "iso_4063": listed(text()),
+                        "source": text(),
+                        "rates": record(
+                            "What publications say it takes; an estimate spans the usual ones.",
+                            {
+                                "efficiency": _rates(number()),
+                                "deposition_rate": _rates(ref("DepositionRateAnswer")),
+                                "operator_factor": _rates(number()),
+                                "gas_flow": _rates(ref("GasFlowAnswer")),
+                                "bead_area": _rates(AREA),
+                            },
+                        ),
+                    },
+                )
             ),
             "positions": listed(
                 record(
