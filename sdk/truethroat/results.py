@@ -68,7 +68,6 @@ __all__ = [
     "Material",
     "MaterialList",
     "MethodA",
-    "MoneySpan",
     "NumberBand",
     "Operand",
     "Oversize",
@@ -100,7 +99,6 @@ __all__ = [
     "SizeStep",
     "SizedPreparation",
     "SpacingLimit",
-    "Span",
     "Step",
     "Strength",
     "TeeButt",
@@ -574,31 +572,15 @@ class AsWelded(Calculation):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Span(Result):
-    """From least to most; the same where nothing was assumed."""
-
-    low: Quantity
-    high: Quantity
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class MoneySpan(Result):
-    """Money from least to most."""
-
-    low: float
-    high: float
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
 class WeldCost(Result):
     """Cost by its parts, and which of them the total counts; `missing` are those that could not be told."""
 
     currency: str
-    labour: MoneySpan | None = None
-    consumable: MoneySpan | None = None
-    gas: MoneySpan | None = None
-    power: MoneySpan | None = None
-    total: MoneySpan | None = None
+    labour: NumberBand | None = None
+    consumable: NumberBand | None = None
+    gas: NumberBand | None = None
+    power: NumberBand | None = None
+    total: NumberBand | None = None
     counts: tuple[str, ...]
     missing: tuple[str, ...]
 
@@ -608,8 +590,8 @@ class PassCount(Result):
     """One way to count passes, and the rule."""
 
     by: str
-    low: int
-    high: int
+    least: int
+    most: int
     source: str
 
 
@@ -617,8 +599,8 @@ class PassCount(Result):
 class PassCounts(Result):
     """Passes from least to most, and every way they were counted."""
 
-    low: int
-    high: int
+    least: int
+    most: int
     counts: tuple[PassCount, ...]
 
 
@@ -634,8 +616,8 @@ class DensityFigure(Result):
 class Figure(Result):
     """A figure from least to most, and who says so: "given", or a publication."""
 
-    low: Quantity
-    high: Quantity
+    least: Quantity
+    most: Quantity
     source: str
 
 
@@ -643,8 +625,8 @@ class Figure(Result):
 class ShareFigure(Result):
     """A share from least to most, and who says so: "given", or a publication."""
 
-    low: float
-    high: float
+    least: float
+    most: float
     source: str
 
 
@@ -682,11 +664,11 @@ class WeldEstimate(Result):
     length: Quantity
     mass_per_length: Quantity
     deposited: Quantity
-    consumable: Span | None = None
-    arc_time: Span | None = None
-    working_time: Span | None = None
-    gas: Span | None = None
-    energy: Span | None = None
+    consumable: QuantityBand | None = None
+    arc_time: QuantityBand | None = None
+    working_time: QuantityBand | None = None
+    gas: QuantityBand | None = None
+    energy: QuantityBand | None = None
     cost: WeldCost | None = None
     passes: PassCounts | None = None
     rests_on: EstimateBasis
@@ -699,11 +681,11 @@ class EstimateTotals(Result):
     count: int
     length: Quantity
     deposited: Quantity
-    consumable: Span | None = None
-    arc_time: Span | None = None
-    working_time: Span | None = None
-    gas: Span | None = None
-    energy: Span | None = None
+    consumable: QuantityBand | None = None
+    arc_time: QuantityBand | None = None
+    working_time: QuantityBand | None = None
+    gas: QuantityBand | None = None
+    energy: QuantityBand | None = None
     cost: WeldCost | None = None
 
 

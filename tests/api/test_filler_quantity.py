@@ -195,7 +195,7 @@ def test_rates_of_a_process_are_those_of_an_estimate(service: Exchange) -> None:
             usual = [rate for rate in listed[process][field] if rate["usual"]]
             found = row["rests_on"][figure]
             if usual:
-                assert found["low"] == min(rate["low"] for rate in usual)
-                assert found["high"] == max(rate["high"] for rate in usual)
+                assert found["least"] == min(rate["least"] for rate in usual)
+                assert found["most"] == max(rate["most"] for rate in usual)
             else:
                 assert found is None

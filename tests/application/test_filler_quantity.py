@@ -50,7 +50,7 @@ def welds(draw: st.DrawFn) -> Weld:
 
 def ends(span: dict[str, Any]) -> tuple[float, float]:
     """Least and most of a span of quantities or of money."""
-    low, high = span["low"], span["high"]
+    low, high = span["least"], span["most"]
     return (low["value"], high["value"]) if isinstance(low, dict) else (low, high)
 
 
@@ -132,9 +132,9 @@ def test_what_is_told_narrows_the_band(weld: Weld) -> None:
     rests = row["rests_on"]
     told = replace(
         free,
-        efficiency=(rests["efficiency"]["low"] + rests["efficiency"]["high"]) / 2,
-        deposition=Deposition(rests["deposition_rate"]["low"]["value"] / HOUR),
-        operator_factor=rests["operator_factor"]["high"],
+        efficiency=(rests["efficiency"]["least"] + rests["efficiency"]["most"]) / 2,
+        deposition=Deposition(rests["deposition_rate"]["least"]["value"] / HOUR),
+        operator_factor=rests["operator_factor"]["most"],
     )
     inside = filler_quantity(FillerQuantityRequest((told,)))["welds"][0]
     for name in ("consumable", "arc_time", "working_time"):
@@ -247,7 +247,7 @@ def test_metal_cored_wire_is_another_wire() -> None:
     """138 is GMAW by its letters, with 93 % and the gas of cored wire (ESAB handbook pp. 8-2 and 8-7)."""
     cored, solid = (row_of(replace(PLAIN, process=code)) for code in ("138", "135"))
     assert (cored["process"], solid["process"]) == ("GMAW", "GMAW")
-    shares = [(row["rests_on"]["efficiency"]["low"], row["rests_on"]["efficiency"]["high"]) for row in (cored, solid)]
+    shares = [(row["rests_on"]["efficiency"]["least"], row["rests_on"]["efficiency"]["most"]) for row in (cored, solid)]
     assert shares == [(0.93, 0.93), (0.88, 0.98)]
     prints = [
         filler_quantity(FillerQuantityRequest((replace(PLAIN, process=code),)))["provenance"]["fingerprint"]
@@ -268,10 +268,10 @@ def test_a_stub_is_lost_once() -> None:
     """350 mm sticks with 50 mm stubs at 0.7 of what melts: 0.6 of what is bought, and a caution that says so."""
     stick = replace(PLAIN, process="SMAW", efficiency=0.7, electrode=Electrode(350.0, 50.0))
     answer = filler_quantity(FillerQuantityRequest((stick,)))
-    assert answer["welds"][0]["rests_on"]["efficiency"]["low"] == pytest.approx(0.6)
+    assert answer["welds"][0]["rests_on"]["efficiency"]["least"] == pytest.approx(0.6)
     assert "stub-taken-off" in {caution["code"] for caution in answer["cautions"]}
     plain = filler_quantity(FillerQuantityRequest((replace(stick, electrode=None),)))
-    assert plain["welds"][0]["rests_on"]["efficiency"]["low"] == 0.7
+    assert plain["welds"][0]["rests_on"]["efficiency"]["least"] == 0.7
     assert "stub-in-efficiency" in {caution["code"] for caution in plain["cautions"]}
 
 
@@ -295,11 +295,11 @@ def test_a_bead_by_its_speed_follows_the_rate() -> None:
     """3 kg/h at 300 mm/min at 7850 kg/m3 fill 3/(60 x 7850 x 0.3) m2 = 21.2 mm2 (mass balance): 25 mm2 take two."""
     told = replace(PLAIN, deposition=Deposition(3.0 / HOUR), bead=Bead(travel_speed=5.0))
     row = row_of(told)
-    assert row["rests_on"]["bead_area"]["low"]["value"] == pytest.approx(21.23, abs=0.01)
-    assert (row["passes"]["low"], row["passes"]["high"]) == (2, 2)
+    assert row["rests_on"]["bead_area"]["least"]["value"] == pytest.approx(21.23, abs=0.01)
+    assert (row["passes"]["least"], row["passes"]["most"]) == (2, 2)
     # With the band of a process for the rate, the bead is a band too.
     band = row_of(replace(told, deposition=None, process="GMAW"))["rests_on"]["bead_area"]
-    assert band["low"]["value"] < 21.23 < band["high"]["value"]
+    assert band["least"]["value"] < 21.23 < band["most"]["value"]
 
 
 def test_a_thousand_welds_keep_to_one_answer() -> None:

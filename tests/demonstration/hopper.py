@@ -33,11 +33,11 @@ from truethroat import (
     EstimateTotals,
     FilletSize,
     InvalidInput,
-    MoneySpan,
+    NumberBand,
     Prices,
     Quantity,
+    QuantityBand,
     Remedy,
-    Span,
     TruethroatError,
     Weld,
 )
@@ -579,19 +579,19 @@ def _priced(name: str, took: EstimateTotals) -> None:
     print("".join(f"  {cell:<19}" for cell in cells).rstrip())
 
 
-def _from_to(span: Span | None) -> str:
+def _from_to(span: QuantityBand | None) -> str:
     """Least and most, or the one where they are the same."""
     if span is None:
         return "-"
-    low, high = f"{span.low.value:.2f}", f"{span.high.value:.2f}"
-    return f"{low if low == high else f'{low} to {high}'} {span.low.unit}"
+    low, high = f"{span.least.value:.2f}", f"{span.most.value:.2f}"
+    return f"{low if low == high else f'{low} to {high}'} {span.least.unit}"
 
 
-def _money(span: MoneySpan | None) -> str:
+def _money(span: NumberBand | None) -> str:
     """Money from least to most."""
     if span is None:
         return "-"
-    low, high = f"{span.low:.2f}", f"{span.high:.2f}"
+    low, high = f"{span.least:.2f}", f"{span.most:.2f}"
     return low if low == high else f"{low} to {high}"
 
 

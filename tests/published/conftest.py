@@ -25,17 +25,6 @@ CANNOT_BE_ANSWERED
   D-tendon-force, D-Okerblom, D-fillet-transverse-T, D-fillet-transverse-lap: need distortion.
 - Centreline cracking and shape of a pass: EN-UCS-01, EN-UCS-03, C-UCS-1, C-UCS-limits, C-width-depth,
   C-WD-mitre-fillet, C-D11-pass-shape: need crack risk.
-- ESAB handbooks, weight of caps: Q-reinforcement: no answer has a cap. Q-gap-rectangle: a gap comes with its groove.
-- ESAB handbooks, weight of root gaps and caps: Q-gap-rectangle, Q-reinforcement: a preparation has no gap and no cap.
-  Handbook fillet tables with 10 % on the leg: Q-fillet-convex-1_4, -3_16, -5_16, -3_8, -1_2; Q-metric-z6,
-  Q-misprint-14.29: need filler quantity (the last row's misprint cannot be told from a bevel of that depth alone).
-- Efficiency, stubs, deposition rates, gas, operator factor, cost: Q-filler-needed, Q-stub-14-65-2, Q-stub-12-60-5,
-  Q-stub-14-75-2, Q-stub-E7018-link, Q-dep-052-320, Q-dep-MH-0.035, Q-dep-MH-0.052, Q-wire-inperlb-035,
-  Q-wire-inperlb-1_16, Q-dep-test-95g, Q-cost-FCAW, Q-cost-payback, Q-cost-AWTC-9.8, Q-cost-split, Q-gas-flow,
-  Q-operating-factor-TWI, Q-operating-factor-US, Q-efficiency-table, Q-efficiency-FCAW-ranges: need filler quantity.
-- AWS D1.1 Table 5.1, thickness of a fill pass: P-fill-pass-thickness; P-bead-area-from-speed: need filler quantity.
-- AISC Manual, approximate number of passes: P-AISC-pass-table: counts the passes a shop makes, not the least number.
-- Limits on the ground surface and time to grind it: J-gouge-limits, J-grind-rate, J-grind-cap-time: no field for them.
 - Limits on the ground surface and time to grind it: J-gouge-limits, J-grind-rate, J-grind-cap-time: no field for them;
   hours of an estimate are of welding alone.
 - Advice without a figure to compute: J-corner-types. J-square-edge-MIG: square edges by transfer of the wire, which no

@@ -119,7 +119,7 @@ def test_a_cap_over_what_a_groove_opens(ask: Ask) -> None:
 def test_filler_to_buy(ask: Ask) -> None:
     """Page 8-1, P = W L/E: 100 ft of 5/16 in at 86 % take 19.3 lb of cored wire."""
     made = estimate(ask, fillet("5/16 in"), length="100 ft", efficiency=0.86, process="FCAW-G")
-    assert [made["consumable"][end]["value"] for end in ("low", "high")] == pytest.approx([19.3, 19.3], rel=0.005)
+    assert [made["consumable"][end]["value"] for end in ("least", "most")] == pytest.approx([19.3, 19.3], rel=0.005)
 
 
 @pytest.mark.parametrize(
@@ -130,25 +130,25 @@ def test_stubs(ask: Ask, length: str, efficiency: float, stub: str, printed: flo
     """Course, Lesson IX, Fig. 5, p. 9-8: efficiency with the stub lost (most entries are cut, not rounded)."""
     electrode = {"length": length, "stub": stub}
     made = estimate(ask, fillet("1/4 in"), process="SMAW", efficiency=efficiency, electrode=electrode)
-    assert made["rests_on"]["efficiency"]["low"] == pytest.approx(printed, abs=0.001)
+    assert made["rests_on"]["efficiency"]["least"] == pytest.approx(printed, abs=0.001)
 
 
 def test_stub_of_e7018(ask: Ask) -> None:
     """Page 8-8 has 64 % for E7018 3/16 in with a 2 in stub; 74.6 % without it is from memory."""
     electrode = {"length": "14 in", "stub": "2 in"}
     made = estimate(ask, fillet("1/4 in"), process="SMAW", filler="E7018", efficiency=0.746, electrode=electrode)
-    assert made["rests_on"]["efficiency"]["low"] == pytest.approx(0.64, abs=0.002)
+    assert made["rests_on"]["efficiency"]["least"] == pytest.approx(0.64, abs=0.002)
 
 
 def test_a_published_efficiency_and_its_own_stub_belong_together(ask: Ask) -> None:
     """Page 8-2: 59 to 66 % count a 2 in stub; taken off again, a 14 in stick with that stub lies between them."""
     plain = estimate(ask, fillet("1/4 in"), process="SMAW")["rests_on"]["efficiency"]
-    assert (plain["low"], plain["high"]) == (0.59, 0.66)
+    assert (plain["least"], plain["most"]) == (0.59, 0.66)
     electrode = {"length": "14 in", "stub": "2 in"}
     found = estimate(ask, fillet("1/4 in"), process="SMAW", electrode=electrode)["rests_on"]["efficiency"]
     # By hand: 0.59 x 12/10 x 12/14 = 0.607; 0.66 x 18/16 x 12/14 = 0.636; 62 % is printed for 14 in.
-    assert (found["low"], found["high"]) == pytest.approx((0.607, 0.636), abs=0.001)
-    assert found["low"] < 0.62 < found["high"]
+    assert (found["least"], found["most"]) == pytest.approx((0.607, 0.636), abs=0.001)
+    assert found["least"] < 0.62 < found["most"]
 
 
 EFFICIENCIES = {"SAW": {99}, "GMAW": {98, 96, 93}, "FCAW-G": {86}, "FCAW-S": {78}, "SMAW": {59, 62, 66}}
@@ -166,9 +166,9 @@ def test_efficiencies_on_record(read: Read) -> None:
     """Page 8-2 (its row labels from memory), and the ranges of the course, p. 9-8."""
     for process, printed in EFFICIENCIES.items():
         rates = _rates(read, process, "efficiency")
-        assert {round(100 * rate["low"]) for rate in rates if "p. 8-2" in rate["source"]} == printed
+        assert {round(100 * rate["least"]) for rate in rates if "p. 8-2" in rate["source"]} == printed
     cored = _rates(read, "FCAW-G", "efficiency") + _rates(read, "FCAW-S", "efficiency")
-    by_setting = {rate["setting"]: (100 * rate["low"], 100 * rate["high"]) for rate in cored}
+    by_setting = {rate["setting"]: (100 * rate["least"], 100 * rate["most"]) for rate in cored}
     for setting, printed_range in RANGES.items():
         assert by_setting[setting] == pytest.approx(printed_range)
     assert by_setting["E70T-5 in 75 % argon, up to"][1] == pytest.approx(92)
@@ -177,10 +177,10 @@ def test_efficiencies_on_record(read: Read) -> None:
 def test_gas_flows_on_record(read: Read) -> None:
     """Page 8-7: solid wire 25 to 30 ft3/h, cored wire 35 ft3/h (16.5 L/min), from 5/64 in on 40 to 45."""
     solid = next(rate for rate in _rates(read, "GMAW", "gas_flow") if rate["setting"] == "solid wire")
-    assert (solid["low"]["value"], solid["high"]["value"]) == pytest.approx((11.8, 14.2), abs=0.05)
+    assert (solid["least"]["value"], solid["most"]["value"]) == pytest.approx((11.8, 14.2), abs=0.05)
     thin, thick = _rates(read, "FCAW-G", "gas_flow")
-    assert thin["low"]["value"] == pytest.approx(16.5, abs=0.1)
-    assert (thick["low"]["value"], thick["high"]["value"]) == pytest.approx((18.9, 21.2), abs=0.05)
+    assert thin["least"]["value"] == pytest.approx(16.5, abs=0.1)
+    assert (thick["least"]["value"], thick["most"]["value"]) == pytest.approx((18.9, 21.2), abs=0.05)
 
 
 def test_operator_factors_on_record(read: Read) -> None:
@@ -190,12 +190,12 @@ def test_operator_factors_on_record(read: Read) -> None:
         for process in ("SMAW", "GMAW", "FCAW-G", "SAW")
     }
     assert twi["SMAW"][""]["typical"] == 0.25
-    assert (twi["SMAW"][""]["low"], twi["SMAW"][""]["high"]) == (0.15, 0.40)
+    assert (twi["SMAW"][""]["least"], twi["SMAW"][""]["most"]) == (0.15, 0.40)
     assert (twi["GMAW"]["semi-automatic"]["typical"], twi["GMAW"]["automatic"]["typical"]) == (0.45, 0.90)
     assert (twi["FCAW-G"]["semi-automatic"]["typical"], twi["SAW"]["mechanised"]["typical"]) == (0.40, 0.40)
     others = {
         (process, source): [
-            rate["low"]
+            rate["least"]
             for rate in _rates(read, process, "operator_factor")
             if source in rate["source"] and rate["usual"]
         ]
@@ -230,7 +230,7 @@ def _per_pound(ask: Ask, weld: dict[str, Any], prices: dict[str, Any], pounds: f
 def test_cost_of_cored_wire(ask: Ask) -> None:
     """Page 8-8, E71T-1 1/16 in at 300 A: 9.80 + 2.05 + 0.08 = 11.93 dollars a pound."""
     cost = _per_pound(ask, FCAW, PRICES)["cost"]
-    found = [cost[part]["low"] for part in ("labour", "consumable", "gas", "total")]
+    found = [cost[part]["least"] for part in ("labour", "consumable", "gas", "total")]
     assert found == pytest.approx([9.80, 2.05, 0.08, 11.93], abs=0.006)
     assert cost["power"] is None
     assert cost["counts"] == ["labour", "consumable", "gas"]
@@ -243,18 +243,18 @@ def test_cost_of_stick(ask: Ask) -> None:
     weld = {key: value for key, value in SMAW.items() if key != "gas_flow"}
     prices = {**PRICES, "consumables": [{"filler": "E7018", "amount": 7, "per": "lb"}, {"amount": 0.85, "per": "lb"}]}
     cost = _per_pound(ask, weld, prices)["cost"]
-    found = [cost[part]["low"] for part in ("labour", "consumable", "gas", "total")]
+    found = [cost[part]["least"] for part in ("labour", "consumable", "gas", "total")]
     assert found == pytest.approx([27.78, 1.33, 0.0, 29.11], abs=0.006)
 
 
 def test_payback(ask: Ask) -> None:
     """Page 8-8: 2,900 dollars over the 17.18 saved a pound are 168.8 lb, which take 37 h."""
     stick = {key: value for key, value in SMAW.items() if key != "gas_flow"}
-    dear = _per_pound(ask, stick, {**PRICES, "consumables": [{"amount": 0.85, "per": "lb"}]})["cost"]["total"]["low"]
-    saved = dear - _per_pound(ask, FCAW, PRICES)["cost"]["total"]["low"]
+    dear = _per_pound(ask, stick, {**PRICES, "consumables": [{"amount": 0.85, "per": "lb"}]})["cost"]["total"]["least"]
+    saved = dear - _per_pound(ask, FCAW, PRICES)["cost"]["total"]["least"]
     assert saved == pytest.approx(17.18, abs=0.01)
     assert 2900 / saved == pytest.approx(168.8, rel=0.01)
-    hours = _per_pound(ask, FCAW, PRICES, pounds=168.8)["working_time"]["low"]["value"]
+    hours = _per_pound(ask, FCAW, PRICES, pounds=168.8)["working_time"]["least"]["value"]
     assert hours == pytest.approx(37, rel=0.01)
 
 
@@ -262,8 +262,8 @@ def test_payback_of_the_course(ask: Ask) -> None:
     """Course, 9.8, p. 9-23: 2,800 dollars at 7 a pound are 400 lb; at 7.4 lb/h and 0.5 that is 108 h, 13.5 days."""
     weld = {**FCAW, "process": "GMAW", "deposition": {"rate": "7.4 lb/h"}, "operator_factor": 0.5}
     hours = _per_pound(ask, weld, PRICES | {"consumables": [{"amount": 1, "per": "lb"}]}, pounds=2800 / 7)
-    assert hours["working_time"]["low"]["value"] == pytest.approx(108, rel=0.005)
-    assert hours["working_time"]["low"]["value"] / 8 == pytest.approx(13.5, rel=0.005)
+    assert hours["working_time"]["least"]["value"] == pytest.approx(108, rel=0.005)
+    assert hours["working_time"]["least"]["value"] / 8 == pytest.approx(13.5, rel=0.005)
 
 
 def test_cost_of_power(ask: Ask) -> None:
@@ -271,5 +271,5 @@ def test_cost_of_power(ask: Ask) -> None:
     # By hand at 0.10 $/kWh, 28 V, 300 A and 10.2 lb/h: 0.1 x 28 x 300/10,200 = 0.0824 $/lb.
     weld = {**FCAW, "arc": {"voltage": "28 V", "current": "300 A", "source_efficiency": 1}}
     cost = _per_pound(ask, weld, PRICES | {"power": {"amount": 0.10, "per": "kWh"}})["cost"]
-    assert cost["power"]["low"] == pytest.approx(0.0824, abs=0.0001)
-    assert cost["power"]["low"] / cost["total"]["low"] < 0.01
+    assert cost["power"]["least"] == pytest.approx(0.0824, abs=0.0001)
+    assert cost["power"]["least"] / cost["total"]["least"] < 0.01

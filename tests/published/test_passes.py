@@ -11,7 +11,7 @@ from tests.published.estimates import estimate, fillet
 def _counts(ask: Ask, shape: dict[str, Any], **more: Any) -> dict[str, Any]:
     """Give the passes of a shape, each count by its name."""
     passes = estimate(ask, shape, **more)["passes"]
-    return {**passes, **{count["by"]: (count["low"], count["high"]) for count in passes["counts"]}}
+    return {**passes, **{count["by"]: (count["least"], count["most"]) for count in passes["counts"]}}
 
 
 @pytest.mark.parametrize(
@@ -21,7 +21,7 @@ def _counts(ask: Ask, shape: dict[str, Any], **more: Any) -> dict[str, Any]:
 def test_handbook_counts(ask: Ask, leg: str, passes: int) -> None:
     """AISC Manual, approximate number of passes of fillets (from memory); over 3/4 in it lists none."""
     found = _counts(ask, fillet(f"{leg} in"))
-    assert (found["low"], found["high"], found["handbook"]) == (passes, passes, (passes, passes))
+    assert (found["least"], found["most"], found["handbook"]) == (passes, passes, (passes, passes))
     assert estimate(ask, fillet("13/16 in"))["passes"] is None
 
 
@@ -30,8 +30,8 @@ def test_half_inch_horizontal(ask: Ask, leg: str, least: int, probable: int) -> 
     """Miller: a horizontal 1/2 in fillet needs at least three passes, probably six; a 1/4 in one is one pass."""
     found = _counts(ask, fillet(leg), process="SMAW", position="2F")
     assert found["single-pass-limit"] == (least, least)
-    assert found["low"] == least
-    assert found["low"] <= probable <= found["high"]
+    assert found["least"] == least
+    assert found["least"] <= probable <= found["most"]
 
 
 @pytest.mark.parametrize(
@@ -109,12 +109,12 @@ def test_bead_from_travel_speed(ask: Ask) -> None:
         deposition={"rate": "3.6 kg/h"},
         bead={"travel_speed": "350 mm/min"},
     )
-    assert made["rests_on"]["bead_area"]["low"]["value"] == pytest.approx(21.8, rel=0.005)
-    assert (made["passes"]["low"], made["passes"]["high"]) == (1, 1)
+    assert made["rests_on"]["bead_area"]["least"]["value"] == pytest.approx(21.8, rel=0.005)
+    assert (made["passes"]["least"], made["passes"]["most"]) == (1, 1)
 
 
 def test_a_given_bead_counts_whole_passes(ask: Ask) -> None:
     """50 mm2 in passes of 20 are three; of 25 just two, for all the last bit of a float."""
     for bead, expected in (("20 mm2", 3), ("25 mm2", 2)):
         found = _counts(ask, fillet("10 mm"), units="metric", process="GMAW", position="2F", bead={"area": bead})
-        assert (found["low"], found["high"]) == (expected, expected)
+        assert (found["least"], found["most"]) == (expected, expected)

@@ -16,12 +16,12 @@ def _q(value: float, unit: str = "mm") -> dict[str, Any]:
 
 
 def _span(value: float, unit: str) -> dict[str, Any]:
-    return {"low": _q(value, unit), "high": _q(value + 1, unit)}
+    return {"least": _q(value, unit), "most": _q(value + 1, unit)}
 
 
 _COST = {
     "currency": "XTS",
-    "labour": {"low": 721, "high": 722},
+    "labour": {"least": 721, "most": 722},
     "consumable": None,
     "gas": None,
     "power": None,
@@ -284,13 +284,13 @@ ANSWERS: dict[str, dict[str, Any]] = {
                 "energy": None,
                 "cost": _COST,
                 "passes": {
-                    "low": 1,
-                    "high": 3,
-                    "counts": [{"by": "invented", "low": 1, "high": 3, "source": "nowhere"}],
+                    "least": 1,
+                    "most": 3,
+                    "counts": [{"by": "invented", "least": 1, "most": 3, "source": "nowhere"}],
                 },
                 "rests_on": {
                     "density": {"value": _q(712, "kg/m3"), "source": "nowhere"},
-                    "efficiency": {"low": 713, "high": 714, "source": "nowhere"},
+                    "efficiency": {"least": 713, "most": 714, "source": "nowhere"},
                     "deposition_rate": {**_span(715, "kg/h"), "source": "given"},
                     "operator_factor": None,
                     "gas_flow": None,

@@ -369,14 +369,14 @@ def test_an_estimate_is_typed(client: Client) -> None:
     answer = client.filler_quantity(welds=[])
     (weld,) = answer.welds
     assert weld.consumable is not None
-    assert (weld.consumable.low, weld.consumable.high) == (Quantity(706, "kg"), Quantity(707, "kg"))
+    assert (weld.consumable.least, weld.consumable.most) == (Quantity(706, "kg"), Quantity(707, "kg"))
     assert (weld.working_time, weld.energy) == (None, None)
     assert weld.passes is not None
-    assert weld.passes.counts[0].high == 3
+    assert weld.passes.counts[0].most == 3
     assert weld.cost is not None
     assert weld.cost.labour is not None
-    assert (weld.cost.labour.high, weld.cost.total, weld.cost.missing) == (722, None, ("gas",))
+    assert (weld.cost.labour.most, weld.cost.total, weld.cost.missing) == (722, None, ("gas",))
     assert weld.rests_on.efficiency is not None
-    assert (weld.rests_on.efficiency.low, weld.rests_on.density.value) == (713, Quantity(712, "kg/m3"))
+    assert (weld.rests_on.efficiency.least, weld.rests_on.density.value) == (713, Quantity(712, "kg/m3"))
     assert answer.totals.deposited == Quantity(718, "kg")
     assert (answer.groups[0].process, answer.groups[0].count) == (None, 5)

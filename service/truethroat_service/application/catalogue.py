@@ -133,8 +133,8 @@ def _rates(process: str, units: UnitSystem) -> dict[str, Any]:
         quantity.replace("-", "_"): [
             {
                 "setting": rate.setting,
-                "low": shown(rate.low, dimension),
-                "high": shown(rate.high, dimension),
+                "least": shown(rate.low, dimension),
+                "most": shown(rate.high, dimension),
                 "typical": None if rate.typical is None else shown(rate.typical, dimension),
                 "usual": rate.usual,
                 "source": str(Source("", rate.source, rate.mark)),

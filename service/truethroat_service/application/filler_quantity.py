@@ -300,28 +300,28 @@ def _taken(row: Estimate, units: Units) -> dict[str, Any]:
 
 def _span(dimension: Dimension, span: Span | None, units: Units) -> dict[str, Any] | None:
     """Least and most, as quantities."""
-    return None if span is None else {"low": units.of(dimension, span[0]), "high": units.of(dimension, span[1])}
+    return None if span is None else {"least": units.of(dimension, span[0]), "most": units.of(dimension, span[1])}
 
 
 def _band(dimension: Dimension, band: Band | None, units: Units) -> dict[str, Any] | None:
     """Figure with its source, as quantities."""
     if band is None:
         return None
-    return {"low": units.of(dimension, band.low), "high": units.of(dimension, band.high), "source": band.source}
+    return {"least": units.of(dimension, band.low), "most": units.of(dimension, band.high), "source": band.source}
 
 
 def _share(band: Band | None) -> dict[str, Any] | None:
     """Share with its source."""
-    return None if band is None else {"low": band.low, "high": band.high, "source": band.source}
+    return None if band is None else {"least": band.low, "most": band.high, "source": band.source}
 
 
 def _passes(found: Passes) -> dict[str, Any]:
     """Passes with every count."""
     return {
-        "low": found.low,
-        "high": found.high,
+        "least": found.low,
+        "most": found.high,
         "counts": [
-            {"by": count.by, "low": count.low, "high": count.high, "source": str(count.source)}
+            {"by": count.by, "least": count.low, "most": count.high, "source": str(count.source)}
             for count in found.counts
         ],
     }

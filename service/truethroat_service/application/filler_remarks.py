@@ -76,14 +76,14 @@ def _sum_up(totals: Mapping[str, Any], remarks: Remarks) -> None:
         remarks.because(f"{_between(totals['working_time'])} on the clock, {_between(totals['arc_time'])} of arc.")
     cost = totals["cost"]
     if cost is not None and cost["total"] is not None:
-        low, high = cost["total"]["low"], cost["total"]["high"]
+        low, high = cost["total"]["least"], cost["total"]["most"]
         amount = f"{low:.2f}" if low == high else f"{low:.2f} to {high:.2f}"
         remarks.because(f"{amount} {cost['currency']} for {' and '.join(cost['counts'])}.")
 
 
 def _between(span: Mapping[str, Any]) -> str:
     """Least and most as text; one of them where they are the same."""
-    low, high = span["low"]["text"], span["high"]["text"]
+    low, high = span["least"]["text"], span["most"]["text"]
     return str(low) if low == high else f"{low} to {high}"
 
 

@@ -128,4 +128,4 @@ def shown(parts: Mapping[str, Span | None], currency: str) -> dict[str, Any]:
 
 
 def _shown(span: Span | None) -> dict[str, float] | None:
-    return None if span is None else {"low": span[0], "high": span[1]}
+    return None if span is None else {"least": span[0], "most": span[1]}

@@ -18,8 +18,8 @@ def _rates(of: Json) -> Json:
             "Figure of one publication.",
             {
                 "setting": text("What it was found with."),
-                "low": of,
-                "high": of,
+                "least": of,
+                "most": of,
                 "typical": nullable(of),
                 "usual": {"type": "boolean", "description": "Whether an estimate that lacks the figure spans it."},
                 "source": text(),

@@ -16,24 +16,24 @@ _WHOLE: Json = {"type": "integer"}
 
 def _span(of: Json) -> Json:
     """Least and most."""
-    return record("From least to most; the same where nothing was assumed.", {"low": of, "high": of})
+    return record("From least to most; the same where nothing was assumed.", {"least": of, "most": of})
 
 
 def _figure(of: Json) -> Json:
     """Least and most of a figure, and where it comes from."""
-    return record("Figure, and who says so.", {"low": of, "high": of, "source": text('"given", or a publication.')})
+    return record("Figure, and who says so.", {"least": of, "most": of, "source": text('"given", or a publication.')})
 
 
 _MASS, _TIME = ref("MassAnswer"), ref("WorkingTimeAnswer")
-_MONEY = nullable(ref("MoneySpan"))
+_MONEY = nullable(ref("MoneyBand"))
 
 _TAKEN: dict[str, Json] = {
     "deposited": {**_MASS, "description": "Weld metal, excess and all."},
-    "consumable": {**nullable(ref("MassSpan")), "description": "What to buy."},
-    "arc_time": {**nullable(ref("WorkingTimeSpan")), "description": "While the arc burns."},
-    "working_time": {**nullable(ref("WorkingTimeSpan")), "description": "On the clock."},
-    "gas": {**nullable(ref("VolumeSpan")), "description": "Shielding gas while the arc burns."},
-    "energy": {**nullable(ref("EnergySpan")), "description": "From the mains."},
+    "consumable": {**nullable(ref("MassBand")), "description": "What to buy."},
+    "arc_time": {**nullable(ref("WorkingTimeBand")), "description": "While the arc burns."},
+    "working_time": {**nullable(ref("WorkingTimeBand")), "description": "On the clock."},
+    "gas": {**nullable(ref("VolumeBand")), "description": "Shielding gas while the arc burns."},
+    "energy": {**nullable(ref("EnergyBand")), "description": "From the mains."},
     "cost": {**nullable(ref("WeldCost")), "description": "At the caller's prices; null without any."},
 }
 _SUMS: dict[str, Json] = {"count": _WHOLE, "length": LENGTH, **_TAKEN}
@@ -46,11 +46,11 @@ COMPONENTS: dict[str, Json] = {
     "DensityAnswer": answered(DENSITY),
     "DepositionRateAnswer": answered(MASS_RATE),
     "GasFlowAnswer": answered(GAS_FLOW),
-    "MassSpan": _span(_MASS),
-    "WorkingTimeSpan": _span(_TIME),
-    "VolumeSpan": _span(ref("VolumeAnswer")),
-    "EnergySpan": _span(ref("EnergyAnswer")),
-    "MoneySpan": _span(number()),
+    "MassBand": _span(_MASS),
+    "WorkingTimeBand": _span(_TIME),
+    "VolumeBand": _span(ref("VolumeAnswer")),
+    "EnergyBand": _span(ref("EnergyAnswer")),
+    "MoneyBand": _span(number()),
     "ShareFigure": _figure(number()),
     "RateFigure": _figure(ref("DepositionRateAnswer")),
     "FlowFigure": _figure(ref("GasFlowAnswer")),
@@ -71,8 +71,8 @@ COMPONENTS: dict[str, Json] = {
     "PassCounts": record(
         "Passes, from least to most, and every way they were counted.",
         {
-            "low": _WHOLE,
-            "high": _WHOLE,
+            "least": _WHOLE,
+            "most": _WHOLE,
             "counts": listed(
                 record(
                     "One way to count.",
@@ -81,8 +81,8 @@ COMPONENTS: dict[str, Json] = {
                             "type": "string",
                             "enum": ["single-pass-limit", "pass-thickness", "layers", "bead-area", "handbook"],
                         },
-                        "low": _WHOLE,
-                        "high": _WHOLE,
+                        "least": _WHOLE,
+                        "most": _WHOLE,
                         "source": text(),
                     },
                 )
