@@ -47,8 +47,10 @@ from truethroat.results import (
     Answer,
     AsWelded,
     BevelDepth,
+    BreakTest,
     Calculation,
     CrackRisk,
+    Distortion,
     FillerMetalList,
     FillerQuantity,
     FilletSize,
@@ -589,6 +591,96 @@ class Client:
                 "leg": leg,
                 "low_hydrogen": low_hydrogen,
                 "crater": crater,
+                "units": units,
+                "working": working,
+                "mark": mark,
+            },
+            timeout,
+        )
+
+    def distortion(
+        self,
+        *,
+        joint: Object | None = None,
+        length: QuantityInput | None = None,
+        member: Object | None = None,
+        heat_input: QuantityInput | None = None,
+        iso_13920: Object | None = None,
+        calibration: Object | None = None,
+        size_step: QuantityInput | None = None,
+        units: Literal["metric", "us"] | None = None,
+        working: bool | None = None,
+        mark: str | None = None,
+        timeout: Timeout | None = None,
+    ) -> Distortion:
+        """Ask how a joint shrinks and turns when welded, by several methods, and what would do less.
+
+        Arguments left out are not sent, so the service's own defaults hold.
+        """
+        return self._calculate(
+            "/v1/distortion",
+            Distortion,
+            {
+                "joint": joint,
+                "length": length,
+                "member": member,
+                "heat_input": heat_input,
+                "iso_13920": iso_13920,
+                "calibration": calibration,
+                "size_step": size_step,
+                "units": units,
+                "working": working,
+                "mark": mark,
+            },
+            timeout,
+        )
+
+    def break_test(
+        self,
+        *,
+        coupon: Literal["tee", "inside-corner", "outside-corner"] | None = None,
+        seam: Seam | Object | None = None,
+        preparation: Object | None = None,
+        penetration: Penetration | Object | None = None,
+        face_height: QuantityInput | None = None,
+        hollow: QuantityInput | None = None,
+        finish: Finish | Object | None = None,
+        weld: Object | None = None,
+        plates: Object | None = None,
+        length: QuantityInput | None = None,
+        lever: QuantityInput | None = None,
+        notch: Object | None = None,
+        hand_force: QuantityInput | None = None,
+        rules: Literal["aws-d1-1-2010", "iso-9017"] | None = None,
+        outcome: Object | None = None,
+        units: Literal["metric", "us"] | None = None,
+        working: bool | None = None,
+        mark: str | None = None,
+        timeout: Timeout | None = None,
+    ) -> BreakTest:
+        """Ask what force on a lever opens a coupon from its root, and what its broken faces are worth.
+
+        Arguments left out are not sent, so the service's own defaults hold.
+        """
+        return self._calculate(
+            "/v1/break-test",
+            BreakTest,
+            {
+                "coupon": coupon,
+                "seam": seam,
+                "preparation": preparation,
+                "penetration": penetration,
+                "face_height": face_height,
+                "hollow": hollow,
+                "finish": finish,
+                "weld": weld,
+                "plates": plates,
+                "length": length,
+                "lever": lever,
+                "notch": notch,
+                "hand_force": hand_force,
+                "rules": rules,
+                "outcome": outcome,
                 "units": units,
                 "working": working,
                 "mark": mark,

@@ -14,11 +14,14 @@ from truethroat.decoding import ReadOnly, encode
 from truethroat.quantity import Quantity
 
 __all__ = [
+    "Acceptance",
     "Alternative",
     "Answer",
     "AsWelded",
+    "BalancedThroat",
     "BeadShape",
     "BevelDepth",
+    "BreakTest",
     "Budget",
     "Calculation",
     "Callout",
@@ -27,11 +30,17 @@ __all__ = [
     "Components",
     "ConcentricGroup",
     "Cooling",
+    "CouponCheck",
     "CrackFactor",
     "CrackIndex",
     "CrackRisk",
     "Creditable",
     "DensityFigure",
+    "Distortion",
+    "DistortionAlternative",
+    "DistortionBand",
+    "DistortionEstimate",
+    "DistortionSpan",
     "EffectiveLength",
     "EstimateBasis",
     "EstimateGroup",
@@ -45,6 +54,7 @@ __all__ = [
     "FilletHeat",
     "FilletSize",
     "FlangeWidth",
+    "FoldingPlate",
     "GrindAllowance",
     "GroovePreparation",
     "GroovePreparationList",
@@ -68,7 +78,10 @@ __all__ = [
     "Material",
     "MaterialList",
     "MethodA",
+    "MethodLeftOut",
     "NumberBand",
+    "OpenedAccount",
+    "OpeningStages",
     "Operand",
     "Oversize",
     "Overweld",
@@ -96,14 +109,20 @@ __all__ = [
     "SectionPart",
     "Service",
     "ShareFigure",
+    "ShrinkingWeld",
     "SizeStep",
     "SizedPreparation",
     "SpacingLimit",
+    "SpanRatio",
+    "StandardCoupon",
     "Step",
     "Strength",
     "TeeButt",
     "TensionMemberStrength",
     "ThroatAsWelded",
+    "ThroatRange",
+    "ToleranceCheck",
+    "ToleranceClass",
     "WeldAction",
     "WeldBalance",
     "WeldCost",
@@ -935,6 +954,215 @@ class CrackRisk(Calculation):
     least_sizes: tuple[LeastFillet, ...]
     factors: tuple[CrackFactor, ...]
     left_out: tuple[LeftOut, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class DistortionEstimate(Result):
+    """What one method gives, and how the method came to the service."""
+
+    method: str
+    value: Quantity
+    source: str
+    sureness: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class MethodLeftOut(Result):
+    """A method that does not cover the joint, and why."""
+
+    method: str
+    reason: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class DistortionBand(Result):
+    """One quantity by its methods; `low` and `high` are None where none covers the joint."""
+
+    low: Quantity | None = None
+    high: Quantity | None = None
+    methods: tuple[DistortionEstimate, ...]
+    left_out: tuple[MethodLeftOut, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ShrinkingWeld(Result):
+    """The weld metal that shrinks: area of one weld, their number, the share of the length welded."""
+
+    area: Quantity
+    welds: int
+    welded_share: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ToleranceClass(Result):
+    """Plus or minus of one class; of an angle also its tangent, exact and as the standard prints it."""
+
+    class_: str
+    tolerance: Quantity
+    rise: float | None = None
+    printed_rise: float | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ToleranceCheck(Result):
+    """One estimate against every class of its table, on the upper end of its band."""
+
+    quantity: str
+    nominal: Quantity
+    value: Quantity
+    classes: tuple[ToleranceClass, ...]
+    keeps: str | None = None
+    asked: str | None = None
+    verdict: str | None = None
+    table: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SpanRatio(Result):
+    """A span over that of the joint asked about, method by method."""
+
+    low: float
+    high: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class DistortionSpan(Result):
+    """Least and greatest of the methods; `ratio` is None where no method covers both joints."""
+
+    low: Quantity
+    high: Quantity
+    ratio: SpanRatio | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class DistortionAlternative(Result):
+    """Another way to weld the joint: `do` says which, one of the sizes how large."""
+
+    do: str
+    steps: int | None = None
+    leg: Quantity | None = None
+    root_opening: Quantity | None = None
+    depth: Quantity | None = None
+    metal_ratio: float
+    strength_ratio: float
+    transverse: DistortionSpan | None = None
+    longitudinal: DistortionSpan | None = None
+    angular: DistortionSpan | None = None
+    edge_lift: DistortionSpan | None = None
+    bowing: DistortionSpan | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Distortion(Calculation):
+    """How a joint shrinks and turns when welded."""
+
+    transverse: DistortionBand
+    longitudinal: DistortionBand
+    angular: DistortionBand
+    edge_lift: DistortionBand
+    bowing: DistortionBand
+    restrained_angular: DistortionBand | None = None
+    weld: ShrinkingWeld
+    iso_13920: tuple[ToleranceCheck, ...]
+    alternatives: tuple[DistortionAlternative, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ThroatRange(Result):
+    """A throat as given, and at its least and most by its tolerances."""
+
+    least: Quantity
+    nominal: Quantity
+    most: Quantity
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class OpeningStages(Result):
+    """Moment or force at which the root yields, the throat folds, breaks, and breaks at the most."""
+
+    first_yield: Quantity
+    hinge: Quantity
+    breaking: Quantity
+    breaking_at_most: Quantity
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class OpenedAccount(Result):
+    """What one account of the throat takes to open."""
+
+    verdict: str
+    throat: ThroatRange
+    moment: OpeningStages
+    force: OpeningStages
+    governs: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class BalancedThroat(Result):
+    """The throat that breaks just as the plate folds, and the leg of a fillet that has it."""
+
+    throat: Quantity
+    leg: Quantity | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class FoldingPlate(Result):
+    """What folds the thinner plate."""
+
+    moment: Quantity
+    force: Quantity
+    balance: BalancedThroat
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class CouponCheck(Result):
+    """One dimension of a coupon or its broken faces against its limit, a least or a most."""
+
+    name: str
+    value: Quantity
+    least: Quantity | None = None
+    most: Quantity | None = None
+    verdict: str
+    source: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class StandardCoupon(Result):
+    """The coupon that the rules know."""
+
+    plate: Quantity
+    leg: Quantity
+    least_width: Quantity
+    welded_length: Quantity
+    specimen: Quantity
+    source: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Acceptance(Result):
+    """What the outcome of a test is worth."""
+
+    verdict: str
+    limits: tuple[CouponCheck, ...]
+    source: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class BreakTest(Calculation):
+    """What opens a coupon from its root, counting all the throat there is."""
+
+    throat: ThroatRange
+    moment: OpeningStages
+    force: OpeningStages
+    governs: str
+    creditable: OpenedAccount
+    strength: OpenedAccount
+    plate: FoldingPlate
+    length: Quantity
+    fold: str
+    checks: tuple[CouponCheck, ...]
+    standard_coupon: StandardCoupon | None = None
+    acceptance: Acceptance | None = None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -205,6 +205,43 @@ GRADED: Json = {
 }
 
 
+DISTORTION = "/v1/distortion"
+
+FLANGE: Json = {
+    "joint": {"kind": "tee", "thickness": "12 mm", "width": "200 mm", "leg": "6 mm", "sides": 2},
+    "length": "3 m",
+    "member": {"area": "6000 mm2", "second_moment": "4500 cm4", "eccentricity": "90 mm"},
+    "heat_input": "1.1 kJ/mm",
+}
+GROOVED: Json = {
+    "joint": {
+        "kind": "butt",
+        "thickness": "12 mm",
+        "weld": {"groove": "single-v", "root_opening": "3 mm"},
+        "runs": 3,
+    },
+    "length": "2 m",
+}
+LAPPED: Json = {"joint": {"kind": "lap", "thickness": "10 mm", "leg": "6 mm"}}
+
+BREAK = "/v1/break-test"
+
+COUPON: Json = {
+    "coupon": "tee",
+    "seam": {"kind": "fillet", "legs": ["8 mm", "8 mm"], "thickness": ["12 mm", "12 mm"]},
+    "weld": {"yield_strength": "420 MPa", "tensile_strength": "500 MPa"},
+    "plates": {"yield_strength": "355 MPa"},
+    "length": "150 mm",
+    "lever": "300 mm",
+}
+CORNER_COUPON: Json = {
+    **COUPON,
+    "coupon": "outside-corner",
+    "seam": {"kind": "closed-corner", "thickness": ["6 mm", "6 mm"]},
+    "penetration": {"depth": "1 mm", "vouched": "measured"},
+}
+
+
 def changed(request: Json, **changes: Any) -> Json:
     """Give a copy of a request with fields set or left out; ``__`` steps into an object or a list."""
     made = deepcopy(request)

@@ -18,23 +18,30 @@ from tests.api.sound import (
     ANGLE_ON_GUSSET,
     BEVEL,
     BRACKET,
+    BREAK,
     BUTT,
     CLOSED,
     CONCENTRIC,
+    CORNER_COUPON,
+    COUPON,
     CRACK,
+    DISTORTION,
     EN,
     EN_GROOVE,
     ESTIMATE,
     FILLET,
     FILLET_SEAM,
+    FLANGE,
     GAUGED,
     GRADED,
     GRIND,
     GROOVE,
+    GROOVED,
     GROUP,
     HALF_OPEN,
     HEAT,
     HEATED,
+    LAPPED,
     LEFT_OUT,
     ON_FLANGE,
     OPEN,
@@ -205,7 +212,7 @@ def test_quantities_have_a_format_and_closed_units() -> None:
     mechanical = {"Length", "Force", "ForcePerLength", "Moment", "Stress", "Angle", "Area"}
     thermal = {"Voltage", "Current", "Speed", "EnergyPerLength", "Temperature", "TimeSpan", "HydrogenContent"}
     metal = {"DepositionRate", "Density", "MassPerLength", "GasFlow"}
-    assert set(names) == mechanical | thermal | metal
+    assert set(names) == mechanical | thermal | metal | {"HandForce", "SecondMomentOfArea"}
     for name in names:
         text, closed = SCHEMAS[name]["anyOf"]
         assert text["type"] == "string"
@@ -362,6 +369,38 @@ HOLDING: list[tuple[str, Json]] = [
     (GROUP, BRACKET),
     (GROUP, changed(BRACKET, load={"force": {"x": "9 kN"}, "at": {"y": "80 mm"}, "moment": {"z": "1 kN*m"}})),
     (GROUP, changed(BRACKET, load={"force": {"z": "9 kN"}, "at": {"z": "80 mm"}, "moment": {"x": "1 kN*m"}})),
+    (DISTORTION, FLANGE),
+    (DISTORTION, changed(FLANGE, iso_13920={"linear_class": "C", "across": "300 mm"}, calibration={"angular": 0.8})),
+    (DISTORTION, changed(FLANGE, joint={"kind": "tee", "thickness": "12 mm", "leg": "6 mm", "runs": 2})),
+    (DISTORTION, changed(FLANGE, calibration={})),
+    (DISTORTION, LAPPED),
+    (DISTORTION, GROOVED),
+    (DISTORTION, changed(GROOVED, joint__restraint={"span": "500 mm", "coefficient": "20 kN"})),
+    *(
+        (DISTORTION, changed(GROOVED, joint={"kind": "butt", "thickness": "12 mm", "weld": weld}))
+        for weld in (
+            {"groove": "square", "root_opening": "2 mm"},
+            {"groove": "single-v"},
+            {"groove": "single-bevel"},
+            {"groove": "double-v"},
+            {"groove": "double-bevel"},
+            {"groove": "by-area", "area": "80 mm2"},
+        )
+    ),
+    (BREAK, COUPON),
+    (BREAK, CORNER_COUPON),
+    (BREAK, changed(CORNER_COUPON, preparation={}, notch={})),
+    (BREAK, changed(CORNER_COUPON, seam={"kind": "open-corner", "thickness": ["6 mm", "8 mm"]})),
+    (
+        BREAK,
+        changed(
+            CORNER_COUPON,
+            seam={"kind": "half-open-corner", "thickness": ["6 mm", "8 mm"], "overlap": "2 mm"},
+            finish={"to": "radius", "radius": "2 mm"},
+        ),
+    ),
+    (BREAK, changed(COUPON, rules="aws-d1-1-2010", outcome={"ended": "broken", "fused_to_root": True})),
+    (BREAK, changed(COUPON, rules="aws-d1-1-2010", outcome={"ended": "folded-flat"}, plates={"material": "S355"})),
 ]
 
 

@@ -12,10 +12,14 @@ from tests.api.exchange import PROBLEM, Exchange
 from tests.api.sound import (
     BEVEL,
     BRACKET,
+    BREAK,
     CLOSED,
+    COUPON,
+    DISTORTION,
     EN,
     ESTIMATE,
     FILLET,
+    FLANGE,
     GAUGED,
     GRIND,
     GROOVE,
@@ -40,6 +44,8 @@ CALCULATIONS = [
     (GAUGED, SIX),
     (GROOVE, TO_GROOVE),
     (ESTIMATE, PRICED),
+    (DISTORTION, FLANGE),
+    (BREAK, COUPON),
 ]
 EVERYWHERE = ["/v1", "/v1/rule-sets", "/v1/materials", "/v1/filler-metals", "/v1/processes", "/livez", "/readyz"]
 

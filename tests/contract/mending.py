@@ -72,6 +72,8 @@ def mended(path: str, body: Any) -> Any:
         "/v1/heat": _heated,
         "/v1/crack-risk": _graded,
         "/v1/filler-quantity": _estimated,
+        "/v1/distortion": _distorted,
+        "/v1/break-test": _broken,
     }[path](made, chance)
     return made
 
@@ -582,6 +584,86 @@ def _graded(body: Json, chance: Chance) -> None:
     metal = {"C": 0.1, "S": 0.015, "P": 0.02, "Nb": 0.01, "Si": 0.3, "Mn": 1.1}
     if "weld_metal" in body:
         body["weld_metal"] = metal
+
+
+def _distorted(body: Json, chance: Chance) -> None:
+    """Mend a joint to shrink: a usual section, what its methods go by, and tolerances they are held against."""
+    joint = body["joint"]
+    joint["thickness"] = _millimetres(chance, 10, 30)
+    if "leg" in joint:
+        joint["leg"] = _millimetres(chance, 4, 7)
+        _drop(joint, "runs" if joint.get("sides") == 2 else "width")
+    if "weld" in joint:
+        _groove_of(joint, chance)
+    if joint["kind"] == "tee" and joint.get("sides") != 2 and "runs" not in joint:
+        _drop(joint, "restraint")
+    for place, field, usual in (
+        (joint, "width", "200 mm"),
+        (joint, "area", "25 mm2"),
+        (joint, "restraint", {"span": "20 in", "coefficient": "20 kN"}),
+        (body, "size_step", "1/16 in"),
+        (body, "heat_input", "30 kJ/in"),
+    ):
+        if field in place:
+            place[field] = usual
+    body["length"] = chance.of("1 m", "10 ft", {"value": 2500, "unit": "mm"})
+    if "member" in body:
+        body["member"] = {"area": chance.of("5000 mm2", "9 in2")} | chance.of(
+            {}, {"second_moment": "4000 cm4", "eccentricity": "90 mm"}
+        )
+    else:
+        _drop(body, "heat_input")
+    if "iso_13920" in body:
+        body["iso_13920"] = chance.of(
+            {"linear_class": "B", "across": "300 mm"}, {"along": "2 m"}, {"linear_class": "C", "along": "8 ft"}
+        )
+
+
+def _groove_of(joint: Json, chance: Chance) -> None:
+    """Mend the groove of a butt, and what goes with some grooves alone."""
+    weld = joint["weld"]
+    weld["root_opening"] = chance.of("2 mm", "1/8 in")
+    if "land" in weld:
+        weld["land"] = chance.of("0 mm", "1 mm")
+    if "groove_angle" in weld:
+        weld["groove_angle"] = chance.of("45 deg", "60 deg", {"value": 0.6, "unit": "rad"})
+    if {"face_width", "root_width"} & set(weld):
+        weld.update(face_width=_millimetres(chance, 12, 20), root_width="3 mm")
+    if weld["groove"] in ("square", "double-v", "double-bevel"):
+        _drop(joint, "runs")
+    if weld["groove"] in ("square", "by-area"):
+        _drop(joint, "restraint")
+
+
+def _broken(body: Json, chance: Chance) -> None:
+    """Mend a coupon to open: a kind that goes with its seam, usual strengths, notches that leave something."""
+    body.setdefault("required_throat", "1 mm")
+    kind = _seam(body, chance)
+    _drop(body, "required_throat")
+    corner = kind != "fillet"
+    body["coupon"] = "outside-corner" if corner else chance.of("tee", "inside-corner")
+    body["seam"]["thickness"] = [_millimetres(chance, 6, 14), _millimetres(chance, 6, 14)]
+    if kind != "closed-corner":
+        _drop(body, "preparation")
+    elif "preparation" in body:
+        body["preparation"] = {"depth": "2 mm"}
+    _drop(body, chance.of("face_height", "hollow"))
+    for field in ("face_height", "hollow"):
+        if field in body:
+            body[field] = chance.of("1 mm", "1/16 in")
+    body["weld"] = chance.of(
+        {"yield_strength": "420 MPa", "tensile_strength": "500 MPa"},
+        {"yield_strength": "58 ksi", "tensile_strength": "70 ksi"},
+    )
+    body["length"] = chance.of("150 mm", "6 in")
+    if "notch" in body:
+        body["notch"] = {"side": chance.of("5 mm", "1/4 in"), "face": "1/64 in"}
+    if "material" in body["plates"]:
+        body["plates"] = {"material": chance.of("S235", "S355", "A36")}
+    if body["coupon"] != "tee" or body.get("rules") != "aws-d1-1-2010":
+        _drop(body, "outcome")
+    elif body.get("outcome", {}).get("ended") == "broken":
+        body["outcome"].update(largest_void="1 mm", sum_of_voids=chance.of("1 mm", "1/4 in"))
 
 
 def _load(body: Json, chance: Chance) -> None:

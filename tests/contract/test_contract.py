@@ -34,6 +34,8 @@ CALCULATIONS = (
     "/v1/heat",
     "/v1/crack-risk",
     "/v1/filler-quantity",
+    "/v1/distortion",
+    "/v1/break-test",
 )
 
 strategies.register()

@@ -22,6 +22,8 @@ EXAMPLES = [
         "groove_size": examples.GROOVE_SIZE,
         "heat": examples.HEAT,
         "crack_risk": examples.CRACK_RISK,
+        "distortion": examples.DISTORTION,
+        "break_test": examples.BREAK_TEST,
     }.items()
     for name, example in group.items()
 ]

@@ -17,19 +17,14 @@ CANNOT_BE_ANSWERED
 - EN 1993-1-9: EN-FAT-01, EN-FAT-02: fatigue is in no rule set.
 - EN-HSS-01, its second model (parent and filler metal mixed, factors by filler class): the factors are doubtful, and
   no edition that has them was read.
-- ISO 13920: EN-TOL-01, -02, -03, D-ISO13920-linear: tolerances of parts, no length of a weld.
 - Rosenthal's cooling rate at 550 degC: H-rosenthal-thin, H-rosenthal-thick: a second theory with constants and an arc
   efficiency of its own; cooling is told as t8/5.
-- Shrinkage and angular change: D-TWI-allowances, D-transverse-Spraragen, D-transverse-unit-trap,
-  D-transverse-Blodgett, D-longitudinal-butt-King, D-angular-Blodgett-inch, D-angular-metric-coefficient,
-  D-tendon-force, D-Okerblom, D-fillet-transverse-T, D-fillet-transverse-lap: need distortion.
 - Centreline cracking and shape of a pass: EN-UCS-01, EN-UCS-03, C-UCS-1, C-UCS-limits, C-width-depth,
   C-WD-mitre-fillet, C-D11-pass-shape: need crack risk.
 - Limits on the ground surface and time to grind it: J-gouge-limits, J-grind-rate, J-grind-cap-time: no field for them;
   hours of an estimate are of welding alone.
 - Advice without a figure to compute: J-corner-types. J-square-edge-MIG: square edges by transfer of the wire, which no
   request names. J-penetration-Jackson: penetration is never worked out from current.
-- Break tests: B-D11-acceptance, B-D11-dims, B-ISO9017, B-hinge-ratio: need break test.
 """
 
 from collections.abc import Callable

@@ -91,6 +91,36 @@ PREPARED: dict[str, Any] = {
     "why": None,
 }
 
+
+def _band(start: float, unit: str = "mm") -> dict[str, Any]:
+    """Band of one method."""
+    return {
+        "low": _q(start, unit),
+        "high": _q(start + 0.1, unit),
+        "methods": [{"method": "invented", "value": _q(start, unit), "source": "nowhere", "sureness": "invented"}],
+        "left_out": [{"method": "other", "reason": "invented"}],
+    }
+
+
+_NO_BAND = {"low": None, "high": None, "methods": [], "left_out": [{"method": "any", "reason": "invented"}]}
+
+
+def _stages(start: float, unit: str) -> dict[str, Any]:
+    """Four stages of opening."""
+    names = ("first_yield", "hinge", "breaking", "breaking_at_most")
+    return {name: _q(start + index, unit) for index, name in enumerate(names)}
+
+
+def _opened(start: float) -> dict[str, Any]:
+    """One account of a throat."""
+    return {
+        "throat": {"least": _q(start), "nominal": _q(start + 1), "most": _q(start + 2)},
+        "moment": _stages(start + 3, "kN*m"),
+        "force": _stages(start + 7, "N"),
+        "governs": "weld",
+    }
+
+
 ANSWERS: dict[str, dict[str, Any]] = {
     "/v1": {
         "service": "truethroat",
@@ -303,6 +333,62 @@ ANSWERS: dict[str, dict[str, Any]] = {
         "groups": [
             {"filler": None, "process": None, "count": 5, "length": _q(719), "deposited": _q(720, "kg"), "cost": None}
         ],
+    },
+    "/v1/distortion": {
+        **_COMMON,
+        "transverse": _band(701),
+        "longitudinal": _band(702),
+        "angular": _band(703, "deg"),
+        "edge_lift": _NO_BAND,
+        "bowing": _NO_BAND,
+        "restrained_angular": None,
+        "weld": {"area": _q(704, "mm2"), "welds": 2, "welded_share": 0.5},
+        "iso_13920": [
+            {
+                "quantity": "angular",
+                "nominal": _q(705),
+                "value": _q(706, "deg"),
+                "classes": [{"class": "A", "tolerance": _q(707, "deg"), "rise": 708, "printed_rise": 709}],
+                "keeps": None,
+                "asked": "A",
+                "verdict": "out",
+                "table": "Table 0",
+            }
+        ],
+        "alternatives": [
+            {
+                "do": "over",
+                "steps": 1,
+                "leg": _q(710),
+                "metal_ratio": 711,
+                "strength_ratio": 712,
+                "transverse": {"low": _q(713), "high": _q(714), "ratio": {"low": 715, "high": 716}},
+                "longitudinal": {"low": _q(717), "high": _q(718), "ratio": None},
+                "angular": None,
+                "edge_lift": None,
+                "bowing": None,
+            }
+        ],
+    },
+    "/v1/break-test": {
+        **_COMMON,
+        **_opened(801),
+        "creditable": {"verdict": "invented-verdict", **_opened(821)},
+        "strength": {"verdict": "another-invented-verdict", **_opened(841)},
+        "plate": {
+            "moment": _q(861, "kN*m"),
+            "force": _q(862, "N"),
+            "balance": {"throat": _q(863), "leg": None},
+        },
+        "length": _q(864),
+        "fold": "invented",
+        "checks": [{"name": "invented", "value": _q(865), "least": _q(866), "verdict": "out", "source": "nowhere"}],
+        "standard_coupon": None,
+        "acceptance": {
+            "verdict": "invented-verdict",
+            "limits": [{"name": "invented", "value": _q(867), "most": _q(868), "verdict": "out", "source": "nowhere"}],
+            "source": "nowhere",
+        },
     },
     "/v1/weld-group": {
         **_COMMON,

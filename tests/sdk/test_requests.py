@@ -26,6 +26,8 @@ OPERATIONS = {
     "crack_risk": ("POST", "/v1/crack-risk"),
     "filler_quantity": ("POST", "/v1/filler-quantity"),
     "bevel_depth": ("POST", "/v1/bevel-depth"),
+    "distortion": ("POST", "/v1/distortion"),
+    "break_test": ("POST", "/v1/break-test"),
     "get_service": ("GET", "/v1"),
     "list_rule_sets": ("GET", "/v1/rule-sets"),
     "list_materials": ("GET", "/v1/materials"),

@@ -380,3 +380,31 @@ def test_an_estimate_is_typed(client: Client) -> None:
     assert (weld.rests_on.efficiency.least, weld.rests_on.density.value) == (713, Quantity(712, "kg/m3"))
     assert answer.totals.deposited == Quantity(718, "kg")
     assert (answer.groups[0].process, answer.groups[0].count) == (None, 5)
+
+
+def test_a_distortion_is_typed(client: Client) -> None:
+    """Bands, classes and alternatives are typed; a band without a method has no ends."""
+    answer = client.distortion(joint={"kind": "invented"})
+    assert answer.transverse.low == Quantity(701, "mm")
+    assert answer.angular.methods[0].value == Quantity(703, "deg")
+    assert (answer.bowing.high, answer.bowing.left_out[0].method) == (None, "any")
+    (check,) = answer.iso_13920
+    assert (check.keeps, check.classes[0].class_, check.classes[0].printed_rise) == (None, "A", 709)
+    (way,) = answer.alternatives
+    assert way.transverse is not None
+    assert way.transverse.ratio is not None
+    assert (way.steps, way.leg, way.depth, way.transverse.ratio.high) == (1, Quantity(710, "mm"), None, 716)
+    assert way.to_dict()["angular"] is None
+    assert check.to_dict()["classes"][0]["class"] == "A"
+
+
+def test_a_break_test_is_typed(client: Client) -> None:
+    """Accounts, the plate and what a test is worth are typed."""
+    answer = client.break_test(coupon="tee")
+    assert answer.force.breaking == Quantity(810, "N")
+    assert answer.strength.verdict == "another-invented-verdict"
+    assert answer.creditable.throat.nominal == Quantity(822, "mm")
+    assert (answer.plate.balance.leg, answer.checks[0].least) == (None, Quantity(866, "mm"))
+    assert answer.standard_coupon is None
+    assert answer.acceptance is not None
+    assert answer.acceptance.limits[0].most == Quantity(868, "mm")

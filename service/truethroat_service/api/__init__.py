@@ -9,8 +9,10 @@ from .apispec_fields import FieldPlugin
 from .blueprints import (
     as_welded,
     bevel_depth,
+    break_test,
     catalogue,
     crack_risk,
+    distortion,
     filler_quantity,
     fillet_size,
     grind_allowance,
@@ -33,6 +35,8 @@ _BLUEPRINTS = (
     heat.blueprint,
     crack_risk.blueprint,
     filler_quantity.blueprint,
+    distortion.blueprint,
+    break_test.blueprint,
     catalogue.blueprint,
     health.blueprint,
 )

@@ -393,3 +393,73 @@ CRACK_RISK: dict[str, Any] = {
         },
     },
 }
+
+DISTORTION: dict[str, Any] = {
+    "flange": {
+        "summary": "Two fillets on a flange, held against ISO 13920 class B and F",
+        "value": {
+            "joint": {"kind": "tee", "thickness": "12 mm", "width": "200 mm", "leg": "6 mm", "sides": 2},
+            "length": "3 m",
+            "member": {"area": "6000 mm2", "second_moment": "4500 cm4", "eccentricity": "90 mm"},
+            "heat_input": "1.1 kJ/mm",
+            "iso_13920": {
+                "linear_class": "B",
+                "form_class": "F",
+                "across": "200 mm",
+                "along": "3 m",
+                "shorter_leg": "100 mm",
+            },
+            "working": True,
+        },
+    },
+    "butt": {
+        "summary": "V in a butt seam, in inches, against the same groove from both sides",
+        "value": {
+            "joint": {
+                "kind": "butt",
+                "thickness": "1/2 in",
+                "weld": {"groove": "single-v", "root_opening": "1/8 in", "land": "1/16 in"},
+                "runs": 3,
+                "current": "220 A",
+            },
+            "length": "8 ft",
+            "units": "us",
+        },
+    },
+}
+
+BREAK_TEST: dict[str, Any] = {
+    "fillet": {
+        "summary": "Fillet break specimen, and what its faces showed, AWS D1.1:2010",
+        "value": {
+            "coupon": "tee",
+            "seam": {"kind": "fillet", "legs": ["5/16 in", "5/16 in"], "thickness": ["1/2 in", "1/2 in"]},
+            "weld": {"yield_strength": "58 ksi", "tensile_strength": "70 ksi"},
+            "plates": {"material": "A36"},
+            "length": "6 in",
+            "lever": "4 in",
+            "rules": "aws-d1-1-2010",
+            "outcome": {
+                "ended": "broken",
+                "fused_to_root": True,
+                "largest_void": "1/16 in",
+                "sum_of_voids": "3/16 in",
+            },
+            "units": "us",
+        },
+    },
+    "ground-corner": {
+        "summary": "Closed corner ground flush, on the penetration somebody assumed",
+        "value": {
+            "coupon": "outside-corner",
+            "seam": {"kind": "closed-corner", "thickness": ["6 mm", "6 mm"]},
+            "penetration": {"depth": "1 mm", "vouched": "assumed"},
+            "face_height": "3 mm",
+            "finish": {"to": "flush"},
+            "weld": {"yield_strength": "420 MPa", "tensile_strength": "500 MPa"},
+            "plates": {"yield_strength": "355 MPa"},
+            "length": "100 mm",
+            "lever": "300 mm",
+        },
+    },
+}

@@ -47,6 +47,14 @@ class Verdict(StrEnum):
     LOW = "low"
     RAISED = "raised"
     HIGH = "high"
+    WITHIN_TOLERANCE = "within-tolerance"
+    OUT_OF_TOLERANCE = "out-of-tolerance"
+    OPENS_BY_HAND = "opens-by-hand"
+    MAY_OPEN_BY_HAND = "may-open-by-hand"
+    DOES_NOT_OPEN_BY_HAND = "does-not-open-by-hand"
+    PLATE_BENDS_FIRST = "plate-bends-first"
+    ACCEPTED = "accepted"
+    REJECTED = "rejected"
 
 
 SAFETY = {

@@ -110,6 +110,8 @@ FORCE = _dimension(
     "kip",
     {"N": "newton", "kN": "kilonewton", "MN": "meganewton", "lbf": "pound_force", "kip": "kip"},
 )
+# Of a person, whose pull reads as nothing in kips.
+HAND_FORCE = _dimension("hand force", "N", "N", "lbf", {"N": "newton", "kN": "kilonewton", "lbf": "pound_force"})
 FORCE_PER_LENGTH = _dimension(
     "force per length",
     "N/mm",

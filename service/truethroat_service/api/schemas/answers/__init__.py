@@ -5,9 +5,11 @@ Answers are open: a client must pass over fields it does not know.
 
 from . import (
     as_welded,
+    break_test,
     catalogue,
     common,
     crack_risk,
+    distortion,
     filler_quantity,
     fillet_size,
     finishing,
@@ -27,5 +29,7 @@ COMPONENTS: dict[str, Json] = {
     **heat.COMPONENTS,
     **crack_risk.COMPONENTS,
     **filler_quantity.COMPONENTS,
+    **distortion.COMPONENTS,
+    **break_test.COMPONENTS,
     **catalogue.COMPONENTS,
 }
