@@ -83,6 +83,13 @@ PRICES: Prices = {
     ],
     "gases": [{"amount": 0.14, "per": "ft3"}],
 }
+#: The shop's break test of a corner; strengths of an E70 weld on plate like A36, invented for the list.
+COUPON: dict[str, Any] = {
+    "weld": {"yield_strength": "58 ksi", "tensile_strength": "70 ksi"},
+    "plates": {"yield_strength": "36 ksi"},
+    "length": "4 in",
+    "lever": "12 in",
+}
 CAUTION = "Estimates only: confirm by the governing code, the procedure and a licensed engineer or certified inspector."
 
 # --- From a row of the list to a request ---
@@ -372,7 +379,22 @@ def grind(client: Client, row: Row) -> Line:
     if row["finish"] == "radius" and credit.largest_radius is not None:
         work = f"radius up to {credit.largest_radius}"
     note = f"The finish leaves {_left(answer.judged_on, answer.budget)}. {_instead(credit.remedies)}"
-    return Line(specify, work or "nothing may come off", "short if ground", (note,), "ground")
+    notes = (note, *_opened(client, row)) if row["joint"].endswith("corner") else (note,)
+    return Line(specify, work or "nothing may come off", "short if ground", notes, "ground")
+
+
+def _opened(client: Client, row: Row) -> tuple[str, ...]:
+    """What opens a coupon of a corner so ground, where hands can."""
+    request = _with_thickness(row)
+    for field in ("required_throat", "face_height_tolerance", "rule_set", "process", "position"):
+        request.pop(field, None)
+    if "preparation" in request:
+        request["preparation"] = {"depth": request["preparation"]["depth"]}
+    answer = client.break_test(coupon="outside-corner", **request, **COUPON)
+    if answer.verdict != "opens-by-hand":
+        return ()
+    force = answer.force.breaking_at_most
+    return (f"{COUPON['length']} of it opens by hand: {force.value:.0f} {force.unit} on a {COUPON['lever']} lever.",)
 
 
 def bevel(client: Client, row: Row) -> Line:

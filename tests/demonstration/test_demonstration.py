@@ -141,6 +141,8 @@ def test_a_square_closed_corner_keeps_its_penetration(joint: Callable[[str], str
     # common practice, no source
     assert "The finish leaves 1/16 in of throat, of 3/16 in needed" in joint("H1")
     assert "short if ground" in joint("H1")
+    # 70 ksi x (1/16 in)^2/4 on 4 in and a 12 in lever is 22.8 lbf, 15 % more at most.
+    assert "4 in of it opens by hand: 26 lbf on a 12 in lever" in joint("H1")
 
 
 def test_a_blend_as_large_as_the_plate_keeps_it(joint: Callable[[str], str]) -> None:
