@@ -1,7 +1,7 @@
 """AWS D1.1/D1.1M:2020 Fig. 5.1 and 5.2 as details to choose from: square grooves, bevels, limits of thickness and gap.
 
 Fig. 5.2 (partial) pp. 112 and 114 and Fig. 5.1 pp. 87-88 were read; rows of square grooves with full penetration and of
-BC-P2 are from memory.
+BC-P2 are from memory, as is the 1/4 in of B-P1b and B-P1c (6 mm was read).
 """
 
 from typing import Any
@@ -44,6 +44,20 @@ def test_b_p1b_and_b_p1c(ask: Ask) -> None:
     assert value(details["aws-b-p1c"]["gap"]) == pytest.approx(3.0)
     assert value(details["aws-b-p1b"]["throat"]) == pytest.approx(4.5)
     assert [one["enough"] for one in details.values()] == [False, False]
+
+
+def test_square_edges_of_a_quarter_inch(ask: Ask) -> None:
+    """Fig. 5.2, B-P1b and B-P1c, 1/4 in from memory (6 mm read): T/2 = 1/8 in from one side, 3T/4 = 3/16 in from both.
+
+    From one side that is the least throat of AISC Table J2.3, 1/8 in; from both, 3/32 in a side is under it.
+    """
+    details = _square(ask, "1/4 in", "us")
+    assert value(details["aws-b-p1c"]["throat"]) == pytest.approx(1 / 8)
+    assert value(details["aws-b-p1c"]["gap"]) == pytest.approx(1 / 8)
+    assert value(details["aws-b-p1b"]["throat"]) == pytest.approx(3 / 16)
+    assert [one["enough"] for one in details.values()] == [True, False]
+    answer = ask(GROOVE_SIZE, aisc_groove(LRFD, SQUARE, parts=_thick("0.26 in"), process="SMAW", position="1G"))
+    assert "for thicknesses up to 1/4 in, not" in refused(answer, "aws-b-p1c")
 
 
 @pytest.mark.parametrize("position", ["1G", "2G", "3G", "4G"])
