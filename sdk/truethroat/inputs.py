@@ -158,7 +158,9 @@ class GrooveLoad(TypedDict, total=False):
 class GrooveWeld(TypedDict, total=False):
     """A weld of one of the kinds, with the fields that the service gives the kind."""
 
-    kind: Literal["partial", "full", "flare-bevel", "flare-v", "tee-butt", "plug", "slot"]
+    kind: Literal[
+        "partial", "full", "flare-bevel", "flare-v", "tee-butt", "plug", "slot", "fillet-in-hole", "fillet-in-slot"
+    ]
     groove: Literal[
         "square",
         "single-bevel",
@@ -187,6 +189,7 @@ class GrooveWeld(TypedDict, total=False):
     diameter: QuantityInput
     width: QuantityInput
     length: QuantityInput
+    leg: QuantityInput
     filling: QuantityInput
     count: int
     pitch: QuantityInput

@@ -387,23 +387,28 @@ class RefusedPreparation(Result):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class HoleLimits(Result):
-    """Limits of a plug or slot; None where none is ruled."""
+    """Limits of a weld in a hole or slot; None where none is ruled."""
 
-    least_width: Quantity
+    least_width: Quantity | None = None
     largest_width: Quantity | None = None
     longest: Quantity | None = None
-    least_filling: Quantity
+    least_filling: Quantity | None = None
+    least_leg: Quantity | None = None
+    largest_leg: Quantity | None = None
     least_pitch: Quantity | None = None
     least_pitch_along: Quantity | None = None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Holes(Result):
-    """Plugs or slots: area and strength of one, how many the force needs, and how many there are."""
+    """Plugs, slots or fillets all round: area and strength of one, how many the force needs, and how many there are."""
 
     width: Quantity
     length: Quantity
-    filling: Quantity
+    filling: Quantity | None = None
+    leg: Quantity | None = None
+    throat: Quantity | None = None
+    centre_line: Quantity | None = None
     area: Quantity
     strength: Quantity
     needed: int

@@ -332,6 +332,8 @@ HOLDING: list[tuple[str, Json]] = [
         ),
     ),
     (GROOVE, changed(PLUGS, weld={"kind": "slot", "width": "25 mm", "length": "60 mm"})),
+    (GROOVE, changed(PLUGS, weld={"kind": "fillet-in-hole", "diameter": "50 mm", "leg": "6 mm"})),
+    (GROOVE, changed(PLUGS, weld={"kind": "fillet-in-slot", "width": "50 mm", "length": "90 mm", "leg": "6 mm"})),
     (HEAT, HEATED),
     (HEAT, changed(HEATED, arc={"arc_energy": "1 kJ/mm"}, composition=LEFT_OUT, carbon_equivalents={"cet": 0.3})),
     (HEAT, changed(HEATED, arc={"heat_input": "1 kJ/mm"})),

@@ -208,6 +208,24 @@ REFUSED: dict[str, tuple[dict[str, Any], str, str, str]] = {
         "inconsistent",
         "a slot is longer than it is wide",
     ),
+    "a slot for a fillet shorter than it is wide": (
+        changed(PLUGS, weld={"kind": "fillet-in-slot", "width": "50 mm", "length": "40 mm", "leg": "6 mm"}),
+        "#/weld/length",
+        "inconsistent",
+        "a slot is longer than it is wide",
+    ),
+    "a fillet that fills its slot": (
+        changed(PLUGS, weld={"kind": "fillet-in-slot", "width": "12 mm", "length": "40 mm", "leg": "7 mm"}),
+        "#/weld/leg",
+        "inconsistent",
+        "legs of 7 mm meet in the middle: that is a slot weld",
+    ),
+    "a process of a fillet in a hole": (
+        changed(PLUGS, weld={"kind": "fillet-in-hole", "diameter": "50 mm", "leg": "6 mm"}, process="GMAW"),
+        "#/process",
+        "inconsistent",
+        "the process changes nothing about a fillet-in-hole weld",
+    ),
     "a pitch of one plug": (
         changed(PLUGS, weld__pitch="200 mm", weld__count=1),
         "#/weld/pitch",

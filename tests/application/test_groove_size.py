@@ -160,16 +160,20 @@ def test_full_penetration_rests_on_the_parts(request: GrooveSizeRequest) -> None
 @given(
     rules=st.sampled_from([*AISC, *EN]),
     force=st.integers(1, 900).map(lambda kilonewtons: kilonewtons * 1e3),
-    length=st.integers(30, 120).map(float),
+    weld=st.integers(60, 120).flatmap(
+        lambda length: st.sampled_from(
+            [Holes("slot", 25.0, float(length)), Holes("fillet-in-slot", 50.0, float(length), leg=6.0)]
+        )
+    ),
 )
-def test_holes_needed_carry_the_force_and_one_less_does_not(rules: str, force: float, length: float) -> None:
+def test_holes_needed_carry_the_force_and_one_less_does_not(rules: str, force: float, weld: Holes) -> None:
     """As many slots as are needed are used to no more than all, one fewer to more."""
     part = Part(12.0, None, 250.0, 400.0, 0.8 if rules in EN else None)
     request = GrooveSizeRequest(
         rule_set=rules,
         joint=GrooveJoint("lap"),
         parts=(part, part),
-        weld=Holes("slot", 25.0, length),
+        weld=weld,
         basis="load",
         load=GrooveForce(force),
         filler=Filler(tensile_strength=482.0) if rules in AISC else None,
@@ -178,7 +182,7 @@ def test_holes_needed_carry_the_force_and_one_less_does_not(rules: str, force: f
     needed = answer["holes"]["needed"]
     assert answer["utilisation"] <= 1.0 + CLOSE
     if needed > 1:
-        short = groove_size(replace(request, weld=Holes("slot", 25.0, length, count=needed - 1)))
+        short = groove_size(replace(request, weld=replace(weld, count=needed - 1)))
         assert short["utilisation"] > 1.0
         assert short["verdict"] == "short"
 

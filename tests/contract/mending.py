@@ -41,6 +41,9 @@ FILLERS = {
 }
 
 
+HOLES = ("plug", "slot", "fillet-in-hole", "fillet-in-slot")
+
+
 class Chance:
     """Choices that follow from a request, one after another."""
 
@@ -193,7 +196,7 @@ def _grooved(body: Json, chance: Chance) -> None:
     """Mend a groove, plug or slot: rules that rate it, joint, parts, filler and load, and sizes that fit."""
     weld = body["weld"]
     kind = str(weld["kind"])
-    holes = kind in ("plug", "slot")
+    holes = kind in HOLES
     if kind.startswith("flare") and not str(body["rule_set"]).startswith("aisc"):
         body["rule_set"] = "aisc-360-22-asd"
     if kind == "tee-butt" and str(body["rule_set"]).startswith("aisc"):
@@ -203,6 +206,8 @@ def _grooved(body: Json, chance: Chance) -> None:
     for part in body["parts"]:
         _part(part, rules, chance)
         part["thickness"] = _millimetres(chance, 12, 16 if holes else 30)
+        if kind.startswith("fillet"):
+            part["thickness"] = chance.of("8 mm", "5/16 in")
         if rules.startswith("aisc") and "yield_strength" in part:
             part.update(yield_strength="36 ksi", tensile_strength="58 ksi")
     if rules.startswith("aisc"):
@@ -223,7 +228,7 @@ def _grooved(body: Json, chance: Chance) -> None:
 
 def _groove_load(body: Json, kind: str, chance: Chance) -> None:
     """Mend the load of a groove: a force alone on plugs and slots, else a force over a length or components."""
-    if kind in ("plug", "slot"):
+    if kind in HOLES:
         body["basis"] = "load"
         body["load"] = {"force": chance.of("90 kN", "30 kip", {"value": -40_000, "unit": "N"})}
     elif body["basis"] == "full-strength":
@@ -256,8 +261,9 @@ def _groove_sizes(weld: Json, body: Json, chance: Chance) -> None:
         "radius": ("20 mm", "3/4 in"),
         "below_flush": ("0 mm", "1 mm"),
         "unwelded": ("0 mm", "2 mm"),
-        "diameter": ("1 in", "25 mm"),
-        "width": ("1 in", "25 mm"),
+        "diameter": ("1 in", "25 mm") if "leg" not in weld else ("1 1/2 in", "40 mm"),
+        "width": ("1 in", "25 mm") if "leg" not in weld else ("1 1/2 in", "40 mm"),
+        "leg": ("5 mm", "1/4 in"),
         "length": ("80 mm", "3 in"),
         "pitch": ("110 mm", "5 in"),
         "pitch_along": ("200 mm", "8 in"),

@@ -1,6 +1,7 @@
-"""EN 1993-1-8:2005, 4.7 and 4.8: butt, T-butt and plug welds, worked by hand from the clauses.
+"""EN 1993-1-8:2005, 4.6 to 4.8: fillets all round, butt, T-butt and plug welds, worked by hand from the clauses.
 
-4.7.2 was read in a reprint, 4.7.3(1) in another with commentary; 4.3.5 and 4.8 are from memory.
+4.6 was read in a quotation, 4.7.2 in a reprint, 4.7.3(1) in another with commentary; 4.3.3, 4.3.5 and 4.8 are from
+memory.
 """
 
 from typing import Any
@@ -45,6 +46,29 @@ def test_plug(ask: Ask) -> None:
     assert value(holes["strength"]) == pytest.approx(105.7, rel=2e-4)
     # 250 kN over 105.7 kN is 2.4.
     assert (holes["needed"], holes["count"]) == (3, 3)
+
+
+@pytest.mark.parametrize("rules", [DIRECTIONAL, SIMPLIFIED])
+def test_fillet_all_round(ask: Ask, refusal: Refusal, rules: str) -> None:
+    """4.3.3 and 4.6, as 4.5: by hand, 8 mm plate, hole 40 mm, leg 6 mm, f_u 430, beta_w 0.85.
+
+    Throat 4.2426 mm on pi (40 - 3) = 116.24 mm: 493.15 mm2 at 430/(sqrt3 0.85 1.25) = 233.65 N/mm2 carry 115.2 kN.
+    """
+    weld = {"kind": "fillet-in-hole", "diameter": "40 mm", "leg": "6 mm"}
+    request = en_groove(
+        rules, weld, joint="lap", thickness=(12.0, 8.0), f_u=430.0, beta_w=0.85, load={"force": "250 kN"}
+    )
+    holes = ask(GROOVE_SIZE, request)["holes"]
+    # Four times the plate.
+    assert value(holes["limits"]["least_width"]) == pytest.approx(32.0)
+    assert value(holes["area"]) == pytest.approx(493.15, rel=1e-4)
+    assert value(holes["strength"]) == pytest.approx(115.22, rel=1e-4)
+    # 250 kN over 115.2 kN is 2.2.
+    assert holes["needed"] == 3
+    for change, pointer in (({"diameter": "31 mm"}, "diameter"), ({"leg": "4 mm"}, "leg"), ({"leg": "9 mm"}, "leg")):
+        # 4.5.2(2): a throat of 3 mm is a leg of 4.24 mm; and no leg goes beyond the edge.
+        [fault] = refusal(GROOVE_SIZE, {**request, "weld": {**weld, **change}})
+        assert (fault["pointer"], fault["code"]) == (f"#/weld/{pointer}", "out-of-scope")
 
 
 def test_filling_of_a_thick_plug(ask: Ask) -> None:

@@ -126,6 +126,19 @@ GROOVE_SIZE: dict[str, Any] = {
             "load": {"force": "250 kN"},
         },
     },
+    "holes": {
+        "summary": "Fillets all round the holes of a lining, AISC 360-22",
+        "value": {
+            "rule_set": "aisc-360-22-asd",
+            "basis": "load",
+            "joint": {"kind": "lap"},
+            "parts": [{"thickness": "1/2 in", "material": "A36"}, {"thickness": "3/8 in", "material": "A36"}],
+            "weld": {"kind": "fillet-in-hole", "diameter": "1 1/2 in", "leg": "1/4 in"},
+            "filler": "E70",
+            "load": {"force": "40 kip"},
+            "units": "us",
+        },
+    },
 }
 
 GRIND_ALLOWANCE: dict[str, Any] = {

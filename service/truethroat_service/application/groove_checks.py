@@ -33,7 +33,8 @@ def check_request(request: GrooveSizeRequest, rules: RuleSet, faults: Faults) ->
     _check_joint(request, rules, faults)
     _check_load(request, faults)
     if isinstance(weld, Holes):
-        check_holes(weld, request.parts[1].thickness, rules, faults)
+        with off_the_sheet():
+            check_holes(weld, request, rules, faults)
     if isinstance(weld, PartialWeld | FullWeld):
         _check_cut(weld, request, faults)
     if isinstance(weld, PartialWeld):
@@ -153,6 +154,8 @@ def check_filler(
 ) -> None:
     """Refuse a filler metal that the joint may not have; say what is taken for granted about it."""
     if isinstance(request.weld, Holes):
+        if request.weld.leg is not None and rules.family == "aisc":
+            filler_matching.remark_on_fillets(request.parts, request.filler, request.process, remarks)
         return
     if rules.family == "aisc":
         _check_aisc_filler(request, load, found, faults, remarks)

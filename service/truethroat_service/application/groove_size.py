@@ -62,13 +62,13 @@ def _filled(request: GrooveSizeRequest) -> GrooveSizeRequest:
     weld = request.weld
     if isinstance(weld, PartialWeld) and weld.depth_step is None:
         return replace(request, weld=replace(weld, depth_step=INCH / 32 if request.common.units == "us" else 0.5))
-    if isinstance(weld, Holes) and weld.filling is None:
+    if isinstance(weld, Holes) and weld.leg is None and weld.filling is None:
         return replace(request, weld=replace(weld, filling=request.parts[1].thickness))
     return request
 
 
 def _load(request: GrooveSizeRequest, rules: RuleSet, metal: Metals) -> GrooveLoad:
-    """Force per length on all sides of the groove together; plugs and slots have none."""
+    """Force per length on all sides of the groove together; welds in holes have none."""
     load = request.load
     if isinstance(request.weld, Holes):
         return GrooveLoad(0.0, 0.0, 0.0)
@@ -92,17 +92,21 @@ def _load(request: GrooveSizeRequest, rules: RuleSet, metal: Metals) -> GrooveLo
 def _holes(
     weld: Holes, request: GrooveSizeRequest, rules: RuleSet, metal: Metals, units: Units, remarks: Remarks
 ) -> tuple[Verdict, dict[str, Any]]:
-    """Verdict and fields of the answer for plugs or slots."""
+    """Verdict and fields of the answer for welds in holes or slots."""
     assert isinstance(request.load, GrooveForce)  # noqa: S101 - refused before
     force = abs(request.load.force)
-    found = holes(weld, request.parts[1].thickness, force, rules, metal.weld)
-    each, name = units.force(found.strength)["text"], f"{weld.kind}s"
-    remarks.because(f"One carries {each} in shear on the faying surface; the force needs {found.needed} {name}.")
+    found = holes(weld, request, force, rules, metal.weld)
+    each = units.force(found.strength)["text"]
+    remarks.because(
+        f"One carries {each} in shear on the faying surface; the force needs {found.needed} {weld.several}."
+    )
     remarks.caution(
         "base-metal-not-checked",
         "The parts beside and behind the holes are not checked here; neither is any pull out of the faying surface,"
-        f" which {weld.kind} welds must not be given.",
+        + (f" which {weld.kind} welds must not be given." if weld.leg is None else " which these fillets are not for."),
     )
+    if found.limited:
+        remarks.because("The fillet closes in on the middle: no more than the area of the hole counts.")
     if found.count > 1 and weld.pitch is None and found.limits.least_pitch is not None:
         least = units.text(found.limits.least_pitch)
         remarks.caution("pitch-not-checked", f"Centres must be {least} apart or more.", found.limits.source)

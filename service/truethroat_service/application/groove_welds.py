@@ -1,4 +1,4 @@
-"""Groove, plug and slot welds as a request describes them, in engine units."""
+"""Groove, plug and slot welds, and fillets in holes, as a request describes them, in engine units."""
 
 from dataclasses import dataclass
 from math import pi
@@ -95,15 +95,29 @@ class TeeButt:
 
 @dataclass(frozen=True, slots=True)
 class Holes:
-    """Plugs or slots through part 2; a plug is as long as it is wide. ``count`` is found where none is given."""
+    """Holes or slots through part 2, filled or with a fillet all round; a hole is as long as it is wide.
 
-    kind: Literal["plug", "slot"]
+    ``leg`` is the fillet's, None where the hole is filled; ``count`` is found where none is given.
+    """
+
+    kind: Literal["plug", "slot", "fillet-in-hole", "fillet-in-slot"]
     width: float
     length: float
+    leg: float | None = None
     filling: float | None = None
     count: int | None = None
     pitch: float | None = None
     pitch_along: float | None = None
+
+    @property
+    def is_slot(self) -> bool:
+        """Whether it is a slot, not a round hole."""
+        return self.kind.endswith("slot")
+
+    @property
+    def several(self) -> str:
+        """What several of them are called."""
+        return {"fillet-in-hole": "holes", "fillet-in-slot": "slots"}.get(self.kind, f"{self.kind}s")
 
 
 Weld = PartialWeld | FullWeld | FlareWeld | TeeButt | Holes
@@ -120,7 +134,7 @@ class GrooveJoint:
 class GrooveForce:
     """Force on the joint in N, tension positive, over a length in mm at an angle in rad to the weld's axis.
 
-    Plugs and slots share it as shear on the faying surface, so they have neither length nor angle.
+    Welds in holes share it as shear on the faying surface, so they have neither length nor angle.
     """
 
     force: float

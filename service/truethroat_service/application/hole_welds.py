@@ -1,25 +1,43 @@
-"""Plug and slot welds: the hole's limits, the strength of one in shear, and how many a force needs."""
+"""Welds in holes or slots, filled or with a fillet all round: limits, strength in shear, how many a force needs."""
 
 from dataclasses import dataclass
-from math import inf
+from math import inf, pi
 from typing import Any
 
-from ..engine.formula import cite
+from ..engine.formula import Source, cite
 from ..engine.numeric import ceil
 from ..engine.rounding import SAME, at_least, at_most
 from ..engine.rule_set import HoleLimits, RuleSet, WeldMetal
-from ..practice.plug_holes import hole_area
+from ..engine.section import equal_leg_throat
+from ..practice.plug_holes import centre_line, fillet_area, hole_area
 from .answers import Units
 from .faults import Faults
-from .groove_welds import Holes
+from .groove_welds import GrooveSizeRequest, Holes
+from .quantities import QuantityDict
+
+
+@dataclass(frozen=True, slots=True)
+class LegLimits:
+    """Least and largest leg of a fillet all round, mm, and where each is ruled."""
+
+    least: float
+    least_source: Source
+    largest: float
+    largest_source: Source
 
 
 @dataclass(frozen=True, slots=True)
 class HolesFound:
-    """Plugs or slots as they come out: limits, area mm2 and strength N of one, and how many the force needs."""
+    """Welds in holes as they come out: limits, sizes mm, area mm2 and strength N of one, and how many the force needs.
+
+    A filled hole has a filling, one with a fillet all round a throat and the length of that throat's centre line.
+    """
 
     limits: HoleLimits
-    filling: float
+    leg_limits: LegLimits | None
+    filling: float | None
+    throat: float | None
+    centre_line: float | None
     area: float
     strength: float
     needed: int
@@ -31,31 +49,44 @@ class HolesFound:
         """Whether the holes there are carry the force."""
         return self.count >= self.needed
 
+    @property
+    def limited(self) -> bool:
+        """Whether the area of the hole limits that of the fillet."""
+        if self.throat is None or self.centre_line is None:
+            return False
+        return not at_most(self.throat * self.centre_line, self.area)
 
-def check_holes(weld: Holes, thickness: float, rules: RuleSet, faults: Faults) -> None:
-    """Add what of a hole lies beyond the rules' limits; ``thickness`` in mm is that of the part with the hole."""
+
+def check_holes(weld: Holes, request: GrooveSizeRequest, rules: RuleSet, faults: Faults) -> None:
+    """Add what of a hole through part 2 lies beyond the rules' limits."""
     assert rules.groove_weld is not None  # noqa: S101 - practice without strength is not offered
-    filling = thickness if weld.filling is None else weld.filling
-    text = faults.units.text
-    if not at_most(filling, thickness):
-        faults.out_of_range("#/weld/filling", f"the hole is {text(thickness)} deep, the thickness of part 2")
-        return
-    if weld.kind == "slot" and not at_least(weld.length, weld.width):
+    thickness, text = request.parts[1].thickness, faults.units.text
+    if weld.is_slot and not at_least(weld.length, weld.width):
         faults.inconsistent("#/weld/length", "a slot is longer than it is wide")
         return
-    limits = rules.groove_weld.hole_limits(thickness, weld.width, weld.length, filling)
-    across = "#/weld/diameter" if weld.kind == "plug" else "#/weld/width"
+    if weld.leg is None:
+        filling = thickness if weld.filling is None else weld.filling
+        if not at_most(filling, thickness):
+            faults.out_of_range("#/weld/filling", f"the hole is {text(thickness)} deep, the thickness of part 2")
+            return
+        limits = rules.groove_weld.hole_limits(thickness, weld.width, weld.length, filling)
+    else:
+        filling = None
+        limits = rules.groove_weld.hole_fillet_limits(thickness)
+        if not _leg_fits(weld, weld.leg, request, rules, faults):
+            return
+    across = "#/weld/width" if weld.is_slot else "#/weld/diameter"
     for pointer, value, low, high in (
         (across, weld.width, limits.least_width, limits.largest_width),
-        ("#/weld/length", weld.length, 0.0, limits.longest if weld.kind == "slot" else None),
+        ("#/weld/length", weld.length, None, limits.longest if weld.is_slot else None),
         ("#/weld/filling", filling, limits.least_filling, None),
-        ("#/weld/pitch", weld.pitch, limits.least_pitch or 0.0, None),
-        ("#/weld/pitch_along", weld.pitch_along, limits.least_pitch_along or 0.0, None),
+        ("#/weld/pitch", weld.pitch, limits.least_pitch, None),
+        ("#/weld/pitch_along", weld.pitch_along, limits.least_pitch_along, None),
     ):
         if value is None:
             continue
-        if not at_least(value, low):
-            faults.out_of_scope(pointer, f"{text(value)} is under the least of {text(low)} ({limits.source})")
+        if not at_least(value, low or 0.0):
+            faults.out_of_scope(pointer, f"{text(value)} is under the least of {text(low or 0.0)} ({limits.source})")
         elif not at_most(value, inf if high is None else high):
             faults.out_of_scope(pointer, f"{text(value)} is over the largest of {text(high or 0.0)} ({limits.source})")
     for name, pitch, least in (
@@ -67,39 +98,83 @@ def check_holes(weld: Holes, thickness: float, rules: RuleSet, faults: Faults) -
             faults.inconsistent(f"#/weld/{name}", f"{why}; leave it out")
 
 
-def holes(weld: Holes, thickness: float, force: float, rules: RuleSet, metal: WeldMetal) -> HolesFound:
-    """Plugs or slots for a shear force in N on the faying surface."""
+def _leg_fits(weld: Holes, leg: float, request: GrooveSizeRequest, rules: RuleSet, faults: Faults) -> bool:
+    """Whether a leg leaves the hole open and keeps to the limits of a fillet along an edge; if not, a fault says so."""
+    text = faults.units.text
+    if not at_most(2.0 * leg, weld.width):
+        name = "slot" if weld.is_slot else "plug"
+        faults.inconsistent("#/weld/leg", f"legs of {text(leg)} meet in the middle: that is a {name} weld")
+        return False
+    limits = _leg_limits(request, rules)
+    if not at_least(leg, limits.least):
+        faults.out_of_scope(
+            "#/weld/leg", f"{text(leg)} is under the least of {text(limits.least)} ({limits.least_source})"
+        )
+    elif not at_most(leg, limits.largest):
+        faults.out_of_scope(
+            "#/weld/leg", f"{text(leg)} is over the largest of {text(limits.largest)} ({limits.largest_source})"
+        )
+    return True
+
+
+def _leg_limits(request: GrooveSizeRequest, rules: RuleSet) -> LegLimits:
+    """Least leg by the thinner part, and the largest along the edge of the hole."""
+    assert rules.weld is not None  # noqa: S101 - as above
+    least, least_source = rules.weld.minimum_leg(request.thinner, pi / 2)
+    largest, largest_source = rules.edge(request.parts[1].thickness)
+    return LegLimits(float(least), least_source, float(largest), largest_source)
+
+
+def holes(weld: Holes, request: GrooveSizeRequest, force: float, rules: RuleSet, metal: WeldMetal) -> HolesFound:
+    """Welds in holes for a shear force in N on the faying surface."""
     assert rules.groove_weld is not None  # noqa: S101 - as above
-    filling = thickness if weld.filling is None else weld.filling
-    limits = rules.groove_weld.hole_limits(thickness, weld.width, weld.length, filling)
+    thickness = request.parts[1].thickness
+    leg_limits = filling = throat = line = None
+    if weld.leg is None:
+        filling = thickness if weld.filling is None else weld.filling
+        limits = rules.groove_weld.hole_limits(thickness, weld.width, weld.length, filling)
+        area = float(hole_area(w=weld.width, L=weld.length))
+        strength = float(rules.groove_weld.hole_strength(area, metal))
+    else:
+        leg_limits, limits = _leg_limits(request, rules), rules.groove_weld.hole_fillet_limits(thickness)
+        throat = float(equal_leg_throat(z=weld.leg, psi=pi / 2))
+        line = float(centre_line(w=weld.width, L=weld.length, z=weld.leg))
+        area = float(fillet_area(a=throat, l_c=line, A_w=hole_area(w=weld.width, L=weld.length)))
+        strength = float(rules.groove_weld.hole_fillet_strength(area, metal))
     cite(limits.source)
-    area = float(hole_area(w=weld.width, L=weld.length))
-    strength = float(rules.groove_weld.hole_strength(area, metal))
     needed = max(int(float(ceil(force / strength - SAME))), 1)
     count = needed if weld.count is None else weld.count
-    return HolesFound(limits, filling, area, strength, needed, count, force / (count * strength))
+    used = force / (count * strength)
+    return HolesFound(limits, leg_limits, filling, throat, line, area, strength, needed, count, used)
 
 
 def dump_holes(found: HolesFound, weld: Holes, units: Units) -> dict[str, Any]:
     """Holes as an answer shows them."""
-    limits = found.limits
+    limits, legs = found.limits, found.leg_limits
     return {
         "width": units.length(weld.width),
         "length": units.length(weld.length),
-        "filling": units.length(found.filling),
+        "filling": _length(found.filling, units),
+        "leg": _length(weld.leg, units),
+        "throat": _length(found.throat, units),
+        "centre_line": _length(found.centre_line, units),
         "area": units.area(found.area),
         "strength": units.force(found.strength),
         "needed": found.needed,
         "count": found.count,
         "limits": {
-            name: None if value is None else units.length(value)
-            for name, value in (
-                ("least_width", limits.least_width),
-                ("largest_width", limits.largest_width),
-                ("longest", limits.longest if weld.kind == "slot" else None),
-                ("least_filling", limits.least_filling),
-                ("least_pitch", limits.least_pitch),
-                ("least_pitch_along", limits.least_pitch_along if weld.kind == "slot" else None),
-            )
+            "least_width": _length(limits.least_width, units),
+            "largest_width": _length(limits.largest_width, units),
+            "longest": _length(limits.longest if weld.is_slot else None, units),
+            "least_filling": _length(limits.least_filling, units),
+            "least_leg": _length(None if legs is None else legs.least, units),
+            "largest_leg": _length(None if legs is None else legs.largest, units),
+            "least_pitch": _length(limits.least_pitch, units),
+            "least_pitch_along": _length(limits.least_pitch_along if weld.is_slot else None, units),
         },
     }
+
+
+def _length(value: float | None, units: Units) -> QuantityDict | None:
+    """Length as an answer shows it, None where there is none."""
+    return None if value is None else units.length(value)

@@ -138,6 +138,7 @@ def _aisc(method: Method) -> Callable[[str, str, Parameters], RuleSet]:
             editions=(aisc_360_22.EDITION, aws_d1_1_2020.EDITION),
             clauses=(
                 "AISC J2.1",
+                "AISC J2.2a",
                 "AISC J2.2b",
                 "AISC J2.3",
                 "AISC J2.4",
@@ -213,6 +214,7 @@ def _en(steels: _Steels, *, directional: bool) -> Callable[[str, str, Parameters
                 "EN 4.5.1",
                 "EN 4.5.2",
                 f"EN {method}",
+                "EN 4.6",
                 "EN 4.7.1",
                 "EN 4.7.2",
                 "EN 4.7.3",

@@ -244,15 +244,15 @@ class GrooveLoad:
 
 @dataclass(frozen=True, slots=True)
 class HoleLimits:
-    """Limits of a plug or slot, mm, None where not ruled; pitches across and along slots, between centres."""
+    """Limits of a weld in a hole or slot, mm, None where not ruled; pitches across and along, between centres."""
 
-    least_width: float
-    largest_width: float | None
-    longest: float | None
-    least_filling: float
-    least_pitch: float | None
-    least_pitch_along: float | None
     source: Source
+    least_width: float | None = None
+    largest_width: float | None = None
+    longest: float | None = None
+    least_filling: float | None = None
+    least_pitch: float | None = None
+    least_pitch_along: float | None = None
 
 
 class GrooveWeldRules(Protocol):
@@ -272,6 +272,12 @@ class GrooveWeldRules(Protocol):
 
     def hole_strength(self, area: float, metal: WeldMetal) -> Real:
         """Strength of one plug or slot in shear, N."""
+
+    def hole_fillet_limits(self, thickness: float) -> HoleLimits:
+        """Limits of a hole or slot with a fillet all round, through a part of a thickness."""
+
+    def hole_fillet_strength(self, area: float, metal: WeldMetal) -> Real:
+        """Strength of one fillet all round, of an effective area, in shear, N."""
 
 
 Loading = Literal["tension", "compression", "shear"]

@@ -57,7 +57,7 @@ class GrooveJointSchema(ClosedSchema):
     makes = GrooveJoint
     kind = Choice(
         ("butt", "tee", "corner", "lap"),
-        "Kind of joint, its plates square to each other; a lap for plugs and slots alone.",
+        "Kind of joint, its plates square to each other; a lap for welds in holes and slots alone.",
         required=True,
     )
 
@@ -132,6 +132,11 @@ def _count() -> Choice:
     return Choice(tuple(range(1, MOST_HOLES + 1)), "How many there are; how many are needed, where none is given.")
 
 
+def _round(data: Mapping[str, Any]) -> Holes:
+    rest = {name: value for name, value in data.items() if name != "diameter"}
+    return Holes(width=data["diameter"], length=data["diameter"], **rest)
+
+
 class PlugSchema(ClosedSchema):
     """Plug welds in round holes through part 2."""
 
@@ -144,8 +149,7 @@ class PlugSchema(ClosedSchema):
     @post_load
     def _make(self, data: Mapping[str, Any], **kwargs: Any) -> Holes:
         """Holes as long as they are wide."""
-        rest = {name: value for name, value in data.items() if name != "diameter"}
-        return Holes(width=data["diameter"], length=data["diameter"], **rest)
+        return _round(data)
 
 
 class SlotSchema(ClosedSchema):
@@ -161,6 +165,35 @@ class SlotSchema(ClosedSchema):
     pitch_along = _hole(description="Least distance between centres along a line of slots.")
 
 
+def _leg() -> Quantity:
+    return _hole(description="Leg of the fillet, the same on wall and face.", required=True)
+
+
+class FilletInHoleSchema(ClosedSchema):
+    """Fillets all round the inside of round holes through part 2."""
+
+    kind = Choice(("fillet-in-hole",), required=True)
+    diameter = _hole(description="Diameter of the hole.", required=True)
+    leg = _leg()
+    count = _count()
+
+    @post_load
+    def _make(self, data: Mapping[str, Any], **kwargs: Any) -> Holes:
+        """Holes as long as they are wide."""
+        return _round(data)
+
+
+class FilletInSlotSchema(ClosedSchema):
+    """Fillets all round the inside of slots, their ends half round, through part 2."""
+
+    makes = Holes
+    kind = Choice(("fillet-in-slot",), required=True)
+    width = _hole(description="Width of the slot.", required=True)
+    length = _hole(description="Length over all.", required=True)
+    leg = _leg()
+    count = _count()
+
+
 WELDS: dict[str, ClosedSchema] = {
     "partial": PartialWeldSchema(),
     "full": FullWeldSchema(),
@@ -169,6 +202,8 @@ WELDS: dict[str, ClosedSchema] = {
     "tee-butt": TeeButtSchema(),
     "plug": PlugSchema(),
     "slot": SlotSchema(),
+    "fillet-in-hole": FilletInHoleSchema(),
+    "fillet-in-slot": FilletInSlotSchema(),
 }
 
 
@@ -183,10 +218,12 @@ class GrooveForceSchema(ClosedSchema):
         maximum=FORCE_LIMIT,
         required=True,
     )
-    length = Quantity(LENGTH, "Length of the weld; plugs and slots have none.", maximum=LENGTH_LIMIT, above=True)
+    length = Quantity(
+        LENGTH, "Length of the weld; those in holes and slots have none.", maximum=LENGTH_LIMIT, above=True
+    )
     angle = Quantity(
         ANGLE,
-        "Angle of the force to the weld's axis: 0 deg along it, 90 deg across it; plugs and slots have none.",
+        "Angle of the force to the weld's axis: 0 deg along it, 90 deg across it; those in holes have none.",
         maximum=pi / 2,
     )
 

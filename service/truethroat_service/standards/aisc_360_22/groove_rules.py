@@ -5,8 +5,8 @@ from dataclasses import dataclass
 from ...engine.numeric import Real, hypot, magnitude
 from ...engine.rounding import SAME
 from ...engine.rule_set import GrooveLoad, HoleLimits, PartMetal, WeldMetal
-from . import clause, j2_2_flare_grooves, j2_3_plug_slot, table_j2_5_grooves
-from .chapter_b3_available_strength import Method, available, nominal_needed
+from . import clause, j2_2_flare_grooves, j2_3_plug_slot, j2_4_fillet_strength, table_j2_5_grooves
+from .chapter_b3_available_strength import Factors, Method, available, nominal_needed
 
 
 @dataclass(frozen=True, slots=True)
@@ -58,6 +58,22 @@ class AiscGrooveWeld:
         """Table J2.5, plug and slot welds."""
         assert metal.filler is not None  # noqa: S101 - the use case refuses a request without it
         nominal = j2_3_plug_slot.nominal_shear(F_EXX=metal.filler, A_w=area)
+        return self._of_one(nominal, j2_3_plug_slot.SHEAR)
+
+    def hole_fillet_limits(self, thickness: float) -> HoleLimits:
+        """J2.2a and J2.3 set the area alone."""
+        return HoleLimits(source=clause("J2.2a"))
+
+    def hole_fillet_strength(self, area: float, metal: WeldMetal) -> Real:
+        """Table J2.5, fillets in holes and slots; without the increase, since the weld runs in every direction."""
+        assert metal.filler is not None  # noqa: S101 - as above
+        stress = j2_4_fillet_strength.nominal_stress(F_EXX=metal.filler)
+        return self._of_one(
+            j2_4_fillet_strength.all_round_shear(F_nw=stress, A_we=area), j2_4_fillet_strength.FILLET_SHEAR
+        )
+
+    def _of_one(self, nominal: Real, factors: Factors) -> Real:
+        """Strength of one by the method."""
         if self.method == "LRFD":
-            return j2_3_plug_slot.design_shear(R_n=nominal, phi=j2_3_plug_slot.SHEAR.phi)
-        return j2_3_plug_slot.allowable_shear(R_n=nominal, Omega=j2_3_plug_slot.SHEAR.omega)
+            return j2_3_plug_slot.design_shear(R_n=nominal, phi=factors.phi)
+        return j2_3_plug_slot.allowable_shear(R_n=nominal, Omega=factors.omega)

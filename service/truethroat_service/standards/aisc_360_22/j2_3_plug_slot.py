@@ -80,7 +80,7 @@ def nominal_shear(F_EXX: Real, A_w: Real) -> Real:
     "R_avail", "phi*R_n", unit="N", source=clause("B3.1"), args={"R_n": Arg("N", 1e3, 1e6), "phi": Arg("", 0.75, 1.0)}
 )
 def design_shear(R_n: Real, phi: Real) -> Real:
-    """Design strength of one plug or slot."""
+    """Design strength of one plug, slot or fillet all round."""
     return phi * R_n
 
 
@@ -92,5 +92,5 @@ def design_shear(R_n: Real, phi: Real) -> Real:
     args={"R_n": Arg("N", 1e3, 1e6), "Omega": Arg("", 1.5, 2.0)},
 )
 def allowable_shear(R_n: Real, Omega: Real) -> Real:
-    """Allowable strength of one plug or slot."""
+    """Allowable strength of one plug, slot or fillet all round."""
     return R_n / Omega

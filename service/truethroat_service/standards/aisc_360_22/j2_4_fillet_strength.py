@@ -41,3 +41,15 @@ def directional_factor(theta: Real, compatible: Flag) -> Real:
 def required_throat(r_n_req: Real, F_nw: Real, k_ds: Real) -> Real:
     """Throat the weld metal needs."""
     return r_n_req / (F_nw * k_ds)
+
+
+@formula(
+    "R_n",
+    "F_nw*A_we",
+    unit="N",
+    source=clause("J2.4(a)(3), Eq. J2-4 with k_ds = 1; J2.2a"),
+    args={"F_nw": Arg("MPa", 240, 480), "A_we": Arg("mm**2", 50, 2000)},
+)
+def all_round_shear(F_nw: Real, A_we: Real) -> Real:
+    """Nominal strength of a fillet all round a hole or slot, in shear on the faying surface."""
+    return F_nw * A_we

@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from ...engine.numeric import Real, hypot
 from ...engine.rounding import SAME
 from ...engine.rule_set import GrooveLoad, HoleLimits, PartMetal, Unlisted, WeldMetal
-from . import clause, s4_5_3_3_simplified, s4_7_butt_welds, s4_8_plug_welds
+from . import clause, s4_5_3_3_simplified, s4_6_hole_fillets, s4_7_butt_welds, s4_8_plug_welds
 
 
 @dataclass(frozen=True, slots=True)
@@ -47,11 +47,7 @@ class EnGrooveWeld:
         rules = s4_8_plug_welds
         return HoleLimits(
             least_width=float(rules.least_hole(t=thickness, d_8=rules.CLEAR)),
-            largest_width=None,
-            longest=None,
             least_filling=float(rules.least_filling(t=thickness, t_16=rules.FILLED_TO, same=SAME)),
-            least_pitch=None,
-            least_pitch_along=None,
             source=clause("4.3.5", "from memory"),
         )
 
@@ -60,3 +56,14 @@ class EnGrooveWeld:
         assert metal.base is not None and metal.beta_w is not None  # noqa: S101 - refused before
         strength = s4_5_3_3_simplified.shear_strength(f_u=metal.base, beta_w=metal.beta_w, gamma_M2=self.gamma_m2)
         return s4_8_plug_welds.resistance(f_vw_d=strength, A_w=area)
+
+    def hole_fillet_limits(self, thickness: float) -> HoleLimits:
+        """4.3.3."""
+        least = s4_6_hole_fillets.least_hole(t=thickness)
+        return HoleLimits(least_width=float(least), source=clause("4.3.3", "from memory"))
+
+    def hole_fillet_strength(self, area: float, metal: WeldMetal) -> Real:
+        """4.6: as 4.5; along the weld the directional method gives the simplified strength, and more anywhere else."""
+        assert metal.base is not None and metal.beta_w is not None  # noqa: S101 - refused before
+        strength = s4_5_3_3_simplified.shear_strength(f_u=metal.base, beta_w=metal.beta_w, gamma_M2=self.gamma_m2)
+        return s4_6_hole_fillets.resistance(f_vw_d=strength, A_we=area)

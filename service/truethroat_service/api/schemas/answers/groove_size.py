@@ -2,7 +2,16 @@
 
 from .shapes import AREA, FORCE_PER_LENGTH, LENGTH, Json, listed, nullable, number, record, ref, result, text
 
-_HOLE_LIMITS = ("least_width", "largest_width", "longest", "least_filling", "least_pitch", "least_pitch_along")
+_HOLE_LIMITS = (
+    "least_width",
+    "largest_width",
+    "longest",
+    "least_filling",
+    "least_leg",
+    "largest_leg",
+    "least_pitch",
+    "least_pitch_along",
+)
 
 COMPONENTS: dict[str, Json] = {
     "GrooveThroat": record(
@@ -72,12 +81,15 @@ COMPONENTS: dict[str, Json] = {
             },
             "holes": nullable(
                 record(
-                    "Plugs or slots.",
+                    "Plugs, slots, or fillets all round holes or slots.",
                     {
                         "width": LENGTH,
                         "length": LENGTH,
-                        "filling": LENGTH,
-                        "area": {**AREA, "description": "Of one, in the faying surface."},
+                        "filling": {**nullable(LENGTH), "description": "Null of a fillet."},
+                        "leg": {**nullable(LENGTH), "description": "Of a fillet."},
+                        "throat": {**nullable(LENGTH), "description": "Of a fillet."},
+                        "centre_line": {**nullable(LENGTH), "description": "Effective length of a fillet."},
+                        "area": {**AREA, "description": "Effective area of one."},
                         "strength": {**ref("ForceAnswer"), "description": "Of one, in shear."},
                         "needed": {"type": "integer"},
                         "count": {"type": "integer"},
