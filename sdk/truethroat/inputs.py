@@ -25,6 +25,7 @@ __all__ = [
     "Joint",
     "LineLoad",
     "Load",
+    "Packing",
     "Parameters",
     "Part",
     "Penetration",
@@ -118,6 +119,12 @@ class Intermittent(TypedDict, total=False):
     member: Literal["built-up", "stiffener"]
     exposure: Literal["protected", "weathering-steel", "corrosive"]
     widths: list[QuantityInput] | tuple[QuantityInput, QuantityInput]
+
+
+class Packing(TypedDict, total=False):
+    """Packing between the parts of a lap."""
+
+    thickness: QuantityInput
 
 
 class TensionMember(TypedDict, total=False):

@@ -85,6 +85,7 @@ __all__ = [
     "Operand",
     "Oversize",
     "Overweld",
+    "PackedFillet",
     "PassCount",
     "PassCounts",
     "PassEnergy",
@@ -318,6 +319,15 @@ class FlangeWidth(Result):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class PackedFillet(Result):
+    """Packing under a fillet, what it adds to the leg, and whether the leg reaches over it or joins each part to it."""
+
+    thickness: Quantity
+    added: Quantity
+    welds: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class FilletSize(Calculation):
     """The fillet weld to specify, and what decided it."""
 
@@ -330,6 +340,7 @@ class FilletSize(Calculation):
     strength: Strength | None = None
     length: EffectiveLength | None = None
     z_loss: Quantity | None = None
+    packing: PackedFillet | None = None
     intermittent: IntermittentFillet | None = None
     concentric: ConcentricGroup | None = None
     balance: WeldBalance | None = None

@@ -288,6 +288,7 @@ BY_SHAPE: list[Json] = [
 HOLDING: list[tuple[str, Json]] = [
     (FILLET, changed(EN, penetration={"depth": "1 mm", "vouched": "proven"}, parameters={"gamma_m2": 1.3})),
     (FILLET, changed(EN, load={"normal": "100 N/mm"})),
+    (FILLET, changed(EN, joint__kind="lap", packing={"thickness": "3 mm"})),
     (FILLET, changed(EN, load={"longitudinal": "100 N/mm"})),
     (FILLET, AISC),
     (FILLET, changed(THIN, joint={"kind": "tee"})),

@@ -81,6 +81,36 @@ FAULTS: dict[str, tuple[Any, str, str, str]] = {
         "inconsistent",
         "leave it out",
     ),
+    # Packing
+    "packing by AISC": (
+        changed(AISC, joint__kind="lap", packing={"thickness": "3 mm"}),
+        "#/packing",
+        "out-of-scope",
+        "AISC 360-22 J5, not covered here",
+    ),
+    "packing by the thin part": (
+        changed(THIN, joint__kind="lap", packing={"thickness": "3 mm"}),
+        "#/packing",
+        "out-of-scope",
+        "no rule for packing here",
+    ),
+    "packing of a tee": (
+        changed(EN, packing={"thickness": "3 mm"}),
+        "#/packing",
+        "inconsistent",
+        "between the parts of a lap, not of a tee",
+    ),
+    "penetration into packing": (
+        changed(
+            EN,
+            joint__kind="lap",
+            packing={"thickness": "3 mm"},
+            penetration={"depth": "1 mm", "vouched": "proven"},
+        ),
+        "#/penetration",
+        "inconsistent",
+        "at the root lies the packing",
+    ),
     # Bending about the root
     "root bending by AISC": (
         changed(AISC, root_bending=True),

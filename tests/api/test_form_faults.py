@@ -146,7 +146,7 @@ FIELDS = [
         "#/limit",
         (
             f"{SHARED}, rule_set, joint, parts, parameters, filler, process, position,"
-            " basis, load, end_loaded, transverse_stiffener, ends, root_bending, intermittent, tension_member,"
+            " basis, load, end_loaded, transverse_stiffener, ends, root_bending, packing, intermittent, tension_member,"
             " unstiffened_flange, minimum_throat, hss_end, edge_of, penetration, size_by, size_step"
         ),
     ),

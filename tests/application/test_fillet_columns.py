@@ -18,10 +18,11 @@ NUMBERS = [field.name for field in fields(Sizes) if not field.name.endswith("_so
 FORMS = {
     "thin": ("thin-part",),
     "aisc": ("shared", "components", "long", "short"),
-    "en": ("shared", "components", "long", "short", "stiffener", "ends", "root"),
+    "en": ("shared", "components", "long", "short", "stiffener", "ends", "root", "packing"),
 }
 JOINTS = (("tee", 1), ("tee", 2), ("lap", 1), ("lap", 2), ("inside-corner", 1))
-ONLY = {"long": (("lap", 1), ("lap", 2)), "root": (("tee", 1),)}
+LAPS = (("lap", 1), ("lap", 2))
+ONLY = {"long": LAPS, "packing": LAPS, "root": (("tee", 1),)}
 CASES = [
     (rules, kind, sides, form)
     for rules in ENTRIES
@@ -54,6 +55,7 @@ def _columns(seed: int) -> dict[str, Any]:
         "penetration": draw.choice([0.0, 1.5], ROWS),
         "step": draw.choice([0.5, 1.0, 25.4 / 16], ROWS),
         "length": draw.uniform(20, 200, ROWS),
+        "packing": draw.uniform(1, 20, ROWS),
         "long": draw.uniform(200, 4000, ROWS),
     }
 
@@ -86,6 +88,7 @@ def _fillets(rules_id: str, kind: Any, sides: int, form: str, row: dict[str, Any
         stiffener_length=3.0 * row["long"] if form == "stiffener" else None,
         full_size_ends=form != "ends",
         root_bending=form == "root",
+        packing=row["packing"] if form == "packing" else None,
     )
 
 

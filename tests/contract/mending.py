@@ -361,6 +361,7 @@ def _options(body: Json, kept: str, chance: Chance) -> None:
         "ends": en and one_length,
         "transverse_stiffener": en and one_length and joint["kind"] != "lap",
         "root_bending": en and bool(body.get("root_bending")),
+        "packing": str(body["rule_set"]).startswith("en-1993") and "packing" in body,
         "unstiffened_flange": en and "unstiffened_flange" in body,
         "tension_member": aisc and body["basis"] == "load" and "tension_member" in body,
     }
@@ -386,6 +387,13 @@ def _intermittent(body: Json, en: bool, chance: Chance) -> None:
         _drop(run, "staggered")
     if en and (run["loading"] != "tension" or run.get("member") != "stiffener"):
         run["widths"] = [_millimetres(chance, 150, 300), _millimetres(chance, 150, 300)]
+
+
+def _packed(body: Json, en: bool, chance: Chance) -> None:
+    """Mend packing: some between the parts of a lap, thinner than its leg or thicker."""
+    body["joint"] = {"kind": "lap"}
+    body["packing"] = {"thickness": chance.of("2 mm", "1/4 in", {"value": 10, "unit": "mm"})}
+    _drop(body, "penetration")
 
 
 def _bent_at_root(body: Json, en: bool, chance: Chance) -> None:
@@ -415,6 +423,7 @@ def _held_by_two(body: Json, en: bool, chance: Chance) -> None:
 _MENDED = {
     "intermittent": _intermittent,
     "root_bending": _bent_at_root,
+    "packing": _packed,
     "unstiffened_flange": _on_flange,
     "tension_member": _held_by_two,
 }

@@ -1,6 +1,7 @@
 """EN 1993-1-8:2005, section 4: values worked by hand from the clause, in no print of their own.
 
-Clauses 4.5.1 and 4.5.2(2) were read in a reprint with commentary; 4.3.2.2, 4.5.3.2, 4.10 to 4.12 are from memory.
+Clauses 4.5.1 and 4.5.2(2) were read in a reprint with commentary; 4.3.2.2, 4.4, 4.5.3.2, 4.10 to 4.12 are from
+memory.
 """
 
 from typing import Any
@@ -214,3 +215,42 @@ def test_root_bending(ask: Ask) -> None:
     assert weld(ask(FILLET_SIZE, request)) == pytest.approx(270.4, abs=0.05)
     # By the simplified method 251.47 N/mm2 on the resultant of 7.8284 and 1/sqrt(2), 7.8603: 191.95 N/mm.
     assert weld(ask(FILLET_SIZE, {**request, "rule_set": SIMPLIFIED})) == pytest.approx(191.95, abs=0.05)
+
+
+@pytest.mark.parametrize(
+    ("packing", "welds", "specified"),
+    [("4 mm", "over-packing", 11), ("6.8 mm", "over-packing", 14), ("7 mm", "to-each-part", 7)],
+)
+def test_packing(ask: Ask, packing: str, welds: str, specified: int) -> None:
+    """4.4: thinner than the leg needed it is added to the leg; otherwise each part is welded to it for the whole force.
+
+    By hand, f_u 360, beta_w 0.8: 1000 N/mm over 360/(sqrt3 0.8 1.25) = 207.85 N/mm2 is a throat of 4.811 mm, a leg of
+    6.804 mm, in millimetres 7; with 4 mm of packing 10.804, with 6.8 mm 13.604.
+    """
+    request: dict[str, Any] = {
+        **en_fillet(SIMPLIFIED, "1 mm", f_u=360, beta_w=0.8, joint={"kind": "lap"}),
+        "load": {"force": "100 kN", "length": "100 mm", "angle": "0 deg"},
+        "size_by": "leg",
+        "packing": {"thickness": packing},
+    }
+    answer = ask(FILLET_SIZE, request)
+    assert leg(answer) == pytest.approx(6.804, abs=5e-4)
+    assert (answer["packing"]["welds"], leg(answer, "specify")) == (welds, specified)
+    # What reaches over the packing carries nothing: 7 mm of leg carry 4.9497 x 207.85, 7.2 mm of leg 5.0912 x 207.85.
+    net = specified - answer["packing"]["added"]["value"]
+    assert weld(answer) == pytest.approx(net / 2**0.5 * 207.846, rel=1e-5)
+    assert answer["governs"] == ("packing" if welds == "over-packing" else "load")
+
+
+def test_packing_too_thin_for_a_weld_along_its_edge(ask: Ask) -> None:
+    """4.4(3): 6.9 mm are over the 6.804 mm needed, but leave no edge for a leg of 7 mm; for one of 6.9 mm they do."""
+    request: dict[str, Any] = {
+        **en_fillet(SIMPLIFIED, "1 mm", f_u=360, beta_w=0.8, joint={"kind": "lap"}),
+        "load": {"force": "100 kN", "length": "100 mm", "angle": "0 deg"},
+        "size_by": "leg",
+        "packing": {"thickness": "6.9 mm"},
+    }
+    answer = ask(FILLET_SIZE, request)
+    assert (answer["verdict"], answer["specify"]) == ("cannot-be-reached", None)
+    assert any("over the packing's edge" in reason for reason in answer["reasons"])
+    assert leg(ask(FILLET_SIZE, {**request, "size_step": "0.1 mm"}), "specify") == pytest.approx(6.9)

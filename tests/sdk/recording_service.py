@@ -164,6 +164,7 @@ ANSWERS: dict[str, dict[str, Any]] = {
         "utilisation": 0.125,
         "strength": {"weld": _q(117, "N/mm"), "base_metal": [_q(118, "N/mm"), _q(119, "N/mm")]},
         "length": {"given": _q(222), "effective": _q(221), "factor": 1},
+        "packing": {"thickness": _q(223), "added": _q(224), "welds": "invented"},
         "mark": "H-07",
         "working": [
             {

@@ -160,7 +160,7 @@ MAY_BE_ABSENT = (
     "mark working source rule_set maximum specify utilisation strength length passes text depth face_height radius "
     "throat leave largest_radius setback land budget area filler callout "
     "process consumable arc_time working_time gas energy cost passes labour power total efficiency deposition_rate "
-    "operator_factor gas_flow bead_area source_efficiency"
+    "operator_factor gas_flow bead_area source_efficiency packing"
 )
 
 

@@ -52,6 +52,17 @@ FILLET_SIZE: dict[str, Any] = {
             "load": {"force": "150 kN", "length": "200 mm", "width": "80 mm", "centroid": "23 mm"},
         },
     },
+    "packing": {
+        "summary": "Strap on 4 mm of packing, EN 1993-1-8 4.4",
+        "value": {
+            "rule_set": "en-1993-1-8-2005-simplified",
+            "basis": "load",
+            "joint": {"kind": "lap", "sides": 2},
+            "parts": [{"thickness": "15 mm", "material": "S355"}, {"thickness": "12 mm", "material": "S355"}],
+            "packing": {"thickness": "4 mm"},
+            "load": {"force": "360 kN", "length": "180 mm", "angle": "0 deg"},
+        },
+    },
     "aluminium": {
         "summary": "Full strength of an aluminium rib, EN 1999-1-1, with the zone its heat softens",
         "value": {

@@ -60,6 +60,8 @@ def _check_joint(request: FilletSizeRequest, rules: RuleSet, faults: Faults) -> 
         faults.inconsistent("#/joint/sides", "an inside corner has one inside: sides is 1")
     if request.edge_of is not None and joint.kind != "lap":
         faults.inconsistent("#/edge_of", f"edge_of belongs to a lap joint, not to {joint.kind}; leave it out")
+    if request.packing is not None:
+        _check_packing(request, rules, faults)
     _check_angles(joint, rules, faults)
     if not at_most(joint.root_gap, rules.fit_up.largest):
         faults.out_of_scope(
@@ -193,6 +195,23 @@ def _check_root_bending(request: FilletSizeRequest, rules: RuleSet, faults: Faul
     if request.transverse_stiffener or request.ends == "craters":
         faults.inconsistent(
             "#/root_bending", "root_bending is not combined with a reduced length; send the length that counts"
+        )
+
+
+def _check_packing(request: FilletSizeRequest, rules: RuleSet, faults: Faults) -> None:
+    """Refuse packing where no rule here covers it, or where something does not go with it."""
+    if rules.options.packing is None:
+        own = "fillers have rules of their own in AISC 360-22 J5, not covered here" if rules.family == "aisc" else ""
+        why = own or "it has no rule for packing here"
+        faults.out_of_scope("#/packing", f"{rules.id} does not cover packing: {why}; join the parts without it")
+        return
+    if request.joint.kind != "lap":
+        faults.inconsistent(
+            "#/packing", f"packing lies between the parts of a lap, not of a {request.joint.kind}; leave it out"
+        )
+    if request.penetration is not None and request.penetration.vouched == "proven":
+        faults.inconsistent(
+            "#/penetration", "at the root lies the packing, so penetration there does not count; leave one of them out"
         )
 
 

@@ -9,9 +9,19 @@ from ..engine.rule_set import PartMetal, RuleSet, WeldLoad
 from .answers import Units
 from .fillet_checks import mean_length
 from .fillet_remarks import Beyond
-from .fillet_request import BalancedForce, ConcentricForce, FilletSizeRequest, SharedForce
+from .fillet_request import BalancedForce, ConcentricForce, FilletSizeRequest, Packing, SharedForce
 from .fillet_sizing import Sizes, shared_load
 from .joint_parts import Metals
+
+
+def packing(asked: Packing, sizes: Sizes, units: Units) -> dict[str, Any]:
+    """Field ``packing`` of the answer."""
+    added = float(sizes.packing_leg)
+    return {
+        "thickness": units.length(asked.thickness),
+        "added": units.length(added),
+        "welds": "over-packing" if added > 0.0 else "to-each-part",
+    }
 
 
 def concentric_loads(

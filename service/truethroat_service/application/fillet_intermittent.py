@@ -72,7 +72,7 @@ def intermittent(
 ) -> tuple[dict[str, Any], list[Beyond]]:
     """Field ``intermittent`` of the answer, and every limit that is not kept."""
     asked, gap = made.asked, made.gap
-    leg = float(sizes.leg) - float(sizes.gap_leg)
+    leg = float(sizes.net_leg)
     throat = float(equal_leg_throat.body(z=leg, psi=sizes.psi))
     counted = asked.segment - (2.0 * throat if request.ends == "craters" else 0.0)
     least, least_source = made.rules.least_segment(leg, throat)

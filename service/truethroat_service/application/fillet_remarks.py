@@ -10,7 +10,7 @@ from ..standards.aisc_360_22.j2_2_fillet_limits import TABLE_J2_4
 from ..standards.aws_d1_1_2020 import s4_4_skewed_fillets
 from ..standards.en_1993_1_8_2005 import s4_11_long_joints, s4_12_single_sided
 from .answers import Remarks, Units
-from .fillet_request import ConcentricForce, FilletSizeRequest
+from .fillet_request import ConcentricForce, FilletSizeRequest, Packing
 from .fillet_sizing import Fillets, Sizes
 from .joint_parts import EN_1993_1_8
 
@@ -33,6 +33,8 @@ def governs(fillets: Fillets, sizes: Sizes, beyond: list[Beyond]) -> str:
         return beyond[0].governs
     if float(sizes.gap_leg) > 0.0:
         return "root-gap"
+    if float(sizes.packing_leg) > 0.0:
+        return "packing"
     if not at_most(sizes.minimum_leg, sizes.required_leg):
         return "minimum-size"
     return fillets.basis
@@ -40,7 +42,7 @@ def governs(fillets: Fillets, sizes: Sizes, beyond: list[Beyond]) -> str:
 
 def _too_short(sizes: Sizes) -> bool:
     """Whether the weld's length keeps its size from counting."""
-    return sizes.largest_counted_leg is not None and not at_most(sizes.leg - sizes.gap_leg, sizes.largest_counted_leg)
+    return sizes.largest_counted_leg is not None and not at_most(sizes.net_leg, sizes.largest_counted_leg)
 
 
 def largest_loss(fillets: Fillets) -> float | None:
@@ -229,6 +231,8 @@ def _reasons(
             f"The root gap of {units.text(request.joint.root_gap)} is added whole to the leg"
             f" ({fillets.rules.fit_up.source})."
         )
+    if request.packing is not None:
+        _because_of_packing(request.packing, fillets, sizes, units, remarks)
     if not sizes.long_enough:
         source = fillets.rules.weld.least_length_source if fillets.rules.weld else ""
         remarks.because(f"The weld is too short to carry load at any size ({source}).")
@@ -262,5 +266,30 @@ def _reasons(
                 "thin-part": "The thickness of the thinner part sets the size.",
                 "minimum-size": f"The least size sets the size ({sizes.minimum_source}).",
                 "root-gap": f"With the gap, {units.text(leg)} of leg leaves the throat.",
+                "packing": f"Beyond the packing, {units.text(leg)} of leg leaves the throat.",
             }[governs(fillets, sizes, beyond)]
+        )
+
+
+def _because_of_packing(packing: Packing, fillets: Fillets, sizes: Sizes, units: Units, remarks: Remarks) -> None:
+    """Say what packing does to the weld."""
+    rule, thick = fillets.rules.options.packing, units.text(packing.thickness)
+    assert rule is not None  # noqa: S101 - refused before
+    if float(sizes.packing_leg) > 0.0:
+        remarks.because(f"The leg reaches over the packing of {thick}, which is added to it ({rule.source}).")
+        remarks.caution("packing", "Trim the packing flush with the edge that is welded.", rule.source)
+        return
+    remarks.because(
+        f"The packing of {thick} is no thinner than the leg needed, so each of the two parts is welded to it for the"
+        f" whole force ({rule.source})."
+    )
+    remarks.caution(
+        "packing",
+        "The size is that of each of two welds, from either part to the packing, whose own strength is not checked.",
+        rule.source,
+    )
+    if not sizes.packing_holds:
+        remarks.because(
+            f"The next step up, {units.text(float(sizes.net_leg))} of leg, is over the packing's edge; a finer"
+            " size_step would fit."
         )

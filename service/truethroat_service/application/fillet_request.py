@@ -76,6 +76,13 @@ class TensionMember:
 
 
 @dataclass(frozen=True, slots=True)
+class Packing:
+    """Packing between the parts of a lap, mm."""
+
+    thickness: float
+
+
+@dataclass(frozen=True, slots=True)
 class FilletSizeRequest:
     """Request for a fillet's size."""
 
@@ -92,6 +99,7 @@ class FilletSizeRequest:
     transverse_stiffener: bool = False
     ends: Literal["full", "craters"] = "full"
     root_bending: bool = False
+    packing: Packing | None = None
     intermittent: Intermittent | None = None
     tension_member: TensionMember | None = None
     unstiffened_flange: Flange | None = None

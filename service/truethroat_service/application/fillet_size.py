@@ -30,7 +30,7 @@ class _Details:
 
     fields: dict[str, Any] = field(
         default_factory=lambda: dict.fromkeys(
-            ("intermittent", "concentric", "balance", "tension_member", "unstiffened_flange")
+            ("packing", "intermittent", "concentric", "balance", "tension_member", "unstiffened_flange")
         )
     )
     beyond: list[Beyond] = field(default_factory=list)
@@ -146,6 +146,7 @@ def _fillets(
         stiffener_length=request.length if request.transverse_stiffener else None,
         full_size_ends=request.ends == "full",
         root_bending=request.root_bending,
+        packing=None if request.packing is None else request.packing.thickness,
         part_load=part_load,
         least_throat=None
         if request.minimum_throat is None
@@ -203,6 +204,8 @@ def _details(
 ) -> _Details:
     """Fields that only some requests ask for."""
     details, rules = _Details(), fillets.rules
+    if request.packing is not None:
+        details.add("packing", fillet_details.packing(request.packing, sizes, units), [])
     if run is not None:
         details.add("intermittent", *fillet_intermittent.intermittent(request, run, fillets, sizes, units))
     if isinstance(request.load, ConcentricForce):

@@ -50,6 +50,8 @@ class Fillets:
     """Length, mm, by which the weld of a transverse stiffener is reduced; None where it is none."""
     full_size_ends: bool = True
     root_bending: bool = False
+    packing: Real | None = None
+    """Thickness of packing between the parts, mm; None where there is none."""
     part_load: WeldLoad | None = None
     """Load on the parts beside one weld, where it is not that of the first side."""
     least_throat: tuple[Real, Source] | None = None
@@ -71,6 +73,7 @@ class Sizes:
     maximum_leg: Real | None
     maximum_source: Source | None
     gap_leg: Real
+    packing_leg: Real
     leg: Real
     largest_counted_leg: Real | None
     length_factor: Real | None
@@ -79,14 +82,20 @@ class Sizes:
     base_strength: tuple[Real, Real] | None
     base_utilisation: tuple[Real, Real] | None
     within_maximum: Flag
+    packing_holds: Flag
     long_enough: Flag
     weld_carries: Flag
     parts_carry: Flag
 
     @property
+    def net_leg(self) -> Real:
+        """Leg that carries: without what makes up for a gap or reaches over packing, mm."""
+        return self.leg - self.gap_leg - self.packing_leg
+
+    @property
     def reached(self) -> Flag:
         """Whether the size satisfies every limit."""
-        return self.within_maximum & self.long_enough & self.weld_carries & self.parts_carry
+        return self.within_maximum & self.packing_holds & self.long_enough & self.weld_carries & self.parts_carry
 
 
 def side_angles(kind: Kind, sides: int, psi: Real) -> tuple[Real, ...]:
@@ -147,15 +156,20 @@ def size(fillets: Fillets) -> Sizes:
         least, minimum_source = fillets.least_throat
         minimum_leg = maximum(minimum_leg, equal_leg(a=least, psi=psi))
     gap_leg = rules.fit_up.added(fillets.gap)
-    unrounded = maximum(required_leg, minimum_leg) + gap_leg
+    needed_leg = maximum(required_leg, minimum_leg)
+    packing_leg = _packing_leg(fillets, needed_leg)
+    unrounded = needed_leg + gap_leg + packing_leg
     if fillets.by_throat:
         throat = up(equal_leg_throat(z=unrounded, psi=psi), fillets.step)
         leg = equal_leg(a=throat, psi=psi)
     else:
         leg = up(unrounded, fillets.step)
     maximum_leg, maximum_source = (None, None) if fillets.edge is None else rules.edge(fillets.edge)
-    within_maximum: Flag = True if maximum_leg is None else at_most(leg - gap_leg, maximum_leg)
-    strength = _Strength() if rules.weld is None else _strength(fillets, rules.weld, throats, leg - gap_leg)
+    net_leg = leg - gap_leg - packing_leg
+    within_maximum: Flag = True if maximum_leg is None else at_most(net_leg, maximum_leg)
+    # Packing that the leg does not reach over has a weld of its own along its edge.
+    packing_holds: Flag = True if fillets.packing is None else (packing_leg > 0.0) | at_most(net_leg, fillets.packing)
+    strength = _Strength() if rules.weld is None else _strength(fillets, rules.weld, throats, net_leg)
     most = None if rules.weld is None or fillets.length is None else _largest_counted_leg(fillets, rules.weld, psi)
     base_strength, base_utilisation = _base_metal(fillets)
     parts_carry: Flag = (
@@ -169,6 +183,7 @@ def size(fillets: Fillets) -> Sizes:
         maximum_leg=maximum_leg,
         maximum_source=maximum_source,
         gap_leg=gap_leg,
+        packing_leg=packing_leg,
         leg=leg,
         largest_counted_leg=most,
         length_factor=strength.factor,
@@ -177,10 +192,17 @@ def size(fillets: Fillets) -> Sizes:
         base_strength=base_strength,
         base_utilisation=base_utilisation,
         within_maximum=within_maximum,
+        packing_holds=packing_holds,
         long_enough=True if most is None else most > 0.0,
         weld_carries=True if strength.utilisation is None else at_most(strength.utilisation, 1.0),
         parts_carry=parts_carry,
     )
+
+
+def _packing_leg(fillets: Fillets, needed_leg: Real) -> Real:
+    """Leg that reaches over packing, mm."""
+    rule = fillets.rules.options.packing
+    return 0.0 * needed_leg if fillets.packing is None or rule is None else rule.added(fillets.packing, needed_leg)
 
 
 def _required(fillets: Fillets, thinner: Real) -> tuple[Real, Real, tuple[Real, ...]]:
@@ -247,7 +269,7 @@ class _Strength:
 
 
 def _strength(fillets: Fillets, weld: WeldRules, throats: tuple[Real, ...], leg: Real) -> _Strength:
-    """Strength and utilisation at a leg, gap already taken off."""
+    """Strength and utilisation at a leg, gap and packing already taken off."""
     length, options = fillets.length, fillets.rules.options
     worst: Real | None = None
     carries: Flag = True

@@ -211,6 +211,7 @@ def _en(steels: _Steels, *, directional: bool) -> Callable[[str, str, Parameters
                 *steels.clauses,
                 "EN 4.1",
                 "EN 4.3.2",
+                "EN 4.4",
                 "EN 4.5.1",
                 "EN 4.5.2",
                 f"EN {method}",

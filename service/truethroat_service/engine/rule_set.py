@@ -392,6 +392,17 @@ class StiffenerRules(Protocol):
         """Throat whose reduced strength is still that of ``needed``, mm."""
 
 
+class PackingRules(Protocol):
+    """Questions about packing between the parts of a lap."""
+
+    def added(self, packing: Real, needed: Real) -> Real:
+        """Leg that packing adds to the one needed, mm; 0 where it is thick enough to be welded to each part."""
+
+    @property
+    def source(self) -> Source:
+        """Where it is ruled."""
+
+
 class RootBendingRules(Protocol):
     """Questions about a fillet from one side, bent about its root."""
 
@@ -440,6 +451,7 @@ class FilletOptions:
     tension_member: TensionMemberRule | None = None
     ends: LengthLossRules | None = None
     stiffener: StiffenerRules | None = None
+    packing: PackingRules | None = None
     root_bending: RootBendingRules | None = None
     flange: FlangeRule | None = None
     least_throats: Mapping[str, Callable[[Real], tuple[Real, Source]]] = field(default_factory=dict)

@@ -12,6 +12,7 @@ from ...application.fillet_request import (
     FilletSizeRequest,
     ForceComponents,
     Joint,
+    Packing,
     SharedForce,
     TensionMember,
 )
@@ -205,6 +206,13 @@ class UnstiffenedFlangeSchema(ClosedSchema):
     weld_throat = _length("Throat of the welds between web and flange of a welded I section.")
 
 
+class PackingSchema(ClosedSchema):
+    """Packing between the parts of a lap, flush with the edge that is welded."""
+
+    makes = Packing
+    thickness = Quantity(LENGTH, "Thickness.", maximum=100.0, above=True, required=True)
+
+
 class FilletSizeSchema(RequestSchema):
     """Fillet to size."""
 
@@ -246,6 +254,7 @@ class FilletSizeSchema(RequestSchema):
         " EN 1993-1-8 4.12.",
         default=False,
     )
+    packing = Object(PackingSchema(), "Packing between the parts of a lap, EN 1993-1-8 4.4.")
     intermittent = Object(IntermittentSchema(), "Segments and gaps, for an intermittent fillet.")
     tension_member = Object(TensionMemberSchema(), "Member to check for shear lag, AISC 360-22 Table D3.1 case 4.")
     unstiffened_flange = Object(

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from ...engine import loads
 from ...engine.formula import Source, cite, off_the_sheet
 from ...engine.numeric import Real, where
+from ...engine.rounding import SAME
 from ...engine.rule_set import (
     FilletOptions,
     Flange,
@@ -20,6 +21,7 @@ from ...engine.section import equal_leg
 from . import (
     clause,
     s4_3_2_2_intermittent,
+    s4_4_packing,
     s4_5_1_length,
     s4_5_3_2_directional,
     s4_5_3_3_simplified,
@@ -89,6 +91,19 @@ class EnStiffener:
     def throat(self, needed: Real, factor: Real) -> Real:
         """4.11(4), solved for the throat."""
         return s4_11_long_joints.long_stiffener_throat(a_req=needed, beta_Lw_2=factor)
+
+
+class EnPacking:
+    """Packing in laps; see ``engine.rule_set.PackingRules`` for each question."""
+
+    def added(self, packing: Real, needed: Real) -> Real:
+        """4.4(2) and (3)."""
+        return s4_4_packing.added_leg(t_p=packing, z_req=needed, same=SAME)
+
+    @property
+    def source(self) -> Source:
+        """4.4."""
+        return s4_4_packing.added_leg.source
 
 
 @dataclass(frozen=True, slots=True)
@@ -166,6 +181,7 @@ def en_options(
         intermittent=EnIntermittent(),
         ends=EnEnds(),
         stiffener=EnStiffener(),
+        packing=EnPacking(),
         root_bending=EnRootBending(directional, gamma_m2),
         flange=unstiffened_flange,
         least_throats=least_throats,

@@ -97,6 +97,7 @@ COMPONENTS: dict[str, Json] = {
                     "minimum-size",
                     "minimum-length",
                     "root-gap",
+                    "packing",
                     "full-strength",
                     "thin-part",
                     "base-metal",
@@ -121,6 +122,20 @@ COMPONENTS: dict[str, Json] = {
             },
             "length": nullable(
                 record("Length of one weld.", {"given": LENGTH, "effective": LENGTH, "factor": number()})
+            ),
+            "packing": nullable(
+                record(
+                    "Packing, and how it is welded.",
+                    {
+                        "thickness": LENGTH,
+                        "added": {**LENGTH, "description": "To the leg, which reaches over it."},
+                        "welds": {
+                            "type": "string",
+                            "enum": ["over-packing", "to-each-part"],
+                            "description": "One leg over the packing, or a weld of this size from each part to it.",
+                        },
+                    },
+                )
             ),
             "intermittent": nullable(ref("IntermittentFillet")),
             "concentric": nullable(ref("ConcentricGroup")),
