@@ -156,6 +156,14 @@ FIELDS: dict[str, dict[str, str]] = {
         "method": "method",
         "plates": "count",
     },
+    "gauge": {
+        "rules": "quality",
+        "asked_leg": "required.leg",
+        "throat": "required.throat",
+        "hollow": "hollow",
+        "convexity": "convexity",
+        "gauge": "reading_tolerance",
+    },
 }
 #: Columns that a function below places itself; the thicknesses go into lists, the rest depends on other cells.
 PLACED: dict[str, dict[str, str]] = {
@@ -170,6 +178,7 @@ PLACED: dict[str, dict[str, str]] = {
     "bevel": {"t1": "seam.thickness.0", "t2": "seam.thickness.1"},
     "groove": {"t1": "parts.0.thickness", "t2": "parts.1.thickness", "material": "parts.0.material"},
     "group": {"t1": "parts.0.thickness", "t2": "parts.1.thickness", "material": "parts.0.material"},
+    "gauge": {"t1": "thickness.0", "t2": "thickness.1", "leg_1": "legs.0", "leg_2": "legs.1"},
 }
 #: Columns that every row has.
 ANY_ROW = ("part", "mark", "where", "question", "units")
@@ -289,6 +298,8 @@ class Line:
 TROUBLES = {
     "ground": "ground away below the throat",
     "trust": "enough only on trust, by metal nobody has vouched for",
+    "laid": "laid short of its throat",
+    "over": "laid far larger than asked for",
     "small": "laid too small by habit",
     "edge": "more weld than the edge has room for",
     "plate": "the plate fails before any weld does",
@@ -450,12 +461,26 @@ def group(client: Client, row: Row) -> Line:
     return Line(f"{size}, {around}", place, "enough")
 
 
+def gauge(client: Client, row: Row) -> Line:
+    """Ask whether a fillet, as gauged, is enough."""
+    answer = client.as_welded(**row.request(), thickness=[row["t1"], row["t2"]], legs=[row["leg_1"], row["leg_2"]])
+    asked = f"{row['asked_leg']} leg" if row["asked_leg"] else f"{row['throat']} throat"
+    counts = f"{_short(answer.throat.worst_case)} of throat, of {_short(answer.throat.required)}"
+    steps = [f"{action.do.replace('-', ' ')}, {action.leg} leg" for action in answer.actions if action.leg is not None]
+    notes = (f"Do: {'; '.join(steps)}.",) if steps else ()
+    if answer.verdict == "over" and answer.overweld is not None:
+        notes += (f"It has {answer.overweld.metal_ratio:.2f} x the metal of what was asked for.",)
+    kept = "" if answer.quality_kept else ", level not kept"
+    return Line(asked, counts + kept, answer.verdict, notes, {"short": "laid", "over": "over"}.get(answer.verdict))
+
+
 QUESTIONS: dict[str, Callable[[Client, Row], Line]] = {
     "size": size,
     "grind": grind,
     "bevel": bevel,
     "groove": groove,
     "group": group,
+    "gauge": gauge,
 }
 
 

@@ -128,11 +128,11 @@ def test_it_fits_a_page(shown: str) -> None:
 
 
 def test_the_list_is_about_the_whole_shop() -> None:
-    """The list asks all five questions, in both systems of units, about some fifty joints."""
+    """The list asks all six questions, in both systems of units, about some sixty joints."""
     listed = rows()
-    assert 35 <= len(listed) <= 60
-    assert {row["question"] for row in listed} == {"size", "grind", "bevel", "groove", "group"}
-    for question in ("size", "grind", "bevel", "groove", "group"):
+    assert 35 <= len(listed) <= 65
+    assert {row["question"] for row in listed} == {"size", "grind", "bevel", "groove", "group", "gauge"}
+    for question in ("size", "grind", "bevel", "groove", "group", "gauge"):
         assert {row["units"] for row in listed if row["question"] == question} == {"us", "metric"}
 
 
@@ -218,6 +218,27 @@ def test_plugs_are_counted(joint: Callable[[str], str]) -> None:
     assert "105.7 kN each in shear" in joint("K7")
 
 
+def test_a_hollow_bead_fools_the_leg_gauge(joint: Callable[[str], str]) -> None:
+    """Legs of 8 mm have 5.657 mm of throat, and 1.5 mm of hollow leave 4.157 mm of the 5 mm asked for."""
+    # geometry: 8/sqrt(2) - 1.5
+    assert "4.2 mm of throat, of 5 mm" in joint("W1")
+    assert re.search(r"\bshort\b", joint("W1"))
+
+
+def test_a_bead_twice_as_large_has_four_times_the_metal(joint: Callable[[str], str]) -> None:
+    """Legs of 3/8 in where 3/16 in was asked for."""
+    # geometry: metal goes by the square of the leg
+    assert "over" in joint("W2")
+    assert "4.00 x the metal" in joint("W2")
+
+
+def test_a_gauge_has_a_tolerance(joint: Callable[[str], str]) -> None:
+    """Read to 1/32 in, legs of 3/8 in are 11/32 in at the worst: 0.243 in of throat, of the 0.221 in of 5/16 in."""
+    # geometry: (3/8 - 1/32)/sqrt(2) and (5/16)/sqrt(2)
+    assert re.search("0.243 in of throat, of .*0.221 in", joint("W3"))
+    assert "enough" in joint("W3")
+
+
 @pytest.mark.parametrize(
     ("mark", "column"), [("K3", "process"), ("G7", "groove_angle"), ("G8", "position"), ("S11", "t1, t2")]
 )
@@ -233,9 +254,9 @@ def test_the_summary_names_what_would_have_gone_wrong(shown: str) -> None:
     summary = shown.partition("WHAT WOULD HAVE GONE WRONG")[2]
     for line in re.findall(r"^ +([0-9]+)  .*: (.*)$", summary, flags=re.MULTILINE):
         assert int(line[0]) == len(line[1].split(", "))
-    for mark in ("H1", "H5", "F2", "F5", "S11", "S12", "S13", "G7", "G8"):
+    for mark in ("H1", "H5", "F2", "F5", "S11", "S12", "S13", "G7", "G8", "W1", "W2"):
         assert re.search(rf"\b{mark}\b", summary)
-    assert not re.search(r"\b(H2|H4|G1|G2|S9|S10)\b", summary)
+    assert not re.search(r"\b(H2|H4|G1|G2|S9|S10|W3)\b", summary)
     metal = re.search(r"took ([0-9.]+) kg .* take ([0-9.]+) kg as sized: ([0-9]+)% less", summary)
     assert metal is not None
     assert float(metal[3]) == pytest.approx(100 * (1 - float(metal[2]) / float(metal[1])), abs=1.0)
@@ -272,7 +293,10 @@ def broken(**cells: str) -> Callable[[list[dict[str, str]]], None]:
 @pytest.mark.parametrize(
     ("spoil", "said"),
     [
-        (broken(question="grid"), r"line 3 \(H2\): question is one of size, grind, bevel, groove, group, not 'grid'"),
+        (
+            broken(question="grid"),
+            r"line 3 \(H2\): question is one of size, grind, bevel, groove, group, gauge, not 'grid'",
+        ),
         (broken(mark="H1"), r"line 3: mark H1 is there twice"),
         (broken(mark=" "), r"line 3: no mark"),
         (broken(habit="1/4 in"), r"line 3 \(H2\): column habit has no place in a question of grind"),
