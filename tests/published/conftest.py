@@ -8,19 +8,18 @@ Published examples that the resources of today cannot answer, and why:
 CANNOT_BE_ANSWERED
 
 - AISC Design Examples v16.0: US-012 (II.A-16, unstiffened seat): its neutral axis at a third of the height is the
-  Manual's own assumption, not the line method's.
-- AISC Manual Table 8-8: US-T8-8: the row a = 0 is no instantaneous-centre result.
-- AISC Design Example II.A-17A: US-013, its rule of 5/8 of the plate: not a rule of any rule set. The rest is checked.
-- AWS D1.1 preheat table: US-051: needs heat and preheat.
-- AISC 360-22 Table J2.2: US-048: flare grooves are no preparation of bevel-depth.
+  Manual's own assumption, not the line method's. US-013 (II.A-17A), its rule of 5/8 of the plate: not a rule of any
+  rule set; the rest is checked.
+- AISC Manual Table 8-8: US-T8-8: the row a = 0 is no instantaneous-centre result; the rest is checked.
 - AASHTO LRFD 6.13.3.2.4b: US-066: no rule set of that code.
 - EN 1993-1-9: EN-FAT-01, EN-FAT-02: fatigue is in no rule set.
 - EN-HSS-01, its second model (parent and filler metal mixed, factors by filler class): the factors are doubtful, and
   no edition that has them was read.
 - Rosenthal's cooling rate at 550 degC: H-rosenthal-thin, H-rosenthal-thick: a second theory with constants and an arc
   efficiency of its own; cooling is told as t8/5.
-- Centreline cracking and shape of a pass: EN-UCS-01, EN-UCS-03, C-UCS-1, C-UCS-limits, C-width-depth,
-  C-WD-mitre-fillet, C-D11-pass-shape: need crack risk.
+- AWS D1.1 Table 5.1, submerged arc: P-single-pass-max-horizontal, parallel and multiple electrodes: no process names
+  them. P-fill-pass-thickness: its root pass has no limit, so no count comes to a fill pass. The rest is checked.
+- NAVEDTRA and AISC on the split of cost: Q-cost-split, shares of labour: of others' books; power under 1 % is checked.
 - Limits on the ground surface and time to grind it: J-gouge-limits, J-grind-rate, J-grind-cap-time: no field for them;
   hours of an estimate are of welding alone.
 - Advice without a figure to compute: J-corner-types. J-square-edge-MIG: square edges by transfer of the wire, which no

@@ -182,22 +182,36 @@ def test_two_lines_coefficient(ask: Ask, a: float, k: float, coefficient: float)
 
 
 def test_bracket_by_lines_in_segui(ask: Ask) -> None:
-    """Segui, Steel Design, ch. 8 (from memory): C of 12 in and 8 in, 60 kips at 18 in: 10.13 kip/in, D 7.28."""
+    """Segui, Steel Design, ch. 8 (from memory): C of 12 in and 8 in, 60 kips at 18 in: 10.13 kip/in, D 7.28.
+
+    The example's I_x 720 and I_y 195 in3 add up to its J; the force is 2.143 kip/in along the weld, its lever 15.71 in.
+    """
     answer = ask(GROUP, group("c 12 8", down(60, 18)))
     properties = answer["properties"]
     assert properties["centroid"]["x"]["value"] == pytest.approx(2.286, rel=0.003)
     assert properties["j"]["value"] == pytest.approx(915, rel=0.003)
+    assert properties["i_x"]["value"] == pytest.approx(720, rel=0.003)
+    assert properties["i_y"]["value"] == pytest.approx(195, rel=0.003)
+    assert 60 / properties["length"]["value"] == pytest.approx(2.143, rel=0.003)
+    assert abs(answer["load_per_group"]["moment"]["z"]["value"]) / 60 == pytest.approx(15.71, rel=0.003)
     assert answer["critical"]["resultant"]["value"] == pytest.approx(10.13, rel=0.003)
     assert sixteenths(answer) == pytest.approx(7.28, rel=0.003)
     assert answer["specify"]["leg"]["text"] == "1/2 in"
 
 
 def test_square_in_torsion(ask: Ask) -> None:
-    """Shigley 8th ed., Prob. 9-6: 2 in square all round, J_u 10.67 in3; with h 5/16 in 4.61 ksi per kip at 7 in."""
+    """Shigley 8th ed., Prob. 9-6: 2 in square all round, J_u 10.67 in3; with h 5/16 in 4.61 ksi per kip at 7 in.
+
+    J is 2.36 in4; the force alone makes 0.566 ksi a kip, its moment 2.97 ksi along each axis.
+    """
     answer = ask(GROUP, group("rectangle 2 2", down(1, 1 + 7)))
     assert answer["properties"]["j"]["value"] == pytest.approx(10.67, rel=0.004)
     throat = 0.707 * 0.3125
+    force = {axis: abs(part["value"]) / throat for axis, part in answer["critical"]["force"].items()}
     assert answer["critical"]["resultant"]["value"] / throat == pytest.approx(4.61, rel=0.004)
+    assert throat * answer["properties"]["j"]["value"] == pytest.approx(2.36, rel=0.004)
+    assert 1 / answer["properties"]["length"]["value"] / throat == pytest.approx(0.566, rel=0.004)
+    assert (force["x"], force["y"]) == (pytest.approx(2.97, rel=0.004), pytest.approx(2.97 + 0.566, rel=0.004))
 
 
 @pytest.mark.parametrize(
@@ -225,7 +239,10 @@ def test_circle_in_torsion(ask: Ask) -> None:
 
 
 def test_two_groups_loaded_on_the_closed_side(ask: Ask) -> None:
-    """Shigley Example 9-1 (from memory): two C of 190 mm and 56 mm, h 6 mm, 50 kN at 100 mm: 37.0 and 43.9 MPa, 1 %."""
+    """Shigley Example 9-1 (from memory): two C of 190 mm and 56 mm, h 6 mm, 50 kN at 100 mm: 37.0 and 43.9 MPa, 1 %.
+
+    Of each: area 1280 mm2, J 7.07e6 mm4, moment 2760 N m; 19.5 MPa from the force alone.
+    """
     body = {
         **group("c 1 1", {"force": {"y": "-50 kN"}, "at": {"x": "-100 mm"}}, count=2, units="metric"),
         "group": {"pattern": "c", "depth": "190 mm", "width": "56 mm"},
@@ -240,6 +257,11 @@ def test_two_groups_loaded_on_the_closed_side(ask: Ask) -> None:
     assert stress[56] == pytest.approx(37.0, rel=0.01)
     assert stress[0] == pytest.approx(43.9, rel=0.01)
     assert answer["properties"]["centroid"]["x"]["value"] == pytest.approx(10.4, rel=0.01)
+    area, load = throat * answer["properties"]["length"]["value"], answer["load_per_group"]
+    assert area == pytest.approx(1280, rel=0.01)
+    assert throat * answer["properties"]["j"]["value"] == pytest.approx(7.07e6, rel=0.01)
+    assert abs(load["moment"]["z"]["value"]) == pytest.approx(2.76, rel=0.01)  # kN m
+    assert 1000 * abs(load["force"]["y"]["value"]) / area == pytest.approx(19.5, rel=0.01)
 
 
 def test_bracket_to_en(ask: Ask) -> None:
