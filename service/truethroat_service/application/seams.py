@@ -5,16 +5,17 @@ Lengths in mm, angles in rad.
 """
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, fields, replace
 from math import inf, pi
 from types import MappingProxyType
-from typing import Literal
+from typing import Generic, Literal, TypeVar
 
 from ..engine import section
-from ..engine.numeric import Real
+from ..engine.numeric import Real, maximum, minimum
 
 SeamKind = Literal["butt", "edge", "closed-corner", "half-open-corner", "open-corner", "fillet"]
 FinishTo = Literal["as-welded", "flush", "flat", "radius"]
+N = TypeVar("N", bound=Real)
 Vouched = Literal["assumed", "measured", "proven"]
 GrooveForm = Literal["single-bevel", "single-v", "single-j", "single-u"]
 
@@ -97,18 +98,18 @@ class Finish:
 
 @dataclass(frozen=True, slots=True)
 class Lengths:
-    """Every length of one section that its throat depends on; ``face`` is negative for a hollow."""
+    """Every length that a section's throat depends on, a number or a column; ``face`` is negative for a hollow."""
 
-    t_1: float = 0.0
-    t_2: float = 0.0
-    overlap: float = 0.0
-    z_1: float = 0.0
-    z_2: float = 0.0
-    depth: float = 0.0
-    deduction: float = 0.0
-    penetration: float = 0.0
-    face: float = 0.0
-    below: float = 0.0
+    t_1: Real = 0.0
+    t_2: Real = 0.0
+    overlap: Real = 0.0
+    z_1: Real = 0.0
+    z_2: Real = 0.0
+    depth: Real = 0.0
+    deduction: Real = 0.0
+    penetration: Real = 0.0
+    face: Real = 0.0
+    below: Real = 0.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -125,76 +126,86 @@ class Shape:
 
 
 @dataclass(frozen=True, slots=True)
-class Clearances:
-    """Throat of one section: contributions, as welded and remaining; and the distances it is made of.
+class Section(Generic[N]):
+    """Throat of a section: contributions, as welded and remaining; and the distances it is made of.
 
     ``u`` and ``v`` are the distances to the outer planes (``u`` to the flush plane of a flat seam), ``root_to_plane``
     the distance to the plane face height counts from, ``limit`` the least clearance no face height can lengthen.
     """
 
-    theoretical: float
-    prepared_depth: float
-    deduction: float
-    penetration: float
-    face: float
-    cap: float
-    as_welded: float
-    remaining: float
-    u: float
-    v: float
-    root_to_plane: float
-    limit: float
+    theoretical: N
+    prepared_depth: N
+    deduction: N
+    penetration: N
+    face: N
+    cap: N
+    as_welded: N
+    remaining: N
+    u: N
+    v: N
+    root_to_plane: N
+    limit: N
+
+
+Clearances = Section[float]
+"""Throat of one section."""
 
 
 def clearances(shape: Shape, lengths: Lengths) -> Clearances:
-    """Throat of a section as welded and finished, by ``engine.section``.
+    """Throat of one section as welded and finished, by ``engine.section``.
 
     Metal that the finish breaks through leaves a throat of nothing, not a negative one.
     """
-    return _KINDS[shape.kind](shape, lengths)
+    found = _KINDS[shape.kind](shape, lengths)
+    return Section(*(float(getattr(found, field.name)) for field in fields(found)))
 
 
-def _flat(shape: Shape, lengths: Lengths) -> Clearances:
+def throats_left(shape: Shape, lengths: Lengths) -> Real:
+    """Throat left by the finish, mm, of many sections of one shape whose lengths are columns."""
+    return _KINDS[shape.kind](shape, lengths).remaining
+
+
+def _flat(shape: Shape, lengths: Lengths) -> Section[Real]:
     """Butt, edge and closed corner."""
     closed = shape.kind == "closed-corner"
-    taken = min(lengths.deduction, lengths.depth)
+    taken = minimum(lengths.deduction, lengths.depth)
     fused = lengths.depth - taken + lengths.penetration
-    through = lengths.t_1 if closed else min(lengths.t_1, lengths.t_2)
-    u = min(fused, through) if shape.through else fused
+    through = lengths.t_1 if closed else minimum(lengths.t_1, lengths.t_2)
+    u = minimum(fused, through) if shape.through else fused
     v = lengths.t_2 if closed else inf
-    toe = inf if shape.toe is None else float(section.nearer_toe(u=u, w=shape.toe))
+    toe = inf if shape.toe is None else section.nearer_toe(u=u, w=shape.toe)
     return _finished(
         shape, lengths, theoretical=0.0, prepared=lengths.depth, taken=taken,
-        penetration=lengths.penetration, u=u, v=v, plane=u, limit=min(toe, v),
+        penetration=lengths.penetration, u=u, v=v, plane=u, limit=minimum(toe, v),
     )  # fmt: skip
 
 
-def _open_corner(shape: Shape, lengths: Lengths) -> Clearances:
+def _open_corner(shape: Shape, lengths: Lengths) -> Section[Real]:
     """Corner whose inner edges meet."""
-    gamma = float(section.corner_turn(psi=shape.psi))
-    line = float(section.open_corner_toe_line(t_1=lengths.t_1, t_2=lengths.t_2, gamma=gamma))
-    u = float(section.open_corner_clearance(t_1=lengths.t_1, p=lengths.penetration, a_toes=line))
-    v = float(section.open_corner_clearance(t_1=lengths.t_2, p=lengths.penetration, a_toes=line))
+    gamma = section.corner_turn(psi=shape.psi)
+    line = section.open_corner_toe_line(t_1=lengths.t_1, t_2=lengths.t_2, gamma=gamma)
+    u = section.open_corner_clearance(t_1=lengths.t_1, p=lengths.penetration, a_toes=line)
+    v = section.open_corner_clearance(t_1=lengths.t_2, p=lengths.penetration, a_toes=line)
     return _finished(
         shape, lengths, theoretical=line, penetration=lengths.penetration,
-        u=u, v=v, plane=line + lengths.penetration, limit=min(u, v),
+        u=u, v=v, plane=line + lengths.penetration, limit=minimum(u, v),
     )  # fmt: skip
 
 
-def _half_open_corner(shape: Shape, lengths: Lengths) -> Clearances:
+def _half_open_corner(shape: Shape, lengths: Lengths) -> Section[Real]:
     """Corner whose edges overlap in part."""
     t_1, t_2, o, p = lengths.t_1, lengths.t_2, lengths.overlap, lengths.penetration
-    u = float(section.half_open_clearance(t_1=t_1, o=o, p=p, psi=shape.psi))
-    line = float(section.half_open_toe_line(t_1=t_1, t_2=t_2, o=o, p=p, psi=shape.psi))
-    unfused = float(section.half_open_toe_line.body(t_1=t_1, t_2=t_2, o=o, p=0.0, psi=shape.psi))
+    u = section.half_open_clearance(t_1=t_1, o=o, p=p, psi=shape.psi)
+    line = section.half_open_toe_line(t_1=t_1, t_2=t_2, o=o, p=p, psi=shape.psi)
+    unfused = section.half_open_toe_line.body(t_1=t_1, t_2=t_2, o=o, p=0.0, psi=shape.psi)
     return _finished(
-        shape, lengths, theoretical=unfused, penetration=line - unfused, u=u, v=t_2, plane=line, limit=min(u, t_2)
+        shape, lengths, theoretical=unfused, penetration=line - unfused, u=u, v=t_2, plane=line, limit=minimum(u, t_2)
     )
 
 
-def _fillet(shape: Shape, lengths: Lengths) -> Clearances:
+def _fillet(shape: Shape, lengths: Lengths) -> Section[Real]:
     """Fillet: convexity is never credited, a hollow always taken off."""
-    throat = float(section.fillet_throat(z_1=lengths.z_1, z_2=lengths.z_2, psi=shape.psi))
+    throat = section.fillet_throat(z_1=lengths.z_1, z_2=lengths.z_2, psi=shape.psi)
     plane = throat + lengths.penetration
     return _finished(
         replace(shape, face_counts=False), lengths, theoretical=throat, penetration=lengths.penetration,
@@ -206,19 +217,19 @@ def _finished(
     shape: Shape,
     lengths: Lengths,
     *,
-    theoretical: float,
-    penetration: float,
-    u: float,
-    v: float,
-    plane: float,
-    limit: float,
-    prepared: float = 0.0,
-    taken: float = 0.0,
-) -> Clearances:
+    theoretical: Real,
+    penetration: Real,
+    u: Real,
+    v: Real,
+    plane: Real,
+    limit: Real,
+    prepared: Real = 0.0,
+    taken: Real = 0.0,
+) -> Section[Real]:
     """Face and finish on a section whose distances are known; ``plane`` is where face height counts from."""
-    face = lengths.face if shape.face_counts else min(lengths.face, 0.0)
-    as_welded = max(min(plane + face, limit), 0.0)
-    return Clearances(
+    face = lengths.face if shape.face_counts else minimum(lengths.face, 0.0)
+    as_welded = maximum(minimum(plane + face, limit), 0.0)
+    return Section(
         theoretical=theoretical,
         prepared_depth=prepared,
         deduction=-taken,
@@ -226,7 +237,7 @@ def _finished(
         face=face,
         cap=as_welded - (theoretical + prepared - taken + penetration + face),
         as_welded=as_welded,
-        remaining=max(min(as_welded, _to_finish(shape, lengths.below, u, v, plane)), 0.0),
+        remaining=maximum(minimum(as_welded, _to_finish(shape, lengths.below, u, v, plane)), 0.0),
         u=u,
         v=v,
         root_to_plane=plane,
@@ -234,21 +245,21 @@ def _finished(
     )
 
 
-def _to_finish(shape: Shape, below: float, u: float, v: float, plane: float) -> float:
+def _to_finish(shape: Shape, below: Real, u: Real, v: Real, plane: Real) -> Real:
     """Distance of the fused point to the finished surface; endless when nothing is ground."""
     if shape.finish == "as-welded":
         return inf
     if shape.finish == "flat":
         return plane - below
     if shape.finish == "radius":
-        gamma = float(section.corner_turn(psi=shape.psi))
+        gamma = section.corner_turn(psi=shape.psi)
         free = section.free_radius(u=u, v=v, gamma=gamma)
-        return float(section.blend_clearance(u=u, v=v, gamma=gamma, R=shape.radius, R_0=free)) - below
+        return section.blend_clearance(u=u, v=v, gamma=gamma, R=shape.radius, R_0=free) - below
     # Flush: a flat seam is ground on the one face it opens in, a corner on both outer faces.
-    return (u if shape.kind in FLAT_SEAMS else min(u, v)) - below
+    return (u if shape.kind in FLAT_SEAMS else minimum(u, v)) - below
 
 
-_KINDS: Mapping[SeamKind, Callable[[Shape, Lengths], Clearances]] = MappingProxyType(
+_KINDS: Mapping[SeamKind, Callable[[Shape, Lengths], Section[Real]]] = MappingProxyType(
     {
         "butt": _flat,
         "edge": _flat,
