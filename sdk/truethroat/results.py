@@ -72,6 +72,7 @@ __all__ = [
     "HoleLimits",
     "Holes",
     "IntermittentFillet",
+    "JointPlan",
     "LeastFillet",
     "LeftOut",
     "Limit",
@@ -90,6 +91,10 @@ __all__ = [
     "PassCounts",
     "PassEnergy",
     "Place",
+    "PlanCosts",
+    "PlanHold",
+    "PlanParts",
+    "PlannedWay",
     "Position",
     "Preheat",
     "PreheatD11",
@@ -102,6 +107,7 @@ __all__ = [
     "QualitySet",
     "QuantityBand",
     "RefusedPreparation",
+    "RefusedWay",
     "Remedy",
     "Result",
     "RuleSet",
@@ -1281,6 +1287,77 @@ class WeldGroup(Calculation):
     strength: GroupStrength
     equivalent_force: Quantity
     efficiency: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PlanCosts(Result):
+    """What a way takes; None where it cannot be told."""
+
+    filler: Quantity | None
+    time: Quantity | None
+    heat: Quantity | None
+    distortion: Quantity | None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PlanHold(Result):
+    """What a planned weld is held to; None where the way or the quality set has nothing."""
+
+    least_leg: Quantity | None
+    least_throat: Quantity | None
+    most_convexity: Quantity | None
+    most_reinforcement: Quantity | None
+    leave_face_height: Quantity | None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PlanParts(Result):
+    """What the single resources answer for one way; None where it has no use for one."""
+
+    fillet_size: FilletSize | None = None
+    groove_size: GrooveSize | None = None
+    bevel_depth: BevelDepth | None = None
+    grind_allowance: GrindAllowance | None = None
+    filler_quantity: FillerQuantity | None = None
+    heat: Heat | None = None
+    distortion: Distortion | None = None
+    crack_risk: CrackRisk | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PlannedWay(Result):
+    """A way to make a joint that keeps the rules, with its place among the others."""
+
+    way: str
+    size: str
+    rank: int
+    score: float
+    dominated_by: tuple[str, ...]
+    costs: PlanCosts
+    budget: Budget | None
+    chance_short: float | None
+    hold: PlanHold
+    left_out: tuple[LeftOut, ...]
+    parts: PlanParts | None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class RefusedWay(Result):
+    """A way that does not keep the rules, and why."""
+
+    way: str
+    why: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class JointPlan(Calculation):
+    """Every way to make one joint, best first, and those that are refused."""
+
+    recommended: str | None
+    compared_by: tuple[str, ...]
+    quality: str | None
+    ways: tuple[PlannedWay, ...]
+    refused: tuple[RefusedWay, ...]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

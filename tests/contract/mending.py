@@ -77,6 +77,7 @@ def mended(path: str, body: Any) -> Any:
         "/v1/filler-quantity": _estimated,
         "/v1/distortion": _distorted,
         "/v1/break-test": _broken,
+        "/v1/joint-plan": _planned,
     }[path](made, chance)
     return made
 
@@ -810,3 +811,76 @@ def _bevelled(body: Json, chance: Chance) -> None:
     ):
         if field in body:
             body[field] = chance.of(*choices)
+
+
+def _planned(body: Json, chance: Chance) -> None:
+    """Mend a joint to plan: a basis, a finish and metals that go with its kind, and usual figures of the weld."""
+    rules, joint = str(body["rule_set"]), body["joint"]
+    if rules == "thin-part":
+        joint["kind"] = chance.of("outside-corner", "butt")
+    _drop(joint, "root_gap", *chance.of((), ("angle",)))
+    if "angle" in joint:
+        joint["angle"] = "90 deg"
+    for part in body["parts"]:
+        _part(part, rules, chance)
+    body["length"] = chance.of("300 mm", "4 ft", {"value": 1.2, "unit": "m"})
+    body["basis"] = "throat" if joint["kind"] in ("outside-corner", "butt") else chance.of("load", "full-strength")
+    wanted = {
+        "load": {"load": {"force": chance.of("60 kN", "20 kip"), "angle": chance.of("0 deg", "90 deg", "60 deg")}},
+        "throat": {"required_throat": chance.of("3 mm", "1/8 in")},
+    }
+    _drop(body, "load", "required_throat", *(() if joint["kind"] in ("tee", "lap") else ("intermittent",)))
+    body.update(wanted.get(body["basis"], {}))
+    _finish_of(body, chance)
+    if rules.startswith("aisc"):
+        body["filler"] = chance.of("E70", "E80", {"tensile_strength": "70 ksi"})
+        _drop(body, "parameters")
+    elif rules == "thin-part":
+        _drop(body, "parameters", "filler")
+    else:
+        _eurocode(body, rules, chance)
+    _usual_weld(body, chance)
+
+
+def _finish_of(body: Json, chance: Chance) -> None:
+    """Mend the finish of a joint to plan, and what its throat budget goes by."""
+    kind = body["joint"]["kind"]
+    finishes = {"outside-corner": FINISHES["open-corner"], "butt": FINISHES["butt"]}.get(kind, ("as-welded",))
+    if body.get("finish", {}).get("to") not in finishes:
+        _drop(body, "finish")
+    for field in ("radius", "below", "tolerance"):
+        if field in body.get("finish", {}):
+            body["finish"][field] = chance.of("0.5 mm", "1/64 in")
+    if "penetration" in body:
+        body["penetration"] = {"depth": "1 mm", "vouched": body["penetration"]["vouched"]}
+    for field in body.get("tolerances", {}):
+        body["tolerances"][field] = chance.of("0.5 mm", "1/64 in")
+    if body.get("spread", {}).get("distribution") != "normal":
+        _drop(body.get("spread", {}), "deviations")
+
+
+def _usual_weld(body: Json, chance: Chance) -> None:
+    """Mend the arc, the steel, the rates and the prices of a joint to plan."""
+    usual: Json = {
+        "cooling_window": {"least": "5 s", "most": chance.of("20 s", "0.5 min")},
+        "hydrogen": "5 ml/100g",
+        "preheat": chance.of("20 degC", "212 degF"),
+        "bevelling_speed": chance.of("300 mm/min", "12 in/min"),
+    }
+    body.update({field: value for field, value in usual.items() if field in body})
+    if "arc" in body:
+        body["arc"] = {field: ARC[field] for field in body["arc"]}
+        if "voltage" in body["arc"]:
+            body["arc"]["travel_speed"] = ARC["travel_speed"]
+    else:
+        _drop(body, "cooling_window")
+    for element in set(body.get("composition", {})) - {"others_zero"}:
+        body["composition"][element] = STEEL.get(element, 0.001)
+    if "composition" not in body:
+        _drop(body, "hydrogen")
+    if "deposition" in body:
+        body["deposition"] = {"rate": chance.of("3 kg/h", "7 lb/h")}
+    if "prices" in body:
+        _prices(body["prices"], chance)
+    if "widths" in body.get("intermittent", {}):
+        body["intermittent"]["widths"] = ["200 mm", chance.of("100 mm", "4 in")]

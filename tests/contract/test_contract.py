@@ -36,6 +36,7 @@ CALCULATIONS = (
     "/v1/filler-quantity",
     "/v1/distortion",
     "/v1/break-test",
+    "/v1/joint-plan",
 )
 
 strategies.register()

@@ -24,6 +24,7 @@ EXAMPLES = [
         "crack_risk": examples.CRACK_RISK,
         "distortion": examples.DISTORTION,
         "break_test": examples.BREAK_TEST,
+        "joint_plan": examples.JOINT_PLAN,
     }.items()
     for name, example in group.items()
 ]

@@ -28,6 +28,7 @@ OPERATIONS = {
     "bevel_depth": ("POST", "/v1/bevel-depth"),
     "distortion": ("POST", "/v1/distortion"),
     "break_test": ("POST", "/v1/break-test"),
+    "joint_plan": ("POST", "/v1/joint-plan"),
     "get_service": ("GET", "/v1"),
     "list_rule_sets": ("GET", "/v1/rule-sets"),
     "list_materials": ("GET", "/v1/materials"),

@@ -19,6 +19,7 @@ from .blueprints import (
     groove_size,
     health,
     heat,
+    joint_plan,
     weld_group,
 )
 from .problems import ProblemApi, handle_refused
@@ -37,6 +38,7 @@ _BLUEPRINTS = (
     filler_quantity.blueprint,
     distortion.blueprint,
     break_test.blueprint,
+    joint_plan.blueprint,
     catalogue.blueprint,
     health.blueprint,
 )

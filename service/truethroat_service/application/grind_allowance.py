@@ -59,7 +59,7 @@ class GrindAllowanceRequest:
 
 
 @dataclass(frozen=True, slots=True)
-class _Account:
+class Account:
     """One way of counting a seam: physical, or creditable; what is counted, and the budget that comes of it."""
 
     name: str
@@ -100,6 +100,13 @@ def grind_allowance(request: GrindAllowanceRequest) -> dict[str, Any]:
         rule_set=request.rule_set,
         parameters={} if rules is None else rules.parameters,
     )
+
+
+def creditable(request: GrindAllowanceRequest) -> Account:
+    """Account of what is measured and proven and of what the code credits; raises ``Refused`` as the answer does."""
+    rules = None if request.rule_set is None else rule_set(request.rule_set)
+    taken, toe = _check(request, rules)
+    return _account("creditable", _filled(request), rules, taken, toe)
 
 
 def _filled(request: GrindAllowanceRequest) -> GrindAllowanceRequest:
@@ -175,7 +182,7 @@ def _proven(request: GrindAllowanceRequest) -> bool:
 
 def _account(
     name: str, request: GrindAllowanceRequest, rules: RuleSet | None, taken: float, toe: float | None
-) -> _Account:
+) -> Account:
     """Count a seam: everything there is, or only what is measured and proven and what the code credits."""
     credit = name == "creditable"
     counted: Penetration | None = request.penetration
@@ -218,7 +225,7 @@ def _account(
         "below": finish.tolerance,
     }
     made = budget(shape, lengths, worse, request.required_throat)
-    return _Account(name, rules, shape, lengths, worse, counted, made, max(request.face, 0.0))
+    return Account(name, rules, shape, lengths, worse, counted, made, max(request.face, 0.0))
 
 
 def _verdict(made: Budget) -> Verdict:
@@ -229,7 +236,7 @@ def _verdict(made: Budget) -> Verdict:
 
 
 def _judged(
-    request: GrindAllowanceRequest, account: _Account, verdict: Verdict, units: Units, remarks: Remarks
+    request: GrindAllowanceRequest, account: Account, verdict: Verdict, units: Units, remarks: Remarks
 ) -> dict[str, Any]:
     """Budget of one account with what follows from it; says why in ``remarks``."""
     made, q = account.budget, account.budget.required
@@ -267,7 +274,7 @@ def _judged(
     }
 
 
-def _leave(account: _Account) -> float | None:
+def _leave(account: Account) -> float | None:
     """Face height over its plane that keeps the throat, mm; None when none does."""
     judged, q = account.budget.judged, account.budget.required
     # The grinder may go its tolerance deeper than the face height it is told to leave.
@@ -279,7 +286,7 @@ def _leave(account: _Account) -> float | None:
     return needed if account.shape.face_counts else None
 
 
-def _radius(request: GrindAllowanceRequest, account: _Account, verdict: Verdict) -> tuple[float | None, str]:
+def _radius(request: GrindAllowanceRequest, account: Account, verdict: Verdict) -> tuple[float | None, str]:
     """Largest blend radius that keeps the throat, mm, or None and why."""
     if account.shape.kind not in CORNERS:
         return None, ""
@@ -301,7 +308,7 @@ def _radius(request: GrindAllowanceRequest, account: _Account, verdict: Verdict)
 
 def _remedies(
     request: GrindAllowanceRequest,
-    account: _Account,
+    account: Account,
     leave: float | None,
     radius: float | None,
     units: Units,
@@ -339,7 +346,7 @@ def _remedies(
     return remedies
 
 
-def _counted(account: _Account, *, prepared: bool = False, face: bool = True) -> list[str]:
+def _counted(account: Account, *, prepared: bool = False, face: bool = True) -> list[str]:
     """What a remedy's throat counts, each line with who vouches for it where that matters."""
     counts = []
     if account.shape.kind not in FLAT_SEAMS:
@@ -354,7 +361,7 @@ def _counted(account: _Account, *, prepared: bool = False, face: bool = True) ->
 
 
 def _bevel(
-    request: GrindAllowanceRequest, account: _Account, step: float, remarks: Remarks
+    request: GrindAllowanceRequest, account: Account, step: float, remarks: Remarks
 ) -> tuple[float, Clearances] | None:
     """Depth of preparation that keeps the throat under the finish asked for, and the section it makes."""
     if account.shape.kind not in FLAT_SEAMS:
@@ -369,7 +376,7 @@ def _bevel(
         needed = float(section.clearance_for_blend(R=request.finish.radius or 0.0, q=q, v=judged.v))
     if lengths.face < 0.0:
         # A hollow is as deep in the deeper groove, and the finish may not reach its bottom.
-        needed = max(needed, account.budget.required - lengths.face - worse["face"])
+        needed = max(needed, account.budget.required - float(lengths.face) - worse["face"])
     taken = 0.0
     if not _proven(request):
         groove = grooves.coded(prepared.groove, prepared.angle, request.process, request.position)
@@ -389,7 +396,7 @@ def _bevel(
 
 
 def _cautions(
-    request: GrindAllowanceRequest, physical: _Account, creditable: _Account, units: Units, remarks: Remarks
+    request: GrindAllowanceRequest, physical: Account, creditable: Account, units: Units, remarks: Remarks
 ) -> None:
     """Say what the figures rest on and what they leave out."""
     penetration, seam, finish = request.penetration, request.seam, request.finish

@@ -20,12 +20,19 @@ EVEN = Source("JCGM 100:2008", "4.3.7, bounds with nothing known between them: e
 NORMAL = Source("JCGM 100:2008", "4.3.4, a tolerance of so many standard deviations", "from memory")
 
 
+USUAL_DEVIATIONS = 2.0
+"""Standard deviations to a tolerance; common practice, no source."""
+
+
 @dataclass(frozen=True, slots=True)
 class Spread:
-    """How lengths lie within their tolerances; ``deviations`` is how many standard deviations a tolerance is."""
+    """How lengths lie within their tolerances; ``deviations`` is how many standard deviations a tolerance is.
+
+    A normal spread that does not say has two of them to its tolerance.
+    """
 
     distribution: Literal["even", "normal"] = "even"
-    deviations: float = 2.0
+    deviations: float | None = None
 
     @property
     def source(self) -> Source:
@@ -44,7 +51,7 @@ def chance_short(
     if spread.distribution == "even":
         offsets = [2.0 * column - 1.0 for column in even_points.uniform(len(loose))]
     else:
-        offsets = [column / spread.deviations for column in even_points.normal(len(loose))]
+        offsets = [column / (spread.deviations or USUAL_DEVIATIONS) for column in even_points.normal(len(loose))]
     moved = {name: getattr(lengths, name) + loose[name] * offset for name, offset in zip(loose, offsets, strict=True)}
     kept = {name: column if name == "face" else maximum(column, 0.0) for name, column in moved.items()}
     with off_the_sheet():

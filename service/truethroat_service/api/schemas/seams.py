@@ -39,14 +39,14 @@ def plate_angle(description: str, low: float, high: float) -> Quantity:
     return Quantity(ANGLE, description, minimum=radians(low), maximum=radians(high), default="90 deg")
 
 
-def process() -> Choice:
+def process(**more: Any) -> Choice:
     """Welding process."""
-    return Choice(PROCESS_CODES, "Process: AWS letters or ISO 4063 number.")
+    return Choice(PROCESS_CODES, "Process: AWS letters or ISO 4063 number.", **more)
 
 
-def position() -> Choice:
+def position(**more: Any) -> Choice:
     """Welding position."""
-    return Choice(POSITION_CODES, "Position: AWS or ISO 6947 code.")
+    return Choice(POSITION_CODES, "Position: AWS or ISO 6947 code.", **more)
 
 
 def required_throat() -> Quantity:

@@ -15,6 +15,7 @@ from . import (
     finishing,
     groove_size,
     heat,
+    joint_plan,
     weld_group,
 )
 from .shapes import Json
@@ -31,5 +32,6 @@ COMPONENTS: dict[str, Json] = {
     **filler_quantity.COMPONENTS,
     **distortion.COMPONENTS,
     **break_test.COMPONENTS,
+    **joint_plan.COMPONENTS,
     **catalogue.COMPONENTS,
 }
