@@ -241,6 +241,31 @@ CORNER_COUPON: Json = {
     "penetration": {"depth": "1 mm", "vouched": "measured"},
 }
 
+PLAN = "/v1/joint-plan"
+
+STIFFENER: Json = {
+    "rule_set": "en-1993-1-8-2005-directional",
+    "joint": {"kind": "tee"},
+    "parts": [{"thickness": "12 mm", "material": "S355"}, {"thickness": "10 mm", "material": "S355"}],
+    "length": "300 mm",
+    "basis": "load",
+    "load": {"force": "240 kN", "angle": "90 deg"},
+    "process": "135",
+    "position": "PB",
+}
+OUTSIDE: Json = {
+    "rule_set": "aisc-360-22-lrfd",
+    "joint": {"kind": "outside-corner"},
+    "parts": [{"thickness": "10 mm"}, {"thickness": "10 mm"}],
+    "length": "1 m",
+    "basis": "throat",
+    "required_throat": "5 mm",
+    "process": "GMAW",
+    "position": "1G",
+    "finish": {"to": "flush", "tolerance": "0.5 mm"},
+    "tolerances": {"depth": "0.5 mm"},
+}
+
 
 def changed(request: Json, **changes: Any) -> Json:
     """Give a copy of a request with fields set or left out; ``__`` steps into an object or a list."""

@@ -45,10 +45,13 @@ from tests.api.sound import (
     LEFT_OUT,
     ON_FLANGE,
     OPEN,
+    OUTSIDE,
+    PLAN,
     PLUGS,
     PRICED,
     RIBS,
     SIX,
+    STIFFENER,
     STITCHED,
     THIN,
     THROUGH,
@@ -285,6 +288,8 @@ BY_SHAPE: list[Json] = [
 
 
 # Requests that between them hold every object a request may hold.
+BY_STRENGTH: Json = {"tensile_strength": "500 MPa"}
+
 HOLDING: list[tuple[str, Json]] = [
     (FILLET, changed(EN, penetration={"depth": "1 mm", "vouched": "proven"}, parameters={"gamma_m2": 1.3})),
     (FILLET, changed(EN, load={"normal": "100 N/mm"})),
@@ -390,6 +395,34 @@ HOLDING: list[tuple[str, Json]] = [
             {"groove": "by-area", "area": "80 mm2"},
         )
     ),
+    (
+        PLAN,
+        changed(
+            STIFFENER,
+            penetration={"depth": "1 mm", "vouched": "measured"},
+            intermittent={"widths": ["200 mm", "100 mm"]},
+            tolerances={"legs": "0.5 mm"},
+            spread={"distribution": "normal"},
+            arc={"voltage": "28 V", "current": "250 A", "travel_speed": "350 mm/min"},
+            cooling_window={"least": "5 s", "most": "20 s"},
+            composition={"C": 0.16, "Mn": 1.4},
+            hydrogen="5 ml/100g",
+            deposition={"rate": "3 kg/h"},
+            bevelling_speed="300 mm/min",
+            prices={"currency": "EUR", "labour": {"amount": 60, "per": "h"}},
+            weights={"filler": 2},
+            filler="E70",
+            parameters={"gamma_m2": 1.3},
+        ),
+    ),
+    (PLAN, changed(OUTSIDE, spread={}, weights={"time": 2})),
+    *(
+        (PLAN, changed(OUTSIDE, finish=finish))
+        for finish in ({"to": "as-welded"}, {"to": "flat"}, {"to": "radius", "radius": "4 mm"})
+    ),
+    *((PLAN, changed(STIFFENER, arc=arc)) for arc in ({"arc_energy": "1 kJ/mm"}, {"heat_input": "1 kJ/mm"})),
+    (PLAN, changed(STIFFENER, deposition={"wire_diameter": "1.2 mm", "feed_speed": "8 m/min"}, filler=BY_STRENGTH)),
+    (PLAN, changed(STIFFENER, deposition={"wire_mass": "0.009 kg/m", "feed_speed": "8 m/min"})),
     (BREAK, COUPON),
     (BREAK, CORNER_COUPON),
     (BREAK, changed(CORNER_COUPON, preparation={}, notch={})),

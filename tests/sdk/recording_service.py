@@ -371,6 +371,34 @@ ANSWERS: dict[str, dict[str, Any]] = {
             }
         ],
     },
+    "/v1/joint-plan": {
+        **_COMMON,
+        "recommended": "invented-way",
+        "compared_by": ["filler"],
+        "quality": None,
+        "ways": [
+            {
+                "way": "invented-way",
+                "size": "invented",
+                "rank": 1,
+                "score": 1,
+                "dominated_by": [],
+                "costs": {"filler": _q(901, "kg"), "time": None, "heat": None, "distortion": None},
+                "budget": None,
+                "chance_short": 0.25,
+                "hold": {
+                    "least_leg": _q(902),
+                    "least_throat": _q(903),
+                    "most_convexity": None,
+                    "most_reinforcement": None,
+                    "leave_face_height": None,
+                },
+                "left_out": [{"field": "heat", "reason": "invented"}],
+                "parts": None,
+            }
+        ],
+        "refused": [{"way": "other-way", "why": ["invented"]}],
+    },
     "/v1/break-test": {
         **_COMMON,
         **_opened(801),

@@ -15,6 +15,8 @@ import truethroat
 from truethroat import (
     Caution,
     Client,
+    Heat,
+    JointPlan,
     Operand,
     Quantity,
     ReadOnly,
@@ -22,6 +24,7 @@ from truethroat import (
     SizeStep,
     Unexpected,
 )
+from truethroat.decoding import decode
 
 CALCULATIONS = ["fillet_size", "grind_allowance", "bevel_depth"]
 LISTS = ["list_rule_sets", "list_materials", "list_filler_metals", "list_preparations", "list_processes"]
@@ -408,3 +411,25 @@ def test_a_break_test_is_typed(client: Client) -> None:
     assert answer.standard_coupon is None
     assert answer.acceptance is not None
     assert answer.acceptance.limits[0].most == Quantity(868, "mm")
+
+
+def test_a_joint_plan_is_typed(client: Client) -> None:
+    """Ways, their costs and what they are held to are typed; a way shown short has no parts."""
+    answer = client.joint_plan(basis="throat")
+    (way,) = answer.ways
+    assert (answer.recommended, answer.quality, way.rank, way.chance_short) == ("invented-way", None, 1, 0.25)
+    assert (way.costs.filler, way.costs.time, way.parts) == (Quantity(901, "kg"), None, None)
+    assert (way.hold.least_leg, way.left_out[0].field) == (Quantity(902, "mm"), "heat")
+    assert answer.refused[0].why == ("invented",)
+
+
+def test_the_parts_of_a_plan_are_the_single_answers(client: Client) -> None:
+    """What a single resource answers is of its own class inside a plan, with all that was sent in `raw`."""
+    part = client.heat(process="SAW").to_dict()
+    document = client.joint_plan().to_dict()
+    document["ways"][0]["parts"] = {"heat": part}
+    decoded = decode(JointPlan, document).ways[0].parts
+    assert decoded is not None
+    assert isinstance(decoded.heat, Heat)
+    assert decoded.heat.to_dict() == part
+    assert decoded.fillet_size is None

@@ -4,7 +4,7 @@ from dataclasses import dataclass
 from typing import Any
 
 from ..engine.formula import Sheet, off_the_sheet, working
-from ..engine.rounding import at_least
+from ..engine.rounding import at_least, at_most
 from ..engine.rule_set import RuleSet
 from . import plan_costs
 from .answers import Remarks, Units, Verdict, answer
@@ -99,6 +99,12 @@ def _check(request: JointPlanRequest, units: Units) -> RuleSet:
         if given != (basis == belongs):
             said = f"is missing: basis {basis} goes by it" if not given else f"goes with basis {belongs}, not {basis}"
             faults.inconsistent(f"#/{field}", said)
+    if request.required_throat is not None and not at_most(request.required_throat, min(request.thickness)):
+        faults.out_of_range(
+            "#/required_throat",
+            f"{units.text(request.required_throat)} is more than the thinner part's"
+            f" {units.text(min(request.thickness))}: the part itself would part first",
+        )
     possible = {"outside-corner": FINISHES["open-corner"], "butt": FINISHES["butt"]}.get(kind, ("as-welded",))
     if request.finish.to not in possible:
         faults.inconsistent("#/finish/to", f"a {kind} is finished {' or '.join(possible)}, not {request.finish.to}")

@@ -4,7 +4,7 @@ from dataclasses import replace
 from typing import Any
 
 from ..practice import leg_energy
-from ..practice.deposition import STEEL
+from ..reference.loader import MATERIALS
 from .crack_risk import CrackRiskRequest
 from .distortion import DistortionRequest
 from .distortion_cases import Joint, Tee
@@ -78,12 +78,16 @@ def _time(request: JointPlanRequest, made: Made, quantity: Answer | None) -> flo
 def _quantity(request: JointPlanRequest, made: Made) -> FillerQuantityRequest:
     """Welds of the way."""
     filler = None if request.filler is None else request.filler.id
+    material = request.parts[0].material
+    density = None
+    if filler is None and material is not None and MATERIALS[material].family != "carbon-steel":
+        density = MATERIALS[material].density_kg_m3 * 1e-9
     welds = tuple(
         Weld(
             shape=shape,
             length=request.length * made.share,
             filler=filler,
-            density=STEEL if filler is None else None,
+            density=density,
             process=request.process,
             position=request.position,
             deposition=request.deposition,

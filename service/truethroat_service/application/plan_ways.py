@@ -10,7 +10,7 @@ from types import MappingProxyType
 from typing import Any, Literal
 
 from ..engine import fillet_section, section
-from ..engine.rounding import SAME, up
+from ..engine.rounding import SAME, at_least, up
 from ..engine.rule_set import Intermittent
 from ..engine.units import INCH
 from ..practice import weld_sections as section_areas
@@ -24,7 +24,7 @@ from .groove_welds import CUT_BOTH, FullWeld, GrooveForce, GrooveJoint, GrooveSi
 from .plan_parts import Parts, Unworkable, engine
 from .plan_request import JointPlanRequest, Kind
 from .registry import rule_set
-from .seams import Finish, Lengths, Preparation, Seam, Shape
+from .seams import Finish, Lengths, Penetration, Preparation, Seam, Shape
 
 Laid = Literal["fillet", "groove"]
 
@@ -119,6 +119,8 @@ def _fillet(
     )
     leg = engine(sized["specify"]["leg"])
     gap = float(s7_21_fit_up.leg_added(g=joint.root_gap, g_free=s7_21_fit_up.FREE_GAP, same=SAME))
+    if at_least(request.tolerances.legs, leg - gap):
+        raise Unworkable("the tolerance of the legs is over the leg itself")
     least = engine(sized["required"]["throat"])
     share = 1.0
     if intermittent is not None:
@@ -337,7 +339,7 @@ def _ground(
         required_throat=_throat(request),
         finish=request.finish if finish is None else finish,
         preparation=preparation,
-        penetration=request.proven,
+        penetration=_fused(request.proven, seam),
         face_height=face,
         face_height_tolerance=request.tolerances.face_height if face else 0.0,
         face_width=face_width,
@@ -350,6 +352,14 @@ def _ground(
     if found["creditable"]["verdict"] != "enough":
         raise Unworkable(*(reason for reason in found["reasons"] if reason.startswith("Creditable")))
     return asked
+
+
+def _fused(proven: Penetration, seam: Seam) -> Penetration:
+    """Penetration of a seam: of a half-open corner it runs along the overlap, and no further than that."""
+    if seam.kind != "half-open-corner" or proven.depth <= seam.overlap:
+        return proven
+    least = min(proven.depth - proven.tolerance, seam.overlap)
+    return Penetration(seam.overlap, "proven", seam.overlap - least)
 
 
 def _seam_made(

@@ -13,7 +13,7 @@ import numpy as np
 from ..engine import even_points
 from ..engine.formula import Source, off_the_sheet
 from ..engine.numeric import maximum
-from ..engine.rounding import at_least
+from ..engine.rounding import SAME, at_least
 from .seams import Lengths, Shape, throats_left
 
 EVEN = Source("JCGM 100:2008", "4.3.7, bounds with nothing known between them: evenly spread", "from memory")
@@ -45,7 +45,7 @@ def chance_short(
 ) -> float:
     """Share of sections whose throat left is under ``required``, mm; ``tolerances``, mm, are by the names of lengths.
 
-    No length falls under nothing, but for the face, which is hollow there.
+    No length falls to nothing, but for the face, which is hollow under it.
     """
     loose = {name: abs(tolerance) for name, tolerance in tolerances.items() if tolerance}
     if spread.distribution == "even":
@@ -53,7 +53,7 @@ def chance_short(
     else:
         offsets = [column / (spread.deviations or USUAL_DEVIATIONS) for column in even_points.normal(len(loose))]
     moved = {name: getattr(lengths, name) + loose[name] * offset for name, offset in zip(loose, offsets, strict=True)}
-    kept = {name: column if name == "face" else maximum(column, 0.0) for name, column in moved.items()}
+    kept = {name: column if name == "face" else maximum(column, SAME) for name, column in moved.items()}
     with off_the_sheet():
         left = throats_left(shape, replace(lengths, **kept))
     return 1.0 - float(np.mean(at_least(left, required)))

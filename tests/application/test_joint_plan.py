@@ -1,0 +1,251 @@
+"""Plans of joints worked by hand, and properties over random joints."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from math import hypot, pi, sqrt
+from typing import Any
+
+import pytest
+from hypothesis import strategies as st
+from tests.application.joints import given, hundredths, mm
+
+from truethroat_service.application.answers import Common
+from truethroat_service.application.joint_parts import Filler, Part
+from truethroat_service.application.joint_plan import joint_plan
+from truethroat_service.application.plan_request import (
+    JointPlanRequest,
+    PlanForce,
+    PlanIntermittent,
+    PlanJoint,
+    PlanTolerances,
+    Weights,
+)
+from truethroat_service.application.seams import Finish, Penetration
+from truethroat_service.application.throat_chance import Spread
+
+INCH = 25.4
+
+CORNER = JointPlanRequest(
+    rule_set="aisc-360-22-lrfd",
+    joint=PlanJoint("outside-corner"),
+    parts=(Part(10.0), Part(10.0)),
+    length=1000.0,
+    basis="throat",
+    required_throat=5.0,
+    process="GMAW",
+    position="1G",
+    finish=Finish("flush", tolerance=0.5),
+    tolerances=PlanTolerances(depth=0.5),
+)
+TEE = JointPlanRequest(
+    rule_set="en-1993-1-8-2005-directional",
+    joint=PlanJoint("tee"),
+    parts=(Part(12.0, "S355"), Part(10.0, "S355")),
+    length=300.0,
+    basis="load",
+    load=PlanForce(240e3, pi / 2),
+    process="135",
+    position="PB",
+)
+
+
+def ways(request: JointPlanRequest) -> dict[str, dict[str, Any]]:
+    """Give the ways of a plan by name, with their parts."""
+    return {way["way"]: way for way in joint_plan(replace(request, detail="all"))["ways"]}
+
+
+def refused(request: JointPlanRequest) -> dict[str, str]:
+    """Give what is refused, with its reasons."""
+    return {way["way"]: "; ".join(way["why"]) for way in joint_plan(request)["refused"]}
+
+
+def test_a_corner_is_bevelled_for_what_grinder_and_saw_may_take() -> None:
+    """By hand: GMAW in the flat position loses nothing at a 45 deg root, so 5 + 0.5 + 0.5 = 6 mm of depth, to the step.
+
+    The bevel takes 6^2/2 = 18 mm2 of metal, 18 * 7.85e-6 * 1000 = 0.1413 kg; at the worst 6 - 0.5 - 0.5 are left.
+    """
+    way = ways(CORNER)["bevelled-edge"]
+    assert mm(way["parts"]["bevel_depth"]["depth"]) == pytest.approx(6.0)
+    assert way["costs"]["filler"]["value"] == pytest.approx(0.1413)
+    assert mm(way["budget"]["remaining"]) == pytest.approx(6.0)
+    assert mm(way["budget"]["remaining_worst_case"]) == pytest.approx(5.0)
+    assert way["chance_short"] == 0.0
+    assert mm(way["hold"]["least_throat"]) == 5.0
+
+
+def test_an_open_corner_keeps_the_height_of_its_triangle() -> None:
+    """By hand: 10 mm plates leave 10/sqrt(2) = 7.07 mm to the line between the toes, and no code credits more.
+
+    Filled to the sharp corner it takes 10 * 10 = 100 mm2, so 0.785 kg.
+    """
+    way = ways(CORNER)["open-corner"]
+    creditable = way["parts"]["grind_allowance"]["creditable"]
+    assert mm(creditable["as_welded"]) == pytest.approx(10 / sqrt(2))
+    assert way["costs"]["filler"]["value"] == pytest.approx(0.785)
+
+
+def test_a_half_open_corner_that_is_short_is_refused() -> None:
+    """By hand: an overlap of half of 10 mm leaves 5 * 10 / hypot(5, 10) = 4.47 mm, under 5."""
+    assert hypot(5, 10) ** -1 * 50 < 5.0
+    assert "4.472 mm" in refused(CORNER)["half-open-corner"]
+
+
+def test_a_square_edge_counts_only_what_is_proven() -> None:
+    """Assumed or measured, penetration makes no way workable; proven, it does, less its tolerance and the grinder's."""
+    for vouched in ("assumed", "measured"):
+        told = replace(CORNER, penetration=Penetration(8.0, vouched))  # type: ignore[arg-type]
+        assert "none is proven" in refused(told)["square-edge"]
+        assert f"{vouched}-penetration" in {caution["code"] for caution in joint_plan(told)["cautions"]}
+    proven = replace(CORNER, penetration=Penetration(6.0, "proven", 0.5))
+    assert mm(ways(proven)["square-edge"]["budget"]["remaining_worst_case"]) == pytest.approx(5.0)
+    short = replace(CORNER, penetration=Penetration(5.9, "proven", 0.5))
+    assert "square-edge" in refused(short)
+
+
+def test_a_face_is_left_only_where_it_counts() -> None:
+    """Codes credit no reinforcement; a shop's own rule for thin parts does, and 1.2 mm of throat stand as 1.5 mm."""
+    coded = replace(CORNER, finish=Finish())
+    assert "face-left" in refused(coded)
+    sheet = replace(
+        CORNER,
+        rule_set="thin-part",
+        parts=(Part(1.5), Part(1.5)),
+        required_throat=1.2,
+        finish=Finish(),
+        tolerances=PlanTolerances(),
+    )
+    way = ways(sheet)["face-left"]
+    assert mm(way["hold"]["leave_face_height"]) == 1.5
+    # A parabola of 3 mm by 1.5 mm: 2/3 * 3 * 1.5 = 3 mm2.
+    assert way["costs"]["filler"]["value"] == pytest.approx(3 * 7.85e-6 * 1000)
+
+
+def test_an_inside_fillet_covers_the_tolerance_of_its_legs() -> None:
+    """By hand: 5 mm of throat take 5 * sqrt(2) = 7.07 mm of leg, with 0.5 mm of tolerance 7.57, so 8 mm."""
+    told = replace(CORNER, tolerances=PlanTolerances(legs=0.5))
+    way = ways(told)["fillet-inside"]
+    assert mm(way["hold"]["least_leg"]) == 8.0
+    assert mm(way["budget"]["remaining_worst_case"]) == pytest.approx(7.5 / sqrt(2))
+    assert "fillet-inside" in refused(replace(told, access="one-side"))
+
+
+def test_one_side_has_the_ways_of_one_side() -> None:
+    """What needs the far side is refused for that."""
+    told = refused(replace(TEE, access="one-side", intermittent=PlanIntermittent()))
+    assert "second side" in told["fillet-both-sides"]
+    assert "second side" in told["fillet-intermittent"]
+    assert "fillet-one-side" in ways(replace(TEE, access="one-side"))
+
+
+def test_a_fillet_on_one_side_is_sized_for_the_root_it_opens() -> None:
+    """EN 1993-1-8 4.12: a pull across a one-sided tee bends its throat, so it is far larger than half of two."""
+    found = ways(TEE)
+    assert found["fillet-one-side"]["parts"]["fillet_size"]["provenance"]["rule_set"] == TEE.rule_set
+    one, two = (mm(found[name]["hold"]["least_throat"]) for name in ("fillet-one-side", "fillet-both-sides"))
+    assert one > 2.0 * two
+    along = ways(replace(TEE, load=PlanForce(240e3, 0.0)))
+    one, two = (mm(along[name]["hold"]["least_throat"]) for name in ("fillet-one-side", "fillet-both-sides"))
+    assert one == pytest.approx(2.0 * two)
+
+
+def test_an_intermittent_way_lays_its_share() -> None:
+    """By hand: segments of 50 mm at the pitch found take 50 over the pitch of the metal of the line, on both sides."""
+    request = replace(
+        TEE, load=PlanForce(60e3, 0.0), length=1000.0, intermittent=PlanIntermittent(widths=(200.0, 100.0))
+    )
+    way = ways(request)["fillet-intermittent"]
+    sized = way["parts"]["fillet_size"]
+    leg, run = mm(sized["specify"]["leg"]), sized["intermittent"]
+    metal = 2 * leg**2 / 2 * 1000.0 * mm(run["segment"]) / mm(run["pitch"]) * 7.85e-6
+    assert way["costs"]["filler"]["value"] == pytest.approx(metal)
+    assert run["segment"]["text"] in way["size"]
+
+
+def test_hold_values_are_those_of_the_quality_set() -> None:
+    """By hand: a leg of 8 mm has a face of 8 * sqrt(2) = 11.3 mm; ISO 5817 B allows 1 + 0.1 b, D1.1 1/8 in."""
+    told = replace(CORNER, tolerances=PlanTolerances(legs=0.5), quality="iso-5817-b")
+    width = 8 * sqrt(2)
+    assert mm(ways(told)["fillet-inside"]["hold"]["most_convexity"]) == pytest.approx(1 + 0.1 * width)
+    assert mm(ways(replace(told, quality=None))["fillet-inside"]["hold"]["most_convexity"]) == pytest.approx(INCH / 8)
+    assert joint_plan(TEE)["quality"] == "iso-5817-c"
+
+
+def test_a_way_that_cannot_be_made_leaves_no_plan() -> None:
+    """Where every way is refused the plan says so, and recommends nothing."""
+    # 9 mm and what grinder and saw may take leave no land of 10 mm, and no open corner has 9 mm to its toes.
+    answer = joint_plan(replace(CORNER, required_throat=9.0, access="one-side"))
+    assert (answer["verdict"], answer["recommended"], answer["ways"]) == ("cannot-be-reached", None, [])
+    assert all(way["why"] for way in answer["refused"])
+
+
+def test_weights_choose_and_bevelling_takes_its_time() -> None:
+    """Filler alone puts the least metal first; slow bevelling counts against a way that is cut."""
+    light = joint_plan(replace(TEE, weights=Weights(1.0, 0.0, 0.0, 0.0)))["ways"]
+    metal = [way["costs"]["filler"]["value"] for way in light]
+    assert metal == sorted(metal)
+    timed = ways(replace(TEE, bevelling_speed=1.0))["full-penetration"]
+    plain = ways(TEE)["full-penetration"]
+    # Two faces of 300 mm at 1 mm/s are 600 s.
+    assert timed["costs"]["time"]["value"] - plain["costs"]["time"]["value"] == pytest.approx(600 / 3600)
+
+
+def test_a_throat_short_at_worst_is_said() -> None:
+    """A tolerance that the rounding up does not cover makes a caution, with the chance beside it."""
+    answer = joint_plan(replace(TEE, tolerances=PlanTolerances(depth=1.5), spread=Spread("normal")))
+    (way,) = [way for way in answer["ways"] if way["way"] == "partial-groove"]
+    assert 0.0 < way["chance_short"] < 1.0
+    assert "short-at-worst" in {caution["code"] for caution in answer["cautions"]}
+
+
+@st.composite
+def corners(draw: st.DrawFn) -> JointPlanRequest:
+    """Draw an outside corner to plan."""
+    return replace(
+        CORNER,
+        parts=(Part(draw(hundredths(4, 20))), Part(draw(hundredths(4, 20)))),
+        required_throat=draw(hundredths(1, 4)),
+        finish=draw(st.sampled_from([Finish("flush", tolerance=0.3), Finish("flat"), Finish()])),
+        penetration=Penetration(draw(hundredths(0, 3)), "proven"),
+        tolerances=PlanTolerances(draw(hundredths(0, 1)), draw(hundredths(0, 1)), draw(hundredths(0, 1))),
+    )
+
+
+@given(request=corners())
+def test_every_way_keeps_its_throat_at_the_worst(request: JointPlanRequest) -> None:
+    """A corner's ways cover every tolerance: none of them may be short, and the chance of it is none."""
+    for way in joint_plan(request)["ways"]:
+        assert mm(way["budget"]["remaining_worst_case"]) >= request.required_throat - 1e-9  # type: ignore[operator]
+        assert way["chance_short"] == 0.0
+
+
+@given(request=corners())
+def test_more_proven_penetration_takes_no_way_away(request: JointPlanRequest) -> None:
+    """Deeper fusion never makes a way short, and never takes more metal to bevel."""
+    deeper = replace(request, penetration=Penetration(request.penetration.depth + 0.5, "proven"))
+    before, after = ways(request), ways(deeper)
+    assert set(before) - {"bevelled-edge"} <= set(after)
+    if "bevelled-edge" in before and "bevelled-edge" in after:
+        assert after["bevelled-edge"]["costs"]["filler"]["value"] <= before["bevelled-edge"]["costs"]["filler"]["value"]
+
+
+@given(request=corners())
+def test_units_rank_nothing(request: JointPlanRequest) -> None:
+    """With the steps of both systems alike the scores are the same; here nothing that is stepped is left."""
+    plain = {name: way for name, way in ways(request).items() if name in ("open-corner", "half-open-corner")}
+    inches = ways(replace(request, common=Common("us")))
+    for name, way in plain.items():
+        assert inches[name]["costs"]["filler"]["value"] == pytest.approx(way["costs"]["filler"]["value"] / 0.45359237)
+        assert inches[name]["chance_short"] == way["chance_short"]
+
+
+def test_a_filler_metal_gives_the_weight() -> None:
+    """Stainless parts without a named filler are weighed as their own metal, 7900 kg/m3 by EN 10088-1."""
+    stainless = replace(
+        TEE, rule_set="en-1993-1-4-2006-directional", parts=(Part(12.0, "1.4301"), Part(10.0, "1.4301"))
+    )
+    way = ways(stainless)["fillet-both-sides"]
+    leg = mm(way["parts"]["fillet_size"]["specify"]["leg"])
+    assert way["costs"]["filler"]["value"] == pytest.approx(leg**2 * 300.0 * 7.9e-6)
+    named = ways(replace(stainless, filler=Filler("E316L")))["fillet-both-sides"]
+    assert named["costs"]["filler"]["value"] == pytest.approx(leg**2 * 300.0 * 8.0e-6)
