@@ -12,7 +12,6 @@ from __future__ import annotations
 
 import csv
 import os
-import re
 import signal
 import sys
 import time
@@ -20,69 +19,31 @@ from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 from pathlib import Path
-from textwrap import wrap
 from types import FrameType
 from typing import Any
 
+from estimate import price
+from page import PAGE, Line, folded, short
+from plans import planned
 from serving import NotStarted, service
+from shop import USUAL_WIRE, WIRES
 
 from truethroat import (
     BevelDepth,
     Budget,
     Client,
-    EstimateTotals,
     FilletSize,
     InvalidInput,
-    NumberBand,
-    Prices,
     Quantity,
-    QuantityBand,
     Remedy,
     TruethroatError,
     Weld,
 )
 
 LIST = Path(__file__).with_name("cutting_list.csv")
-PAGE = 110
 WIDTHS = (28, 32, 27, 15)  # the first holds mark and place
 MM = {"mm": 1.0, "in": 25.4}
 STEEL = 7.85e-6  # kg/mm3
-WIRES: dict[str, Weld] = {
-    "135": {
-        "process": "GMAW",
-        "filler": "ER70S-6",
-        "deposition": {"wire_diameter": "1.2 mm", "feed_speed": "9 m/min"},
-        "efficiency": 0.95,
-        "gas_flow": "16 L/min",
-        "operator_factor": 0.35,
-    },
-    "FCAW": {
-        "process": "FCAW-G",
-        "filler": "E71T-1",
-        "deposition": {"rate": "8 lb/h"},
-        "efficiency": 0.86,
-        "gas_flow": "35 ft3/h",
-        "operator_factor": 0.35,
-    },
-    "SMAW": {
-        "process": "SMAW",
-        "filler": "E7018",
-        "deposition": {"rate": "3.9 lb/h"},
-        "electrode": {"length": "14 in", "stub": "2 in"},
-        "operator_factor": 0.25,
-    },
-}
-USUAL_WIRE = "135"
-PRICES: Prices = {
-    "currency": "USD",
-    "labour": {"amount": 58, "per": "h"},
-    "consumables": [
-        {"filler": "ER70S-6", "amount": 1.15, "per": "lb"},
-        {"filler": "E71T-1", "amount": 1.95, "per": "lb"},
-        {"filler": "E7018", "amount": 2.10, "per": "lb"},
-    ],
-    "gases": [{"amount": 0.14, "per": "ft3"}],
-}
 #: The shop's break test of a corner; strengths of an E70 weld on plate like A36, invented for the list.
 COUPON: dict[str, Any] = {
     "weld": {"yield_strength": "58 ksi", "tensile_strength": "70 ksi"},
@@ -156,6 +117,25 @@ FIELDS: dict[str, dict[str, str]] = {
         "method": "method",
         "plates": "count",
     },
+    "plan": {
+        **GROOVE,
+        "joint": "joint.kind",
+        "angle": "joint.angle",
+        "gap": "joint.root_gap",
+        "filler": "filler",
+        "load": "load.force",
+        "length": "length",
+        "direction": "load.angle",
+        "throat": "required_throat",
+        "finish": "finish.to",
+        "radius": "finish.radius",
+        "below": "finish.below",
+        "grinder": "finish.tolerance",
+        "penetration": "penetration.depth",
+        "vouched": "penetration.vouched",
+        "access": "access",
+        "member": "intermittent.member",
+    },
     "gauge": {
         "rules": "quality",
         "asked_leg": "required.leg",
@@ -178,6 +158,7 @@ PLACED: dict[str, dict[str, str]] = {
     "bevel": {"t1": "seam.thickness.0", "t2": "seam.thickness.1"},
     "groove": {"t1": "parts.0.thickness", "t2": "parts.1.thickness", "material": "parts.0.material"},
     "group": {"t1": "parts.0.thickness", "t2": "parts.1.thickness", "material": "parts.0.material"},
+    "plan": {"t1": "parts.0.thickness", "t2": "parts.1.thickness", "material": "parts.0.material"},
     "gauge": {"t1": "thickness.0", "t2": "thickness.1", "leg_1": "legs.0", "leg_2": "legs.1"},
 }
 #: Columns that every row has.
@@ -282,22 +263,10 @@ def _millimetres(text: str) -> float | None:
 # --- From an answer to a line of the table ---
 
 
-@dataclass(frozen=True)
-class Line:
-    """What the table says of a joint. `trouble` names the heading it comes under in the summary."""
-
-    specify: str
-    work: str
-    verdict: str
-    notes: tuple[str, ...] = ()
-    trouble: str | None = None
-    metal: tuple[float, float] | None = None  # kg by habit, kg as sized
-    weld: Weld | None = None  # what is priced at the end
-
-
 TROUBLES = {
     "ground": "ground away below the throat",
     "trust": "enough only on trust, by metal nobody has vouched for",
+    "exact": "planned best, but short where the shop's tolerances fall badly",
     "laid": "laid short of its throat",
     "over": "laid far larger than asked for",
     "small": "laid too small by habit",
@@ -330,7 +299,7 @@ def _sized(row: Row, answer: FilletSize) -> Line:
     assert answer.specify is not None
     leg, throat = answer.specify.leg, answer.specify.throat
     by_throat = row["rules"].startswith("en-")
-    specify = f"{throat} throat, {_short(leg)} leg" if by_throat else f"{leg} leg"
+    specify = f"{throat} throat, {short(leg)} leg" if by_throat else f"{leg} leg"
     specify += ", 2 sides" if row["sides"] == "2" else ""
     specify += f", {answer.specify.passes} passes" if (answer.specify.passes or 1) > 1 else ""
     notes = tuple(caution.text for caution in answer.cautions if caution.code == "one-sided")
@@ -415,8 +384,8 @@ def bevel(client: Client, row: Row) -> Line:
         return Line(_finish(row), "", "go through", (*answer.reasons, *_cheapest(answer)), "through")
     if answer.depth.value == 0.0:
         return Line(_finish(row), "leave the edge square", "enough", answer.reasons)
-    work = f"cut {answer.depth} deep, {_short(answer.setback)} back"
-    work += f", {_short(answer.land)} land" if answer.land is not None else ""
+    work = f"cut {answer.depth} deep, {short(answer.setback)} back"
+    work += f", {short(answer.land)} land" if answer.land is not None else ""
     notes = (f"{answer.deduction} of the depth is not reached at the root.",) if answer.deduction.value else ()
     return Line(_finish(row), work, "enough", notes)
 
@@ -436,8 +405,8 @@ def groove(client: Client, row: Row) -> Line:
     if made is None:
         return Line(f"{answer.specify.throat} throat", "no detail listed", "enough", answer.reasons)
     specify = f"{answer.specify.throat} throat, {made.form.replace('-', ' ')}, {made.root}"
-    work = f"cut {_short(made.depth)} deep at {_short(made.angle)}, {_short(made.gap)} gap"
-    work += f", {_short(made.land)} land" if made.land is not None else ""
+    work = f"cut {short(made.depth)} deep at {short(made.angle)}, {short(made.gap)} gap"
+    work += f", {short(made.land)} land" if made.land is not None else ""
     notes = tuple(caution.text for caution in answer.cautions if caution.code.startswith("one-side"))
     enough = [one for one in answer.preparations if one.enough]
     if len(enough) > 1:
@@ -453,19 +422,22 @@ def group(client: Client, row: Row) -> Line:
     size = f"{answer.specify.throat} throat" if by_throat else f"{answer.specify.leg} leg"
     around = f"{row['joint'].replace('-', ' ')} of {answer.properties.length}"
     if answer.critical is not None:
-        place = f"worst at {_short(answer.critical.x)}, {_short(answer.critical.y)}"
+        place = f"worst at {short(answer.critical.x)}, {short(answer.critical.y)}"
     else:
-        place = (
-            f"turns about {_short(answer.centre.x)}, {_short(answer.centre.y)}" if answer.centre else "goes straight"
-        )
+        place = f"turns about {short(answer.centre.x)}, {short(answer.centre.y)}" if answer.centre else "goes straight"
     return Line(f"{size}, {around}", place, "enough")
+
+
+def plan(client: Client, row: Row) -> Line:
+    """Ask for every way to make a joint."""
+    return planned(client, _with_parts(row))
 
 
 def gauge(client: Client, row: Row) -> Line:
     """Ask whether a fillet, as gauged, is enough."""
     answer = client.as_welded(**row.request(), thickness=[row["t1"], row["t2"]], legs=[row["leg_1"], row["leg_2"]])
     asked = f"{row['asked_leg']} leg" if row["asked_leg"] else f"{row['throat']} throat"
-    counts = f"{_short(answer.throat.worst_case)} of throat, of {_short(answer.throat.required)}"
+    counts = f"{short(answer.throat.worst_case)} of throat, of {short(answer.throat.required)}"
     steps = [f"{action.do.replace('-', ' ')}, {action.leg} leg" for action in answer.actions if action.leg is not None]
     notes = (f"Do: {'; '.join(steps)}.",) if steps else ()
     if answer.verdict == "over" and answer.overweld is not None:
@@ -480,6 +452,7 @@ QUESTIONS: dict[str, Callable[[Client, Row], Line]] = {
     "bevel": bevel,
     "groove": groove,
     "group": group,
+    "plan": plan,
     "gauge": gauge,
 }
 
@@ -521,7 +494,7 @@ def _left(judged_on: str, budget: Budget) -> str:
     """Throat left of what is required."""
     left = budget.remaining_worst_case if judged_on == "worst-case" else budget.remaining
     case = " at the worst" if judged_on == "worst-case" else ""
-    return f"{_short(left)} of throat{case}, of {budget.required} needed"
+    return f"{short(left)} of throat{case}, of {budget.required} needed"
 
 
 def _instead(remedies: Sequence[Remedy]) -> str:
@@ -546,43 +519,25 @@ def _cheapest(answer: BevelDepth) -> tuple[str, ...]:
         return ()
     first = answer.alternatives[0]
     words = {"single-v": "a V groove", "single-u": "a U groove", "single-j": "a J groove", "single-bevel": "a bevel"}
-    return (f"Least metal instead: {words.get(first.do, first.do.replace('-', ' '))}, {_short(first.size)}.",)
-
-
-def _short(quantity: Quantity | None) -> str:
-    """Length to a tenth of a millimetre; in inches the fraction it is, or else thousandths; an angle in degrees."""
-    if quantity is None:
-        return "-"
-    if quantity.unit == "deg":
-        return str(quantity)
-    if quantity.unit == "mm":
-        return f"{quantity.value:.1f} mm".replace(".0 ", " ")
-    return str(quantity) if quantity.value * 64 % 1 == 0 else f"{quantity.value:.3f} {quantity.unit}"
+    return (f"Least metal instead: {words.get(first.do, first.do.replace('-', ' '))}, {short(first.size)}.",)
 
 
 # --- The table and what it comes to ---
 
 
 def show(row: Row, line: Line, mark_width: int) -> None:
-    """Print a joint: its cells side by side, each folded to its width, and its notes under them."""
+    """Print a joint: its cells side by side, each folded to its width, and its notes and ways under them."""
     cells = (row["mark"], row["where"], line.specify, line.work, line.verdict)
     widths = (mark_width, WIDTHS[0] - mark_width, *WIDTHS[1:])
-    folded = [_folded(cell, width) or [""] for cell, width in zip(cells, widths, strict=True)]
-    for number in range(max(map(len, folded))):
-        parts = [cell[number] if number < len(cell) else "" for cell in folded]
+    lines = [folded(cell, width) or [""] for cell, width in zip(cells, widths, strict=True)]
+    for number in range(max(map(len, lines))):
+        parts = [cell[number] if number < len(cell) else "" for cell in lines]
         print("  ".join(f"{part:<{width}}" for part, width in zip(parts, widths, strict=True)).rstrip())
     for note in line.notes:
         indent = " " * (mark_width + 2)
-        print("\n".join(_folded(note, PAGE, f"{indent}- ", f"{indent}  ")))
-
-
-def _folded(text: str, width: int, first: str = "", others: str = "") -> list[str]:
-    """Fold a text, but not between a number and its unit."""
-    joined = re.sub(r"(?<=[0-9]) (?=(mm|in|deg)\b)", "\N{NO-BREAK SPACE}", text)
-    return [
-        line.replace("\N{NO-BREAK SPACE}", " ")
-        for line in wrap(joined, width, initial_indent=first, subsequent_indent=others)
-    ]
+        print("\n".join(folded(note, PAGE, f"{indent}- ", f"{indent}  ")))
+    for way in line.ways:
+        print(way)
 
 
 def summarise(lines: Mapping[str, Line], client: Client) -> None:
@@ -591,7 +546,7 @@ def summarise(lines: Mapping[str, Line], client: Client) -> None:
     for trouble, text in TROUBLES.items():
         marks = [mark for mark, line in lines.items() if line.trouble == trouble]
         if marks:
-            print("\n".join(_folded(f"{len(marks):>3}  {text}: {', '.join(marks)}", PAGE, others="     ")))
+            print("\n".join(folded(f"{len(marks):>3}  {text}: {', '.join(marks)}", PAGE, others="     ")))
     weighed = [line.metal for line in lines.values() if line.metal is not None]
     habit, sized = (sum(kilograms) for kilograms in zip(*weighed, strict=True)) if weighed else (0.0, 0.0)
     if habit:
@@ -599,47 +554,6 @@ def summarise(lines: Mapping[str, Line], client: Client) -> None:
         print(f"\nMetal: {text}: {1.0 - sized / habit:.0%} less.")
     price([line.weld for line in lines.values() if line.weld is not None], client)
     print(f"\n{CAUTION}")
-
-
-def price(welds: Sequence[Weld], client: Client) -> None:
-    """Print what the fillets as sized take and cost, by filler and process; the wires and prices are invented."""
-    if not welds:
-        return
-    answer = client.filler_quantity(welds=welds, prices=PRICES)
-    print(f"\nThe fillets as sized, with 10 % more metal than drawn: {len(welds)} joints")
-    print("".join(f"  {heading:<19}" for heading in ("Wire", "Metal", "To buy", "Clock", "Cost")).rstrip())
-    for group in answer.groups:
-        _priced(f"{group.process}, {group.filler}", group)
-    _priced("all", answer.totals)
-
-
-def _priced(name: str, took: EstimateTotals) -> None:
-    """Print one line of the estimate."""
-    cost = took.cost
-    cells = (
-        name,
-        f"{took.deposited.value:.2f} {took.deposited.unit}",
-        _from_to(took.consumable),
-        _from_to(took.working_time),
-        "-" if cost is None else f"{_money(cost.total)} {cost.currency}",
-    )
-    print("".join(f"  {cell:<19}" for cell in cells).rstrip())
-
-
-def _from_to(span: QuantityBand | None) -> str:
-    """Least and most, or the one where they are the same."""
-    if span is None:
-        return "-"
-    low, high = f"{span.least.value:.2f}", f"{span.most.value:.2f}"
-    return f"{low if low == high else f'{low} to {high}'} {span.least.unit}"
-
-
-def _money(span: NumberBand | None) -> str:
-    """Money from least to most."""
-    if span is None:
-        return "-"
-    low, high = f"{span.least:.2f}", f"{span.most:.2f}"
-    return low if low == high else f"{low} to {high}"
 
 
 def run(rows: Sequence[Row]) -> None:
