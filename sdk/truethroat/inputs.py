@@ -188,6 +188,7 @@ class GrooveWeld(TypedDict, total=False):
     reinforcing_fillet: QuantityInput
     minimum_land: QuantityInput
     depth_step: QuantityInput
+    depth_tolerance: QuantityInput
     bears: bool
     radius: QuantityInput
     below_flush: QuantityInput

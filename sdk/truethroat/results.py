@@ -1337,6 +1337,7 @@ class PlannedWay(Result):
     budget: Budget | None
     chance_short: float | None
     hold: PlanHold
+    verdicts: Mapping[str, str]
     left_out: tuple[LeftOut, ...]
     parts: PlanParts | None
 

@@ -400,7 +400,11 @@ HOLDING: list[tuple[str, Json]] = [
         changed(
             STIFFENER,
             penetration={"depth": "1 mm", "vouched": "measured"},
-            intermittent={"widths": ["200 mm", "100 mm"]},
+            intermittent={"loading": "tension", "widths": ["200 mm", "100 mm"]},
+            held_from_turning=True,
+            efficiency=0.95,
+            gas_flow="15 L/min",
+            preheat="100 degC",
             tolerances={"legs": "0.5 mm"},
             spread={"distribution": "normal"},
             arc={"voltage": "28 V", "current": "250 A", "travel_speed": "350 mm/min"},

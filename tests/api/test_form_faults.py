@@ -147,7 +147,7 @@ FIELDS = [
         (
             f"{SHARED}, rule_set, joint, parts, parameters, filler, process, position,"
             " basis, load, end_loaded, transverse_stiffener, ends, root_bending, packing, intermittent, tension_member,"
-            " unstiffened_flange, minimum_throat, hss_end, edge_of, penetration, size_by, size_step"
+            " unstiffened_flange, minimum_throat, hss_end, leg_tolerance, edge_of, penetration, size_by, size_step"
         ),
     ),
     (FILLET, changed(EN, joint__legs=1), "#/joint/legs", "kind, angle, root_gap, sides"),

@@ -35,11 +35,35 @@ FAULTS: dict[str, tuple[Any, str, str]] = {
     ),
     "hydrogen without a steel": (changed(STIFFENER, hydrogen="5 ml/100g"), "#/hydrogen", "inconsistent"),
     "deviations of an even spread": (
-        changed(STIFFENER, spread={"deviations": 3}),
+        changed(STIFFENER, spread={"deviations": 3}, tolerances={"legs": "1 mm"}),
         "#/spread/deviations",
         "inconsistent",
     ),
-    "intermittent corner": (changed(OUTSIDE, intermittent={}), "#/intermittent", "inconsistent"),
+    "intermittent corner": (changed(OUTSIDE, intermittent={"loading": "shear"}), "#/intermittent", "inconsistent"),
+    "spread of nothing": (changed(STIFFENER, spread={}), "#/spread", "inconsistent"),
+    "preheat of nothing": (changed(STIFFENER, preheat="100 degC"), "#/preheat", "inconsistent"),
+    "corner held": (changed(OUTSIDE, held_from_turning=True), "#/held_from_turning", "inconsistent"),
+    "lap bevelled": (
+        changed(STIFFENER, joint__kind="lap", bevelling_speed="300 mm/min"),
+        "#/bevelling_speed",
+        "inconsistent",
+    ),
+    "butt at an angle": (
+        changed(STIFFENER, joint={"kind": "butt", "angle": "80 deg"}),
+        "#/joint/angle",
+        "inconsistent",
+    ),
+    "gap of a tight seam": (changed(OUTSIDE, joint__root_gap="1 mm"), "#/joint/root_gap", "inconsistent"),
+    "thickness of a tee": (
+        changed(STIFFENER, tolerances={"thickness": "1 mm"}),
+        "#/tolerances/thickness",
+        "inconsistent",
+    ),
+    "legs of a butt": (
+        changed(STIFFENER, joint__kind="butt", tolerances={"legs": "1 mm"}),
+        "#/tolerances/legs",
+        "inconsistent",
+    ),
     "tolerance over the thickness": (
         changed(OUTSIDE, tolerances={"thickness": "10 mm"}),
         "#/tolerances/thickness",

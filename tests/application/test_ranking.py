@@ -35,8 +35,10 @@ def test_what_is_not_known_of_all_counts_for_none() -> None:
 
 
 def test_nothing_is_the_least_there_can_be() -> None:
-    """Against a way that costs nothing, one that costs something counts twice."""
-    assert [way.score for way in ranked([{"filler": 0.0}, {"filler": 3.0}], {"filler": 1.0})] == [1.0, 2.0]
+    """Against a way that costs nothing the others are told apart by their share of the most."""
+    ways = [{"filler": 0.0}, {"filler": 1.0}, {"filler": 4.0}]
+    assert [way.score for way in ranked(ways, {"filler": 1.0})] == [1.0, 1.25, 2.0]
+    assert [way.score for way in ranked([{"filler": 0.0}, {"filler": 0.0}], {"filler": 1.0})] == [1.0, 1.0]
 
 
 COST = st.floats(0.01, 1e3)

@@ -821,6 +821,8 @@ def _planned(body: Json, chance: Chance) -> None:
     _drop(joint, "root_gap", *chance.of((), ("angle",)))
     if "angle" in joint:
         joint["angle"] = "90 deg"
+    if joint["kind"] not in ("tee", "butt"):
+        _drop(body, "held_from_turning")
     for part in body["parts"]:
         _part(part, rules, chance)
     body["length"] = chance.of("300 mm", "4 ft", {"value": 1.2, "unit": "m"})
@@ -853,8 +855,10 @@ def _finish_of(body: Json, chance: Chance) -> None:
             body["finish"][field] = chance.of("0.5 mm", "1/64 in")
     if "penetration" in body:
         body["penetration"] = {"depth": "1 mm", "vouched": body["penetration"]["vouched"]}
-    for field in body.get("tolerances", {}):
-        body["tolerances"][field] = chance.of("0.5 mm", "1/64 in")
+    if "tolerances" in body:
+        body["tolerances"] = {"depth" if kind in ("outside-corner", "butt") else "legs": chance.of("0.5 mm", "1/64 in")}
+    else:
+        _drop(body, "spread")
     if body.get("spread", {}).get("distribution") != "normal":
         _drop(body.get("spread", {}), "deviations")
 
@@ -878,6 +882,13 @@ def _usual_weld(body: Json, chance: Chance) -> None:
         body["composition"][element] = STEEL.get(element, 0.001)
     if "composition" not in body:
         _drop(body, "hydrogen")
+    if not {"arc", "composition", "preheat_category"} & set(body):
+        _drop(body, "preheat")
+    if body["joint"]["kind"] in ("lap", "inside-corner"):
+        _drop(body, "bevelling_speed")
+    for field, figure in (("efficiency", 0.93), ("gas_flow", "15 L/min")):
+        if field in body:
+            body[field] = figure
     if "deposition" in body:
         body["deposition"] = {"rate": chance.of("3 kg/h", "7 lb/h")}
     if "prices" in body:

@@ -82,7 +82,7 @@ def _shares() -> Iterator[None]:
 
 @schema.parametrize()
 @settings(
-    max_examples=200,
+    max_examples=80,
     derandomize=True,
     database=None,
     deadline=None,

@@ -20,7 +20,7 @@ INDENT = " " * 5
 
 def planned(client: Client, request: Mapping[str, Any]) -> Line:
     """Ask for the plan of a joint, as the shop works, and show its ways."""
-    answer = client.joint_plan(**request, **_shop(request))
+    answer = client.joint_plan(**{**request, **_shop(request)})
     refused = [line for no in answer.refused for line in _told(f"Refused: {_words(no.way)}: {_phrase(no.why)}.")]
     if not answer.ways:
         return Line("no way will do", "", "cannot be made", trouble="other", ways=tuple(refused))
@@ -39,6 +39,7 @@ def _shop(request: Mapping[str, Any]) -> dict[str, Any]:
     It has no figures for a process that it does not use, nor tolerances in units it does not know.
     """
     process = request.get("process", "")
+    member = request.get("intermittent")
     wire = ALSO.get(process, process)
     own: Mapping[str, Any] = WIRES.get(wire, {})
     return {
@@ -47,6 +48,8 @@ def _shop(request: Mapping[str, Any]) -> dict[str, Any]:
         "operator_factor": own.get("operator_factor"),
         "arc": ARCS.get(wire),
         "tolerances": TOLERANCES.get(request["units"]),
+        # The tees of this job are pulled.
+        "intermittent": None if member is None else {**member, "loading": "tension"},
         "bevelling_speed": BEVELLING_SPEED,
         "prices": PRICES,
         "weights": WEIGHTS,

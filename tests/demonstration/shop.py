@@ -51,8 +51,8 @@ ARCS: dict[str, Mapping[str, str]] = {
     "SMAW": {"voltage": "24 V", "current": "150 A", "travel_speed": "150 mm/min"},
 }
 TOLERANCES: dict[str, Mapping[str, str]] = {
-    "metric": {"legs": "0.5 mm", "depth": "0.5 mm", "thickness": "0.3 mm", "face_height": "0.5 mm"},
-    "us": {"legs": "1/32 in", "depth": "1/32 in", "thickness": "1/64 in", "face_height": "1/32 in"},
+    "metric": {"legs": "0.5 mm", "depth": "0.5 mm"},
+    "us": {"legs": "1/32 in", "depth": "1/32 in"},
 }
 BEVELLING_SPEED = "300 mm/min"
 #: Straightening costs this shop more than wire does.

@@ -263,9 +263,9 @@ def test_the_summary_names_what_would_have_gone_wrong(shown: str) -> None:
     summary = shown.partition("WHAT WOULD HAVE GONE WRONG")[2]
     for line in re.findall(r"^ +([0-9]+)  .*: (.*)$", summary, flags=re.MULTILINE):
         assert int(line[0]) == len(line[1].split(", "))
-    for mark in ("H1", "H5", "F2", "F5", "S11", "S12", "S13", "G7", "G8", "P1", "W1", "W2"):
+    for mark in ("H1", "H5", "F2", "F5", "S11", "S12", "S13", "G7", "G8", "W1", "W2"):
         assert re.search(rf"\b{mark}\b", summary)
-    assert not re.search(r"\b(H2|H4|G1|G2|S9|S10|P2|P3|P4|W3)\b", summary)
+    assert not re.search(r"\b(H2|H4|G1|G2|S9|S10|P1|P2|P3|P4|W3)\b", summary)
     metal = re.search(r"took ([0-9.]+) kg .* take ([0-9.]+) kg as sized: ([0-9]+)% less", summary)
     assert metal is not None
     assert float(metal[3]) == pytest.approx(100 * (1 - float(metal[2]) / float(metal[1])), abs=1.0)
@@ -321,44 +321,39 @@ def test_ways_stand_in_order(ways: Callable[[str], dict[str, tuple[str, ...]]], 
         places = [int(cells[0]) for cells in found.values()]
         assert places == sorted(places)
         assert places[0] == 1
-        assert len(places) >= 4
+        assert len(places) >= 3
         assert f"Welding it by {next(iter(found))} costs" in joint(mark)
 
 
 def test_ways_to_weld_a_ring(ways: Callable[[str], dict[str, tuple[str, ...]]], joint: Callable[[str], str]) -> None:
-    """480 kN across 200 mm: 4 mm of throat on both sides, short now and then when each leg is off by up to 0.5 mm."""
+    """480 kN across 200 mm: fillets large enough that half a millimetre off either leg leaves the throat."""
     # EN 1993-1-8:2005 4.5.3.2: 480000/(2 x 200) = 1200 N/mm a side, at 45 deg to the throat: sigma = tau =
-    # 1200/(sqrt(2) a), so 2 sigma = 1697/a <= 490/(0.9 x 1.25) = 435.6 N/mm2: a = 3.896 mm, in whole millimetres 4.
+    # 1200/(sqrt(2) a), so 2 sigma = 1697/a <= 490/(0.9 x 1.25) = 435.6 N/mm2: a = 3.896 mm. As legs 5.510 mm, with
+    # the tolerance 6.010: as a throat 4.250 mm, in halves of a millimetre 4.5.
     place, size, filler, *_, chance = ways("P1")["fillet both sides"]
-    assert "4 mm throat, both sides" in size
-    # Metal of legs 4 sqrt(2) mm: 2 x 32/2 mm2 x 200 mm x 7.85e-6 kg/mm3 = 0.0502 kg.
-    assert filler == "0.050 kg"
-    # The height of a right triangle over its long side, over a grid of legs spread evenly (numpy).
-    legs = 4.0 * np.sqrt(2.0) + (np.arange(1000) + 0.5) / 1000 - 0.5
-    first, second = np.meshgrid(legs, legs)
-    throats = first * second / np.hypot(first, second)
-    expected = 100 * np.mean(throats < 2 * 1200 / np.sqrt(2.0) / (490 / (0.9 * 1.25)))
-    assert float(chance.removesuffix(" %")) == pytest.approx(expected, abs=1.0)
-    assert "enough if exact" in joint("P1")
+    assert "4.5 mm throat, both sides" in size
+    # Metal of legs 4.5 sqrt(2) mm: 2 x 40.5/2 mm2 x 200 mm x 7.85e-6 kg/mm3 = 0.0636 kg.
+    assert filler == "0.064 kg"
+    assert chance == "0 %"
     assert int(place) > 1
+    # A pull on one side bends its root open (EN 1993-1-8 4.12), so that way comes last by far.
+    assert list(ways("P1"))[-1] == "fillet one side"
+    assert "partial groove enough" in joint("P1")
 
 
 def test_ways_to_weld_a_rib(ways: Callable[[str], dict[str, tuple[str, ...]]], joint: Callable[[str], str]) -> None:
-    """The least size, 1/8 in on 1/4 in plate, governs: one side takes half the metal of two, gaps leave out more."""
-    # AISC 360-22 Table J2.4. 20 kip over 12 in on one side need 1.67/(0.75 x 0.60 x 70) = 0.053 in of the 0.088 in.
+    """The least size, 1/8 in on 1/4 in plate, and 1/32 in of tolerance: 3/16 in; gaps leave out half of it."""
+    # AISC 360-22 Table J2.4: 1/8 + 1/32 = 5/32 in, to the next sixteenth 3/16 in.
     found = ways("P2")
-    # 12 in x (1/8 in)^2/2 x 0.2836 lb/in3 (7850 kg/m3) = 0.0266 lb
-    assert found["fillet one side"][2] == "0.027 lb"
-    assert found["fillet both sides"][2] == "0.053 lb"
-    # One weld across the pull opens from its root: the page says so where that way is recommended (common practice).
-    assert next(iter(found)) == "fillet one side"
-    assert "bending that opens the root is not in these figures" in joint("P2")
+    # 2 x 12 in x (3/16 in)^2/2 x 0.2836 lb/in3 (7850 kg/m3) = 0.120 lb
+    assert found["fillet both sides"][2] == "0.120 lb"
     size, filler = found["fillet intermittent"][1:3]
-    # The segment is a decimal and the pitch a whole number and a fraction.
-    numbers = re.search(r"([0-9.]+) in every ([0-9]+) ([0-9]+)/([0-9]+) in", size)
-    assert numbers is not None
-    segment, whole, over, under = map(float, numbers.groups())
-    assert float(filler.split()[0]) == pytest.approx(0.0532 * segment / (whole + over / under), abs=0.0006)
+    # 20 kip on 6 in of 12, on both sides: 1.67 kip/in of 1.5 x 1.392 x 2 = 4.18 kip/in that 1/8 in carries.
+    assert "2 in every 6 in" in size
+    # Three segments of 2 in are half of the line.
+    assert filler == "0.060 lb"
+    # One weld across the pull opens from its root, and nobody said that the rib is held (common practice).
+    assert "fillet one side: opens from its root unless the joint is held from turning" in joint("P2")
 
 
 def test_ways_to_make_a_ground_corner(
@@ -381,19 +376,22 @@ def test_ways_to_make_a_ground_corner(
 
 
 def test_ways_to_weld_a_flange(ways: Callable[[str], dict[str, tuple[str, ...]]], joint: Callable[[str], str]) -> None:
-    """80 kip over 8 in: the least fillet on both sides, 1/4 in, at the shop's rate and prices."""
-    # AISC 360-22 J2.4: 5 kip/in a side across the weld, 1.5 x 0.75 x 0.60 x 70 = 47.25 ksi: 0.106 in of throat,
-    # so 3/16 in; Table J2.4: 1/4 in at least on 3/4 in.
+    """80 kip over 8 in: the least groove on both sides, 1/4 in and its tolerance, at the shop's rate and prices."""
+    # AISC 360-22 Table J2.5: 10 kip/in in tension, 0.80 x 0.60 x 70 = 33.6 ksi: 0.298 in of throat, 0.149 a side;
+    # Table J2.3: 1/4 in at least on 3/4 in. With 1/32 in of tolerance 9/32 in; wire, horizontal: nothing off (J2.1).
     first, cells = next(iter(ways("P4").items()))
-    assert first == "fillet both sides"
-    assert cells[1].startswith("1/4 in leg")
-    # 2 x 8 in x (1/4 in)^2/2 x 0.2836 lb/in3 = 0.142 lb, at 8 lb/h for 35 % of the clock 0.0506 h = 3.0 min.
-    assert cells[2:4] == ("0.142 lb", "3.0 min")
+    assert first == "partial groove"
+    assert cells[1].startswith("double bevel 9/32 in deep")
+    # 2 x 8 in x (9/32 in)^2/2 x 0.2836 lb/in3 = 0.179 lb, at 8 lb/h for 35 % of the clock 0.0641 h = 3.85 min; two
+    # faces of 8 in bevelled at 300 mm/min take 1.35 min more.
+    assert cells[2:4] == ("0.179 lb", "5.2 min")
+    # The fillets instead: 1/4 + 1/32 in, to the sixteenth 5/16 in: 2 x 8 in x (5/16 in)^2/2 x 0.2836 = 0.222 lb.
+    assert ways("P4")["fillet both sides"][2] == "0.222 lb"
     cost = re.search(r"costs ([0-9.]+) to ([0-9.]+) USD", joint("P4"))
     assert cost is not None
-    # 58 x 0.0506 = 2.94; wire at 1.95 from all of it used (0.28) to 80 % (0.35); gas at 0.14 for 0.0177 h of arc,
-    # from none to 50 ft3/h (0.12).
-    assert 2.94 + 0.28 < float(cost[1]) < float(cost[2]) < 2.94 + 0.35 + 0.12
+    # 58 x 0.0641 = 3.72; wire at 1.95 from all of it used (0.35) to 80 % (0.44); gas at 0.14 for 0.0224 h of arc,
+    # from none to 50 ft3/h (0.16).
+    assert 3.72 + 0.35 < float(cost[1]) < float(cost[2]) < 3.72 + 0.44 + 0.16
 
 
 def test_a_process_the_shop_has_no_figures_for_is_planned_too(tmp_path: Path) -> None:

@@ -393,6 +393,7 @@ ANSWERS: dict[str, dict[str, Any]] = {
                     "most_reinforcement": None,
                     "leave_face_height": None,
                 },
+                "verdicts": {"heat": "invented-verdict"},
                 "left_out": [{"field": "heat", "reason": "invented"}],
                 "parts": None,
             }

@@ -266,10 +266,13 @@ def test_scope() -> None:
 
 @pytest.mark.parametrize("form", ["single-bevel", "single-v", "single-j", "single-u"])
 def test_partial_penetration_groove(form: str) -> None:
-    """No fixed deduction, no least throat and no credit for the face: EN 1993-1-8 4.7.2, the depth achieved."""
+    """No fixed deduction, a fillet's least throat and no credit for the face: EN 1993-1-8 4.7.2, the depth achieved."""
     rules = EnGroove()
     taken, source = rules.deduction(Groove(form, radians(30), None, None))
     assert taken == 0.0
     assert str(source) == f"{EDITION}, 4.7.2"
-    assert rules.minimum_throat(12.0) is None
+    # 4.7.2 resists it as a fillet of deep penetration, and 4.5.2(2) has no fillet under 3 mm.
+    least = rules.minimum_throat(12.0)
+    assert least is not None
+    assert least[0] == 3.0
     assert rules.face_counts is False

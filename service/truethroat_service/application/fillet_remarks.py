@@ -231,6 +231,11 @@ def _reasons(
             f"The root gap of {units.text(request.joint.root_gap)} is added whole to the leg"
             f" ({fillets.rules.fit_up.source})."
         )
+    if request.leg_tolerance > 0.0:
+        remarks.because(
+            f"The leg covers a tolerance of {units.text(request.leg_tolerance)}; strength and use are those at its"
+            " worst."
+        )
     if request.packing is not None:
         _because_of_packing(request.packing, fillets, sizes, units, remarks)
     if not sizes.long_enough:

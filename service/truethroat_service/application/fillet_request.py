@@ -106,6 +106,7 @@ class FilletSizeRequest:
     minimum_throat: str | None = None
     hss_end: bool | None = None
     edge_of: int | None = None
+    leg_tolerance: float = 0.0
     penetration: Penetration | None = None
     size_by: Literal["leg", "throat"] | None = None
     size_step: float | None = None

@@ -142,6 +142,7 @@ def _fillets(
         penetration=proven.depth - proven.tolerance if proven and rules.weld else 0.0,
         by_throat=request.size_by == "throat",
         step=request.size_step,
+        leg_tolerance=request.leg_tolerance,
         root_losses=root_losses,
         stiffener_length=request.length if request.transverse_stiffener else None,
         full_size_ends=request.ends == "full",

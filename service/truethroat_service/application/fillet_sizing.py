@@ -44,6 +44,7 @@ class Fillets:
     penetration: Real
     by_throat: bool
     step: Real
+    leg_tolerance: float = 0.0
     root_losses: tuple[float | None, ...] = (None, None)
     """Throat each side loses at its root, mm; None where none is lost."""
     stiffener_length: Real | None = None
@@ -158,7 +159,7 @@ def size(fillets: Fillets) -> Sizes:
     gap_leg = rules.fit_up.added(fillets.gap)
     needed_leg = maximum(required_leg, minimum_leg)
     packing_leg = _packing_leg(fillets, needed_leg)
-    unrounded = needed_leg + gap_leg + packing_leg
+    unrounded = needed_leg + gap_leg + packing_leg + fillets.leg_tolerance
     if fillets.by_throat:
         throat = up(equal_leg_throat(z=unrounded, psi=psi), fillets.step)
         leg = equal_leg(a=throat, psi=psi)
@@ -169,7 +170,11 @@ def size(fillets: Fillets) -> Sizes:
     within_maximum: Flag = True if maximum_leg is None else at_most(net_leg, maximum_leg)
     # Packing that the leg does not reach over has a weld of its own along its edge.
     packing_holds: Flag = True if fillets.packing is None else (packing_leg > 0.0) | at_most(net_leg, fillets.packing)
-    strength = _Strength() if rules.weld is None else _strength(fillets, rules.weld, throats, net_leg)
+    strength, at_worst = _Strength(), _Strength()
+    if rules.weld is not None:
+        strength = at_worst = _strength(fillets, rules.weld, throats, net_leg)
+        if fillets.leg_tolerance > 0.0:
+            at_worst = _strength(fillets, rules.weld, throats, net_leg - fillets.leg_tolerance)
     most = None if rules.weld is None or fillets.length is None else _largest_counted_leg(fillets, rules.weld, psi)
     base_strength, base_utilisation = _base_metal(fillets)
     parts_carry: Flag = (
@@ -186,15 +191,16 @@ def size(fillets: Fillets) -> Sizes:
         packing_leg=packing_leg,
         leg=leg,
         largest_counted_leg=most,
-        length_factor=strength.factor,
-        weld_strength=strength.weld,
-        weld_utilisation=strength.utilisation,
+        length_factor=at_worst.factor,
+        weld_strength=at_worst.weld,
+        weld_utilisation=at_worst.utilisation,
         base_strength=base_strength,
         base_utilisation=base_utilisation,
         within_maximum=within_maximum,
         packing_holds=packing_holds,
         long_enough=True if most is None else most > 0.0,
-        weld_carries=True if strength.utilisation is None else at_most(strength.utilisation, 1.0),
+        # Laid in full, it may be too large for its length; laid short, too small for its load.
+        weld_carries=_carries(strength) & _carries(at_worst),
         parts_carry=parts_carry,
     )
 
@@ -257,6 +263,11 @@ def _largest_counted_leg(fillets: Fillets, weld: WeldRules, psi: Real) -> Real:
     if fillets.full_size_ends or ends is None:
         return weld.largest_counted_leg(fillets.length, psi)
     return equal_leg(a=ends.largest_throat(fillets.length), psi=psi)
+
+
+def _carries(strength: "_Strength") -> Flag:
+    """Whether no more is used of a weld than it has."""
+    return True if strength.utilisation is None else at_most(strength.utilisation, 1.0)
 
 
 @dataclass(frozen=True, slots=True)

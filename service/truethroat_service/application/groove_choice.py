@@ -93,7 +93,8 @@ class Need:
 class Sized:
     """Detail as it would be made; mm and mm2.
 
-    ``needed_depth`` is the load's own need. ``why`` says what the detail lacks, ``deeper`` that it lacks depth.
+    ``needed_depth`` is the load's own need, ``throat`` that of the shallowest cut its tolerance allows.
+    ``why`` says what the detail lacks, ``deeper`` that it lacks depth.
     """
 
     detail: Detail
@@ -275,9 +276,9 @@ def size_partial(detail: Detail, weld: PartialWeld, place: Place, need: Need, ru
     else:
         distance = groove_throat.distance_for_throat(a_1=side, c=loss)
     needed = float(groove_throat.depth_needed(D_req=distance, a_min=need.least, c=loss, p=weld.proven))
-    needed = max(needed, 0.0)
     room = max((place.thickness - detail.land) / m, 0.0)
-    depth = float(up(needed, need.step))
+    # Where nothing is cut, nothing can be cut too shallow.
+    depth = float(up(needed + weld.depth_tolerance, need.step)) if needed > 0.0 else 0.0
     deeper = not at_most(depth, room)
     why = None
     if deeper:
@@ -285,7 +286,7 @@ def size_partial(detail: Detail, weld: PartialWeld, place: Place, need: Need, ru
         each = " from each side" if detail.sides == 2 else ""
         why = f"would have to be {units.text(depth)} deep{each}; a land of {land} leaves room for {units.text(room)}"
         depth = float(down(room, need.step))
-    throat = max(_throat(detail, weld, place, depth, loss), 0.0)
+    throat = max(_throat(detail, weld, place, max(depth - weld.depth_tolerance, 0.0), loss), 0.0)
     if why is None and not at_least(throat, need.throat):
         # Proven penetration ends where the metal does.
         why, deeper = f"its throat of {units.text(throat)} is all the thickness gives", True

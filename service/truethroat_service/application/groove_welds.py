@@ -53,6 +53,7 @@ class PartialWeld:
     reinforcing_fillet: float = 0.0
     minimum_land: float = 1.0
     depth_step: float | None = None
+    depth_tolerance: float = 0.0
     bears: bool = False
 
     @property

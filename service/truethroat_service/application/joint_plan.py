@@ -1,16 +1,19 @@
 """Use case: every way to make one joint, sized and costed on the same rules, ranked, and what each is held to."""
 
-from dataclasses import dataclass
+from collections.abc import Mapping
+from dataclasses import asdict, dataclass
+from math import pi
+from types import MappingProxyType
 from typing import Any
 
-from ..engine.formula import Sheet, off_the_sheet, working
-from ..engine.rounding import at_least, at_most
+from ..engine.formula import off_the_sheet, working
+from ..engine.rounding import SAME, at_least, at_most
 from ..engine.rule_set import RuleSet
 from . import plan_costs
 from .answers import Remarks, Units, Verdict, answer
 from .faults import Faults
 from .joint_parts import chosen, metals
-from .plan_hold import hold, quality_of
+from .plan_hold import hold, most_face, quality_of
 from .plan_parts import RESOURCES, Answer, Parts, Unworkable
 from .plan_request import JointPlanRequest
 from .plan_ways import WAYS, Made
@@ -19,7 +22,10 @@ from .quantities import ANGLE, ENERGY, MASS, WORKING_TIME
 from .ranking import Costs, Ranked, comparable, ranked
 from .seams import FINISHES
 from .throat_budget import Budget, budget
-from .throat_chance import chance_short
+from .throat_chance import Spread, chance_short
+
+WARNING = tuple(verdict.value for verdict in (Verdict.TOO_FAST, Verdict.TOO_SLOW, Verdict.RAISED, Verdict.HIGH))
+"""Verdicts of single resources that a plan passes on of every way."""
 
 KINDS = {"filler": MASS, "time": WORKING_TIME, "heat": ENERGY, "distortion": ANGLE}
 """Costs a way is ranked by, and what each is measured in."""
@@ -42,6 +48,7 @@ def joint_plan(request: JointPlanRequest) -> dict[str, Any]:
     """Plan a joint; raises ``Refused`` with every fault found."""
     remarks, units = Remarks(), Units(request.common.units)
     rules = _check(request, units)
+    quality = quality_of(request, rules.family)
     ways: list[_Way] = []
     refused: list[dict[str, Any]] = []
     with working() as sheet:
@@ -52,9 +59,13 @@ def joint_plan(request: JointPlanRequest) -> dict[str, Any]:
             except Unworkable as error:
                 refused.append({"way": name, "why": list(error.reasons)})
             else:
-                ways.append(_found(request, name, made, parts, sheet))
+                found = _found(request, name, made, parts)
+                too_high = _too_high(request, made, quality, units)
+                if too_high is None:
+                    ways.append(found)
+                else:
+                    refused.append({"way": name, "why": [too_high]})
     places = ranked([way.costs for way in ways], request.weights.by_kind())
-    quality = quality_of(request, rules.family)
     order = sorted(range(len(ways)), key=lambda index: (places[index].rank, index))
     shown = [_shown(request, ways, places, index, place == 0, quality, units) for place, index in enumerate(order)]
     _say(request, ways, refused, order, remarks)
@@ -123,22 +134,66 @@ def _check(request: JointPlanRequest, units: Units) -> RuleSet:
 
 
 def _check_companions(request: JointPlanRequest, faults: Faults) -> None:
-    """Find fields that go with another one."""
-    window = request.cooling_window
+    """Find fields that go with another one, or with another kind of joint."""
+    window, kind = request.cooling_window, request.joint.kind
     if window is not None and not at_least(window.most, window.least):
         faults.inconsistent("#/cooling_window/most", "is shorter than the least")
     if window is not None and request.arc is None:
         faults.inconsistent("#/cooling_window", "goes with arc, which is not given")
     if request.hydrogen is not None and request.composition is None:
         faults.inconsistent("#/hydrogen", "goes with composition, which is not given")
-    if request.spread.deviations is not None and request.spread.distribution != "normal":
+    if request.preheat is not None and (request.arc, request.composition, request.preheat_category) == (None,) * 3:
+        faults.inconsistent("#/preheat", "goes with arc, composition or preheat_category, and none is given")
+    if request.intermittent is not None and kind not in ("tee", "lap"):
+        faults.inconsistent("#/intermittent", f"a {kind} has no intermittent way; leave it out")
+    if request.held_from_turning and kind not in ("tee", "butt"):
+        faults.inconsistent("#/held_from_turning", f"changes nothing of a {kind}; leave it out")
+    if request.bevelling_speed is not None and kind in ("lap", "inside-corner"):
+        faults.inconsistent("#/bevelling_speed", f"no edge of a {kind} is bevelled; leave it out")
+    if kind == "butt" and abs(request.joint.angle - pi / 2) > SAME:
+        faults.inconsistent("#/joint/angle", "the parts of a butt lie in one plane; leave it out")
+    if request.basis == "throat" and request.joint.root_gap > 0.0:
+        faults.inconsistent("#/joint/root_gap", "a seam prepared for a throat is closed tight; leave it out")
+    _check_tolerances(request, faults)
+
+
+_LOOSE: Mapping[str, tuple[str, ...]] = MappingProxyType(
+    {
+        "legs": ("tee", "lap", "inside-corner", "outside-corner"),
+        "depth": ("tee", "outside-corner", "butt"),
+        "thickness": ("outside-corner", "butt"),
+        "face_height": ("outside-corner", "butt"),
+    }
+)
+"""Joints some way of which each tolerance counts in."""
+
+
+def _check_tolerances(request: JointPlanRequest, faults: Faults) -> None:
+    """Find tolerances that count in no way of the joint, and a spread of none."""
+    told = asdict(request.tolerances)
+    for name, kinds in _LOOSE.items():
+        by_throat = name in ("depth", "legs") or request.basis == "throat"
+        if told[name] and (request.joint.kind not in kinds or not by_throat):
+            faults.inconsistent(f"#/tolerances/{name}", "counts in no way to make this joint; leave it out")
+    spread = request.spread
+    if spread is None:
+        return
+    if not (any(told.values()) or request.finish.tolerance or request.penetration.tolerance):
+        faults.inconsistent("#/spread", "goes with a tolerance, and none is given")
+    if spread.deviations is not None and spread.distribution != "normal":
         faults.inconsistent("#/spread/deviations", "goes with a normal distribution; leave it out")
-    if request.intermittent is not None and request.joint.kind not in ("tee", "lap"):
-        faults.inconsistent("#/intermittent", f"a {request.joint.kind} has no intermittent way; leave it out")
 
 
-def _found(request: JointPlanRequest, name: str, made: Made, parts: Parts, sheet: Sheet) -> _Way:
-    """Costs, budget and chance of a way; the rules its parts rest on are noted on the plan's own sheet."""
+def _too_high(request: JointPlanRequest, made: Made, quality: Quality | None, units: Units) -> str | None:
+    """Why a face may not be left so high, if it may not."""
+    most = None if made.face is None else most_face(request, made, quality)
+    if most is None or made.face is None or at_most(made.face, most):
+        return None
+    return f"a face of {units.text(made.face)} is more than the {units.text(most)} that {quality} allows"
+
+
+def _found(request: JointPlanRequest, name: str, made: Made, parts: Parts) -> _Way:
+    """Costs, budget and chance of a way."""
     left_out: dict[str, str] = {}
     with off_the_sheet():
         costs = plan_costs.costs(request, made, parts, left_out)
@@ -148,7 +203,7 @@ def _found(request: JointPlanRequest, name: str, made: Made, parts: Parts, sheet
     else:
         judged = made.judged
         found = budget(judged.shape, judged.lengths, judged.worse, judged.required)
-        chance = chance_short(judged.shape, judged.lengths, judged.worse, judged.required, request.spread)
+        chance = chance_short(judged.shape, judged.lengths, judged.worse, judged.required, request.spread or Spread())
     return _Way(name, made, parts.answers, costs, left_out, found, chance)
 
 
@@ -177,6 +232,7 @@ def _shown(
         "budget": None if way.budget is None else way.budget.dump(units),
         "chance_short": way.chance,
         "hold": hold(request, way.made, quality, units),
+        "verdicts": {operation: part["verdict"] for operation, part in way.parts.items()},
         "left_out": [{"field": field, "reason": reason} for field, reason in way.left_out.items()],
         "parts": {operation: way.parts.get(operation) for operation in RESOURCES} if whole else None,
     }
@@ -229,14 +285,18 @@ def _caution(request: JointPlanRequest, ways: list[_Way], remarks: Remarks) -> N
                     seen.add(caution["code"])
                     remarks.cautions.append(caution)
     for way in ways:
-        if way.budget is not None and not at_least(way.budget.judged.remaining, way.budget.required):
+        if way.chance:
             remarks.caution(
-                "short-at-worst",
-                f"{way.name}: at the worst of its tolerances the throat is short; {way.chance or 0.0:.2%} of such seams"
-                " would be.",
-                request.spread.source,
+                "may-be-short",
+                f"{way.name}: {way.chance:.2%} of such seams would be short, their lengths beyond the tolerances.",
+                (request.spread or Spread()).source,
             )
-    if request.bevelling_speed is None and any(way.made.cuts for way in ways):
+        for operation, part in way.parts.items():
+            if part["verdict"] in WARNING:
+                said = f"{way.name}: {operation.replace('_', ' ')} says {part['verdict']}."
+                remarks.caution(part["verdict"], said)
+    if any(way.made.cuts for way in ways):
+        bevelled = "" if request.bevelling_speed is None else " and bevelling"
         remarks.caution(
-            "bevelling-not-timed", "Time is that of welding: without bevelling_speed no edge's bevelling is in it."
+            "not-all-timed", f"Time is that of welding{bevelled}; other cutting, gouging and grinding is not."
         )

@@ -9,7 +9,7 @@ from .crack_risk import CrackRiskRequest
 from .distortion import DistortionRequest
 from .distortion_cases import Joint, Tee
 from .filler_quantity import FillerQuantityRequest
-from .heat_request import HeatRequest, SeamKind
+from .heat_request import ROOM_TEMPERATURE, HeatRequest, SeamKind
 from .plan_parts import Answer, Parts, Unworkable, engine
 from .plan_request import JointPlanRequest
 from .plan_ways import Made, common
@@ -25,10 +25,11 @@ def costs(request: JointPlanRequest, made: Made, parts: Parts, left_out: dict[st
     """
     quantity = _asked(parts, left_out, "filler_quantity", _quantity(request, made))
     heat = turned = None
-    if made.laid == "fillet" or request.arc is not None or request.composition is not None:
+    told = (request.arc, request.composition, request.preheat_category)
+    if made.laid == "fillet" or any(field is not None for field in told):
         heat = _asked(parts, left_out, "heat", _heat(request, made))
     else:
-        left_out["heat"] = "goes by the arc of a pass or by the steel's composition, and neither is told"
+        left_out["heat"] = "goes by the arc of a pass, the steel's composition or its category, and none is told"
     joint = _in_runs(made.joint, quantity)
     if joint is None:
         left_out["distortion"] = "no method knows this joint"
@@ -91,7 +92,9 @@ def _quantity(request: JointPlanRequest, made: Made) -> FillerQuantityRequest:
             process=request.process,
             position=request.position,
             deposition=request.deposition,
+            efficiency=request.efficiency,
             operator_factor=request.operator_factor,
+            gas_flow=request.gas_flow,
         )
         for shape in made.shapes
     )
@@ -107,15 +110,15 @@ def _heat(request: JointPlanRequest, made: Made) -> HeatRequest:
     return HeatRequest(
         arc=request.arc,
         process=request.process,
-        thickness=min(request.thickness) if told else None,
+        thickness=request.thinner if told else None,
         seam=seam,
-        preheat=request.preheat,
+        preheat=ROOM_TEMPERATURE if request.preheat is None else request.preheat,
         cooling_window=request.cooling_window,
         composition=request.composition,
         hydrogen=request.hydrogen,
         preheat_category=request.preheat_category,
         thickest_part=None if request.preheat_category is None else max(request.thickness),
-        leg=made.leg,
+        leg=made.leg if made.laid == "fillet" else None,
         required_leg=made.required_leg,
         common=common(request),
     )
@@ -135,12 +138,14 @@ def _crack(request: JointPlanRequest, made: Made) -> CrackRiskRequest:
 def _total_heat(request: JointPlanRequest, made: Made, quantity: Answer | None, heat: Answer | None) -> float | None:
     """Arc energy put into the joint, kJ: that of every pass where the arc is told, else by the metal laid."""
     length = request.length * made.share
+    if quantity is None:
+        return None
     if request.arc is None:
         area = sum(measured(shape).area for shape in made.shapes)
         # A flat fillet of equal legs at 90 deg has half its leg squared as area.
         leg = float(leg_energy.leg_of_area(A_laid=area))
         return float(leg_energy.energy_of_leg(z=leg, h=leg_energy.ENERGY_PER_SQUARE)) * length
-    if quantity is None or heat is None or heat["energy"] is None:
+    if heat is None or heat["energy"] is None:
         return None
     each = heat["energy"]["arc_energy"] or heat["energy"]["heat_input"]
     passes = [weld["passes"] for weld in quantity["welds"]]

@@ -22,8 +22,9 @@ def quality_of(request: JointPlanRequest, family: str) -> Quality | None:
 
 def hold(request: JointPlanRequest, made: Made, quality: Quality | None, units: Units) -> dict[str, Any]:
     """Hold values, None where the way or the quality set has none."""
-    fillet = made.laid == "fillet"
-    face = _most_face(request, made, quality)
+    # A fillet on a groove is held as a fillet.
+    fillet = made.leg is not None
+    face = most_face(request, made, quality)
     return {
         "least_leg": None if made.leg is None else units.length(made.leg, "up"),
         "least_throat": None if made.required_throat is None else units.length(made.required_throat, "up"),
@@ -33,17 +34,17 @@ def hold(request: JointPlanRequest, made: Made, quality: Quality | None, units: 
     }
 
 
-def _most_face(request: JointPlanRequest, made: Made, quality: Quality | None) -> float | None:
+def most_face(request: JointPlanRequest, made: Made, quality: Quality | None) -> float | None:
     """Convexity of a fillet, or reinforcement of a groove, that the quality set allows, mm."""
     if quality is None or made.width <= 0.0:
         return None
-    level, t = QUALITY_SETS[quality].level, min(request.thickness)
+    level, t = QUALITY_SETS[quality].level, request.thinner
     if level is not None:
-        row = "convexity" if made.laid == "fillet" else "reinforcement"
-        sizes = Sizes(t=t, a=made.required_throat if made.laid == "fillet" else None, b=made.width)
+        row = "convexity" if made.leg is not None else "reinforcement"
+        sizes = Sizes(t=t, a=made.required_throat if made.leg is not None else None, b=made.width)
         height = table_1.limit(row, level, sizes).height
         return None if height is None else float(height)
-    if made.laid == "fillet":
+    if made.leg is not None:
         r_1, r_2, r_3 = s7_23_profile.CONVEXITY
         return float(
             s7_23_profile.largest_convexity(

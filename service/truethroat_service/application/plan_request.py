@@ -5,10 +5,11 @@ from dataclasses import asdict, dataclass
 from math import pi
 from typing import Literal
 
-from ..engine.rule_set import Exposure, Member
+from ..engine.rounding import SAME
+from ..engine.rule_set import Exposure, Loading, Member
 from .answers import Common
 from .cooling import Band
-from .heat_request import ROOM_TEMPERATURE, Arc
+from .heat_request import Arc
 from .joint_parts import Filler, Part
 from .quality_sets import Quality
 from .seams import Finish, Penetration
@@ -50,8 +51,9 @@ class PlanTolerances:
 
 @dataclass(frozen=True, slots=True)
 class PlanIntermittent:
-    """What an intermittent weld makes, where it stands, and the widths of parts 1 and 2 in mm where its rules ask."""
+    """What an intermittent weld carries, what it makes, where it stands, and the widths of parts 1 and 2 in mm."""
 
+    loading: Loading
     member: Member = "built-up"
     exposure: Exposure = "protected"
     widths: tuple[float, float] | None = None
@@ -85,22 +87,25 @@ class JointPlanRequest:
     load: PlanForce | None = None
     required_throat: float | None = None
     access: Literal["one-side", "both-sides"] = "both-sides"
+    held_from_turning: bool = False
     finish: Finish = Finish()
     filler: Filler | None = None
     parameters: tuple[tuple[str, float], ...] = ()
     intermittent: PlanIntermittent | None = None
     penetration: Penetration = Penetration(0.0, "assumed")
     tolerances: PlanTolerances = PlanTolerances()
-    spread: Spread = Spread()
+    spread: Spread | None = None
     quality: Quality | None = None
     arc: Arc | None = None
-    preheat: float = ROOM_TEMPERATURE
+    preheat: float | None = None
     cooling_window: Band | None = None
     composition: Composition | None = None
     hydrogen: float | None = None
     preheat_category: str | None = None
     deposition: Deposition | None = None
+    efficiency: float | None = None
     operator_factor: float | None = None
+    gas_flow: float | None = None
     bevelling_speed: float | None = None
     prices: Prices | None = None
     weights: Weights = Weights()
@@ -111,6 +116,16 @@ class JointPlanRequest:
     def thickness(self) -> tuple[float, float]:
         """Thickness of both parts, mm."""
         return self.parts[0].thickness, self.parts[1].thickness
+
+    @property
+    def thinner(self) -> float:
+        """Thickness of the thinner part, mm."""
+        return min(self.thickness)
+
+    @property
+    def across(self) -> bool:
+        """Whether what is carried pulls or presses across the weld; full strength does."""
+        return self.basis == "full-strength" or (self.load is not None and self.load.angle > SAME)
 
     @property
     def proven(self) -> Penetration:

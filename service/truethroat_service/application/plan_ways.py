@@ -5,19 +5,22 @@ A way that its rules, its access or its finish rule out raises ``Unworkable`` wi
 
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass, replace
-from math import pi
+from math import cos, pi, sqrt
 from types import MappingProxyType
 from typing import Any, Literal
 
 from ..engine import fillet_section, section
+from ..engine.formula import Source
 from ..engine.rounding import SAME, at_least, up
 from ..engine.rule_set import Intermittent
 from ..engine.units import INCH
 from ..practice import weld_sections as section_areas
+from ..standards.aisc_360_22.j2_2_fillet_limits import TABLE_J2_4
 from ..standards.aws_d1_1_2020 import s7_21_fit_up
 from . import distortion_cases, weld_sections
 from .answers import Common, Units
 from .bevel_depth import BevelDepthRequest
+from .faults import Faults
 from .fillet_request import FilletSizeRequest, Joint, SharedForce
 from .grind_allowance import GrindAllowanceRequest, creditable
 from .groove_welds import CUT_BOTH, FullWeld, GrooveForce, GrooveJoint, GrooveSizeRequest, PartialWeld
@@ -28,11 +31,15 @@ from .seams import Finish, Lengths, Penetration, Preparation, Seam, Shape
 
 Laid = Literal["fillet", "groove"]
 
-SEGMENTS = (50.0, 75.0, 100.0)
+SEGMENTS: Mapping[str, tuple[float, ...]] = MappingProxyType(
+    {"metric": (50.0, 75.0, 100.0), "us": (2.0 * INCH, 3.0 * INCH, 4.0 * INCH)}
+)
 """Segments of an intermittent fillet that are tried, mm, shortest first; common practice, no source."""
 
 HALF_OPEN = 0.5
 """Share of part 1's thickness that a half-open corner covers; common practice, no source."""
+
+ROOT_BENDING = Source("EN 1993-1-8:2005", "4.12", "from memory")
 
 LEAST_CAP = 1.0
 """Cap that a square edge is left with before it is ground, mm; common practice, no source."""
@@ -55,8 +62,9 @@ class Judged:
 class Made:
     """A way that works: what is laid, in how many equal welds, and what follows from it.
 
-    ``share`` is the share of the length that is welded; ``leg`` that of a fillet; ``width`` that of the face, mm.
-    ``face`` is the face height to leave where the way rests on one; ``cuts`` how many faces are cut on its edges.
+    ``required_throat`` is that of each weld; ``share`` the share of the length that is welded; ``leg`` that of a
+    fillet, or of one on a groove; ``width`` the narrowest face, mm, nothing where none is left as welded. ``face`` is
+    the face height to leave where the way rests on one; ``cuts`` how many faces are cut on its edges.
     """
 
     size: str
@@ -93,7 +101,7 @@ def _fillet(
     _as_welded_only(request)
     joint = request.joint
     kind: Any = joint.kind
-    edge = (1 + request.thickness.index(min(request.thickness)) if sides == 2 else 2) if kind == "lap" else None
+    edge = (1 + request.thickness.index(request.thinner) if sides == 2 else 2) if kind == "lap" else None
     load = None
     if request.load is not None:
         load = SharedForce(request.load.force, request.length, request.load.angle)
@@ -112,20 +120,17 @@ def _fillet(
             position=request.position,
             intermittent=intermittent,
             edge_of=edge,
-            root_bending=_opens_from_root(request, sides),
+            end_loaded=kind == "lap" and load is not None and load.angle < pi / 2 - SAME,
+            root_bending=_opens_from_root(request, sides) and rule_set(request.rule_set).family == "en",
+            leg_tolerance=request.tolerances.legs,
             penetration=request.penetration if request.penetration.depth else None,
             common=common(request),
         ),
     )
     leg = engine(sized["specify"]["leg"])
     gap = float(s7_21_fit_up.leg_added(g=joint.root_gap, g_free=s7_21_fit_up.FREE_GAP, same=SAME))
-    if at_least(request.tolerances.legs, leg - gap):
-        raise Unworkable("the tolerance of the legs is over the leg itself")
-    least = engine(sized["required"]["throat"])
-    share = 1.0
-    if intermittent is not None:
-        laid = sized["intermittent"]
-        share = engine(laid["segment"]) / engine(laid["pitch"])
+    least = {size: max(engine(sized[limit][size]) for limit in ("required", "minimum")) for size in ("leg", "throat")}
+    share = 1.0 if intermittent is None else _laid_share(sized["intermittent"], request.length)
     angles = (joint.angle,) if sides == 1 else (joint.angle, pi - joint.angle if kind == "tee" else joint.angle)
     shape = Shape("fillet", max(angles), True, "as-welded", 0.0, None, False)
     loose = -request.tolerances.legs
@@ -133,23 +138,41 @@ def _fillet(
         size=_fillet_text(sized, sides),
         laid="fillet",
         shapes=tuple(
-            weld_sections.Fillet("fillet", legs=(leg, leg), angle=angle, root_gap=joint.root_gap) for angle in angles
+            # What the gap adds to a leg is added there.
+            weld_sections.Fillet("fillet", legs=(leg - gap, leg - gap), angle=angle, root_gap=joint.root_gap)
+            for angle in angles
         ),
-        required_throat=least,
-        judged=Judged(shape, Lengths(z_1=leg - gap, z_2=leg - gap), {"z_1": loose, "z_2": loose}, least),
+        required_throat=least["throat"],
+        judged=Judged(shape, Lengths(z_1=leg - gap, z_2=leg - gap), {"z_1": loose, "z_2": loose}, least["throat"]),
         joint=_fillet_case(request, sides, leg, share),
-        width=float(fillet_section.face_width(z_1=leg, z_2=leg, psi=max(angles))),
+        width=float(fillet_section.face_width(z_1=leg, z_2=leg, psi=min(angles))),
         leg=leg,
-        required_leg=max(engine(sized[limit]["leg"]) for limit in ("required", "minimum")),
+        required_leg=least["leg"] + gap,
         share=share,
     )
 
 
-def _opens_from_root(request: JointPlanRequest, sides: Literal[1, 2]) -> bool:
-    """Whether the load opens a fillet from its root and the rules have a model of it: a square tee, EN 1993-1-8."""
-    across = request.load is not None and request.load.angle > SAME
-    square = request.joint.kind == "tee" and abs(request.joint.angle - pi / 2) <= SAME
-    return sides == 1 and across and square and rule_set(request.rule_set).family == "en"
+def _opens_from_root(request: JointPlanRequest, sides: int) -> bool:
+    """Whether the load opens a tee welded on one side from its root; refuses what no rule here has a model for."""
+    if sides == 2 or request.joint.kind != "tee" or not _opened(request):
+        return False
+    if rule_set(request.rule_set).family == "en" and request.load is not None:
+        if abs(request.joint.angle - pi / 2) > SAME:
+            raise Unworkable(f"bends its root open, and the model of that is for a square tee ({ROOT_BENDING})")
+        return True
+    raise Unworkable(
+        "opens from its root unless the joint is held from turning: hold it and say held_from_turning, or weld both"
+        " sides"
+    )
+
+
+def _laid_share(run: Mapping[str, Any], length: float) -> float:
+    """Share of a line that an intermittent weld lays, its end welds in it."""
+    segment, ends = engine(run["segment"]), engine(run["end_weld"])
+    count: int | None = run["count"]
+    if count is None:
+        return segment / engine(run["pitch"])
+    return min(((count - 2) * segment + 2.0 * max(segment, ends)) / length, 1.0)
 
 
 def _fillet_text(sized: Mapping[str, Any], sides: int) -> str:
@@ -166,7 +189,7 @@ def _fillet_case(
     if request.joint.kind == "tee":
         return distortion_cases.Tee("tee", request.thickness[0], leg, sides=sides, welded_share=share)
     if request.joint.kind == "lap" and sides == 2:
-        return distortion_cases.Lap("lap", min(request.thickness), leg, welded_share=share)
+        return distortion_cases.Lap("lap", request.thinner, leg, welded_share=share)
     return None
 
 
@@ -187,11 +210,10 @@ def _intermittent(request: JointPlanRequest, parts: Parts) -> Made:
     told = request.intermittent
     if told is None:
         raise Unworkable("goes by what it makes and where it stands: send intermittent")
-    loading: Any = "tension" if request.load.angle > SAME else "shear"
     refused: Unworkable | None = None
-    for segment in SEGMENTS:
+    for segment in SEGMENTS[request.common.units]:
         try:
-            run = Intermittent(segment, loading, member=told.member, exposure=told.exposure, widths=told.widths)
+            run = Intermittent(segment, told.loading, member=told.member, exposure=told.exposure, widths=told.widths)
             return _fillet(request, parts, 2, run)
         except Unworkable as error:
             refused = error
@@ -201,8 +223,12 @@ def _intermittent(request: JointPlanRequest, parts: Parts) -> Made:
 
 def _groove(request: JointPlanRequest, parts: Parts, weld: PartialWeld | FullWeld) -> Made:
     """Groove by a listed detail."""
-    if request.basis == "throat":
-        raise Unworkable("a groove by a listed detail is sized from a load or for full strength, not from a throat")
+    if request.basis == "throat" and isinstance(weld, PartialWeld):
+        raise Unworkable(
+            "a listed detail is sized from a load or for full strength; a throat is prepared for by a bevel"
+        )
+    if request.finish.below + request.finish.tolerance > 0.0:
+        raise Unworkable("is filled flush and no deeper: what is ground under that is planned for by a throat")
     if rule_set(request.rule_set).groove_weld is None:
         raise Unworkable(f"{request.rule_set} rates no groove")
     if request.joint.root_gap > 0.0:
@@ -213,8 +239,7 @@ def _groove(request: JointPlanRequest, parts: Parts, weld: PartialWeld | FullWel
     load = None
     if request.load is not None:
         load = GrooveForce(request.load.force, request.length, request.load.angle)
-    sized = parts.ask_for(
-        ("enough",),
+    sized = parts.ask(
         "groove_size",
         GrooveSizeRequest(
             rule_set=request.rule_set,
@@ -230,25 +255,36 @@ def _groove(request: JointPlanRequest, parts: Parts, weld: PartialWeld | FullWel
             common=common(request),
         ),
     )
+    if sized["verdict"] != "enough":
+        # What stands against the nearest groove comes after what it needs.
+        raise Unworkable(*reversed(sized["reasons"]))
     cut = sized["preparation"]
     if cut is None:
         raise Unworkable(
             "no preparation of the standard fits", *(f"{no['ref']}: {no['why']}" for no in sized["refused"])
         )
-    area = engine(cut["area"])
-    opening = 2.0 * engine(cut["setback"] or {"value": 0.0, "unit": "mm"}) + engine(cut["gap"])
-    required = None if sized["required"] is None else engine(sized["required"]["throat"])
     # Each side is welded apart.
     sides = 2 if cut["form"].startswith("double") else 1
+    if isinstance(weld, PartialWeld):
+        if sides == 1 and _opened(request) and weld.groove is None and request.access == "both-sides":
+            return _groove(request, parts, replace(weld, groove="double-bevel"))
+        _check_partial(request, cut, sides)
+    area = engine(cut["area"])
+    faces = 2 if cut["form"] in CUT_BOTH else 1
+    opening = engine(cut["gap"]) + (0.0 if cut["setback"] is None else faces * engine(cut["setback"]))
+    required = None if sized["required"] is None else engine(sized["required"]["throat"]) / sides
+    if required is not None and sized["minimum"] is not None:
+        required = max(required, engine(sized["minimum"]["throat"]))
     return Made(
         size=_groove_text(cut),
         laid="groove",
         shapes=(weld_sections.PlainArea("area", area / sides),) * sides,
         required_throat=required,
-        judged=None if isinstance(weld, FullWeld) else _one_groove(request, sized, weld),
+        judged=_one_groove(request, cut, weld, required),
         joint=_groove_case(request, joint, cut, area, opening),
-        width=opening,
-        cuts=0 if cut["setback"] is None else sides * (2 if cut["form"] in CUT_BOTH else 1),
+        leg=weld.reinforcing_fillet or None if isinstance(weld, PartialWeld) else None,
+        width=opening if request.finish.to == "as-welded" else 0.0,
+        cuts=0 if cut["setback"] is None else sides * faces,
     )
 
 
@@ -259,12 +295,28 @@ def _groove_text(cut: Mapping[str, Any]) -> str:
     return f"{cut['form'].replace('-', ' ')} {depth}{angle}, root gap {cut['gap']['text']} ({cut['ref']})"
 
 
-def _one_groove(request: JointPlanRequest, sized: Mapping[str, Any], weld: PartialWeld) -> Judged | None:
-    """Section of one of the grooves that share the throat; None for a square edge or with a reinforcing fillet."""
-    cut = sized["preparation"]
-    if cut["depth"] is None or weld.reinforcing_fillet > 0.0:
+def _opened(request: JointPlanRequest) -> bool:
+    """Whether the load opens what is welded on one side from its root."""
+    return request.across and not request.held_from_turning
+
+
+def _check_partial(request: JointPlanRequest, cut: Mapping[str, Any], sides: int) -> None:
+    """Refuse a groove that is none, and one from one side that its load opens from the root."""
+    if cut["depth"] is None or engine(cut["depth"]) <= 0.0:
+        raise Unworkable("cuts no groove: what carries is a fillet alone")
+    if sides == 1 and _opened(request):
+        raise Unworkable(
+            "a groove from one side opens from its root: hold the joint from turning and say held_from_turning, weld"
+            " both sides or go through"
+        )
+
+
+def _one_groove(
+    request: JointPlanRequest, cut: Mapping[str, Any], weld: PartialWeld | FullWeld, required: float | None
+) -> Judged | None:
+    """Section of one of the grooves that share the throat; None where the parts rule, or under a reinforcing fillet."""
+    if isinstance(weld, FullWeld) or weld.reinforcing_fillet > 0.0 or required is None:
         return None
-    sides = 2.0 if cut["form"].startswith("double") else 1.0
     proven = request.proven
     t_1, t_2 = request.thickness
     shape = Shape("butt", pi / 2, False, "as-welded", 0.0, None, False)
@@ -275,15 +327,16 @@ def _one_groove(request: JointPlanRequest, sized: Mapping[str, Any], weld: Parti
         deduction=engine(cut["deduction"]),
         penetration=proven.depth,
     )
-    worse = {"depth": -request.tolerances.depth, "penetration": -proven.tolerance}
-    return Judged(shape, lengths, worse, engine(sized["required"]["throat"]) / sides)
+    return Judged(shape, lengths, {"depth": -request.tolerances.depth, "penetration": -proven.tolerance}, required)
 
 
 def _groove_case(
     request: JointPlanRequest, joint: str, cut: Mapping[str, Any], area: float, opening: float
-) -> distortion_cases.Joint:
+) -> distortion_cases.Joint | None:
     """What the groove pulls, by its area and its widths at face and root."""
-    through = request.thickness[1] if joint == "tee" else min(request.thickness)
+    if area <= 0.0:
+        return None
+    through = request.thickness[1] if joint == "tee" else request.thinner
     root = engine(cut["gap"])
     # What is laid on both sides alike turns nothing.
     face = root if cut["form"].startswith("double") else max(opening, root)
@@ -294,15 +347,24 @@ def _groove_case(
 def _partial(request: JointPlanRequest, parts: Parts) -> Made:
     """Partial-penetration groove."""
     penetration = request.penetration if request.penetration.depth else None
-    return _groove(request, parts, PartialWeld("partial", access=request.access, penetration=penetration))
+    weld = PartialWeld(
+        "partial", access=request.access, penetration=penetration, depth_tolerance=request.tolerances.depth
+    )
+    return _groove(request, parts, weld)
 
 
 def _partial_and_fillet(request: JointPlanRequest, parts: Parts) -> Made:
     """Partial-penetration groove under a reinforcing fillet."""
     step = INCH / 16 if request.common.units == "us" else 1.0
-    leg = float(up(REINFORCING * min(request.thickness), step))
+    leg = float(up(REINFORCING * request.thinner, step))
     penetration = request.penetration if request.penetration.depth else None
-    weld = PartialWeld("partial", access=request.access, penetration=penetration, reinforcing_fillet=leg)
+    weld = PartialWeld(
+        "partial",
+        access=request.access,
+        penetration=penetration,
+        reinforcing_fillet=leg,
+        depth_tolerance=request.tolerances.depth,
+    )
     return _groove(request, parts, weld)
 
 
@@ -371,7 +433,7 @@ def _seam_made(
     if request.joint.kind == "butt":
         area = weld_sections.measured(shape).area
         weld = distortion_cases.Groove("by-area", area=area, face_width=width, root_width=request.joint.root_gap)
-        joint = distortion_cases.Butt("butt", min(request.thickness), weld) if area > 0.0 else None
+        joint = distortion_cases.Butt("butt", request.thinner, weld) if area > 0.0 else None
     return Made(
         size=size,
         laid="groove",
@@ -379,7 +441,7 @@ def _seam_made(
         required_throat=request.required_throat,
         judged=Judged(account.shape, account.lengths, account.worse, asked.required_throat),
         joint=joint,
-        width=width,
+        width=width if asked.finish.to == "as-welded" else 0.0,
         face=(asked.face_height or None) if asked.finish.to == "as-welded" else None,
     )
 
@@ -401,6 +463,8 @@ def _cap(width: float, height: float) -> weld_sections.PlainArea:
 def _face_left(request: JointPlanRequest, parts: Parts) -> Made:
     """Square edges with the face left standing."""
     _as_welded_only(request)
+    if at_least(request.proven.depth - request.proven.tolerance, _throat(request)):
+        raise Unworkable("no face is needed: the penetration that is proven keeps the throat")
     height = _throat(request) - request.proven.depth + request.proven.tolerance + request.tolerances.face_height
     step = INCH / 32 if request.common.units == "us" else 0.5
     face = float(up(max(height, step), step))
@@ -412,7 +476,8 @@ def _face_left(request: JointPlanRequest, parts: Parts) -> Made:
 
 def _bevelled(request: JointPlanRequest, parts: Parts) -> Made:
     """Edge bevelled so deep that the finished seam keeps its throat."""
-    required = _throat(request)
+    minimum = rule_set(request.rule_set).groove.minimum_throat(request.thinner)
+    required = _throat(request) if minimum is None else max(_throat(request), minimum[0])
     cut = parts.ask_for(
         ("enough",),
         "bevel_depth",
@@ -431,7 +496,8 @@ def _bevelled(request: JointPlanRequest, parts: Parts) -> Made:
     depth = engine(cut["depth"])
     if depth <= 0.0:
         raise Unworkable("no bevel is needed")
-    asked = _ground(request, parts, _flat_seam(request), Preparation(depth, tolerance=request.tolerances.depth))
+    prepared = Preparation(depth, tolerance=request.tolerances.depth)
+    asked = _ground(replace(request, required_throat=required), parts, _flat_seam(request), prepared)
     shape = weld_sections.PlainArea("area", engine(cut["area"]))
     size = f"bevel {cut['depth']['text']} deep, setback {cut['setback']['text']}"
     return replace(_seam_made(request, asked, size, shape, engine(cut["setback"])), cuts=1)
@@ -445,6 +511,10 @@ def _open(request: JointPlanRequest, parts: Parts, overlap: float) -> Made:
     corner = weld_sections.CornerWeld(
         kind, (t_1, t_2), "sharp" if sharp else "flat", request.joint.angle, overlap=overlap
     )
+    faults = Faults(Units(request.common.units))
+    weld_sections.check(corner, "#", faults)
+    if faults:
+        raise Unworkable(*(fault.detail for fault in faults))
     seam = Seam(
         kind, (t_1, t_2), request.joint.angle, overlap=overlap, thickness_tolerance=request.tolerances.thickness
     )
@@ -452,7 +522,9 @@ def _open(request: JointPlanRequest, parts: Parts, overlap: float) -> Made:
     a, b = corner.sides
     face = float(section.open_corner_toe_line(t_1=a, t_2=b, gamma=pi - request.joint.angle)) if sharp else None
     asked = _ground(request, parts, seam, face=face)
-    width = 2.0 * max(corner.sides)
+    # Filled sharp, both faces are the plates' own; flat, the face is the line between the toes.
+    turn = pi - request.joint.angle
+    width = 0.0 if sharp else sqrt(a * a + b * b - 2.0 * a * b * cos(turn))
     return _seam_made(request, asked, f"{kind.replace('-', ' ')}, {'filled' if sharp else 'flat'}", corner, width)
 
 
@@ -474,7 +546,8 @@ def _inside_fillet(request: JointPlanRequest, parts: Parts) -> Made:
     required, psi = _throat(request), request.joint.angle
     step = INCH / 16 if request.common.units == "us" else 1.0
     weld = rule_set(request.rule_set).weld
-    least = 0.0 if weld is None else float(weld.minimum_leg(min(request.thickness), psi)[0])
+    # Where a rule set has no least size, a fillet is still not to be so small that the plate quenches it.
+    least = float(TABLE_J2_4(request.thinner)) if weld is None else float(weld.minimum_leg(request.thinner, psi)[0])
     loose = request.tolerances.legs
     leg = float(up(max(float(section.equal_leg(a=required, psi=psi)) + loose, least), step))
     seam = Seam("fillet", request.thickness, psi, legs=(leg, leg), legs_tolerance=loose)

@@ -35,10 +35,10 @@ def ranked(costs: Sequence[Costs], weights: Mapping[str, float]) -> list[Ranked]
     """
     kinds = comparable(costs, weights)
     rows = [[float(way[kind] or 0.0) for kind in kinds] for way in costs]
-    least = [min(column) for column in zip(*rows, strict=True)]
+    spans = [(min(column), max(column)) for column in zip(*rows, strict=True)]
     whole = sum(weights[kind] for kind in kinds)
     scores = [
-        sum(weights[kind] * _multiple(cost, low) for kind, cost, low in zip(kinds, row, least, strict=True)) / whole
+        sum(weights[kind] * _multiple(cost, *span) for kind, cost, span in zip(kinds, row, spans, strict=True)) / whole
         if kinds
         else 1.0
         for row in rows
@@ -53,11 +53,11 @@ def ranked(costs: Sequence[Costs], weights: Mapping[str, float]) -> list[Ranked]
     ]
 
 
-def _multiple(cost: float, least: float) -> float:
-    """Cost as a multiple of the least; where the least is nothing, nothing counts once and anything more twice."""
+def _multiple(cost: float, least: float, most: float) -> float:
+    """Cost as a multiple of the least; where the least is nothing, one and the share of the most that it is."""
     if least > 0.0:
         return cost / least
-    return 1.0 if cost <= 0.0 else 2.0
+    return 1.0 + (cost / most if most > 0.0 else 0.0)
 
 
 def _dominates(one: Sequence[float], other: Sequence[float]) -> bool:

@@ -67,5 +67,6 @@ def budget(shape: Shape, lengths: Lengths, worse: Mapping[str, float], required:
 
 
 def _moved(lengths: Lengths, moves: Mapping[str, float]) -> Lengths:
-    """Lengths with some moved."""
-    return replace(lengths, **{name: getattr(lengths, name) + move for name, move in moves.items()})
+    """Lengths with some moved; none but the face, which is hollow there, falls under nothing."""
+    moved = {name: getattr(lengths, name) + move for name, move in moves.items()}
+    return replace(lengths, **{name: to if name == "face" else max(to, 0.0) for name, to in moved.items()})

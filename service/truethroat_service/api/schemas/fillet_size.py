@@ -267,6 +267,9 @@ class FilletSizeSchema(RequestSchema):
         "Whether the weld ends a rectangular hollow section in tension, so that AISC 360-22 J2.4(a)(2) leaves out the"
         " directional increase. Not said: left out wherever a part is a hollow section."
     )
+    leg_tolerance = seams.length(
+        "How much smaller a leg may be laid than specified; the size makes up for it.", maximum=50.0, default="0 mm"
+    )
     edge_of = Choice((1, 2), "Part whose edge the weld of a lap runs along, so that the maximum size applies.")
     penetration = seams.penetration()
     size_by = Choice(("leg", "throat"), "What is rounded up to the step; throat for EN 1993-1-8, leg otherwise.")

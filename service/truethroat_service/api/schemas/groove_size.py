@@ -79,6 +79,11 @@ class PartialWeldSchema(ClosedSchema):
     depth_step = Quantity(
         LENGTH, "Step the depth is rounded up to: 0.5 mm, or 1/32 in (us), by default.", minimum=0.01, maximum=25.4
     )
+    depth_tolerance = seams.length(
+        "How much shallower an edge may be cut than specified; the depth makes up for it.",
+        maximum=50.0,
+        default="0 mm",
+    )
     bears = Flag("Whether the parts are finished to bear, so that they take the compression; AISC only.", default=False)
 
 

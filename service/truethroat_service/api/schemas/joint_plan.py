@@ -11,12 +11,12 @@ from ...application.plan_request import (
     Weights,
 )
 from ...application.quality_sets import QUALITY_SETS
-from ...application.quantities import ANGLE, FORCE, HYDROGEN, LENGTH, SPEED, TEMPERATURE
+from ...application.quantities import ANGLE, FORCE, GAS_FLOW, HYDROGEN, LENGTH, SPEED, TEMPERATURE
 from ...application.registry import ENTRIES
 from ...application.throat_chance import Spread
 from ...reference.loader import FILLER_METALS
 from ...standards.aws_d1_1_2020.s5_preheat import CATEGORIES
-from ..fields import Choice, ChoiceOrObject, Either, Number, Object, Pair, Quantity
+from ..fields import Choice, ChoiceOrObject, Either, Flag, Number, Object, Pair, Quantity
 from . import ClosedSchema, RequestSchema, seams
 from .filler_quantity import DepositionRateSchema, PricesSchema, SolidWireSchema, WeighedWireSchema
 from .fillet_size import FORCE_LIMIT, LENGTH_LIMIT, PART_FORMS, FillerId, FillerSchema, ParametersSchema
@@ -80,9 +80,10 @@ class SpreadSchema(ClosedSchema):
 
 
 class PlanIntermittentSchema(ClosedSchema):
-    """What an intermittent weld makes and where it stands."""
+    """What an intermittent weld carries, what it makes and where it stands."""
 
     makes = PlanIntermittent
+    loading = Choice(("tension", "compression", "shear"), "What the welded parts carry.", required=True)
     member = Choice(
         ("built-up", "stiffener"),
         "Plates of a built-up member, or a stiffener on its plate.",
@@ -136,6 +137,10 @@ class JointPlanSchema(RequestSchema):
     process = seams.process(required=True)
     position = seams.position(required=True)
     access = Choice(("one-side", "both-sides"), "Sides the seam can be welded from.", default="both-sides")
+    held_from_turning = Flag(
+        "Whether the joint is held from turning about the weld, so that a load does not open one side from its root.",
+        default=False,
+    )
     finish = seams.finish(default={"to": "as-welded"})
     filler = ChoiceOrObject(
         FillerId(tuple(FILLER_METALS)), FillerSchema(), "Filler metal: an id (see /v1/filler-metals) or its strength."
@@ -159,10 +164,9 @@ class JointPlanSchema(RequestSchema):
     )
     preheat = Quantity(
         TEMPERATURE,
-        "Temperature of the plate when a pass begins.",
+        "Temperature of the plate when a pass begins; 20 degC by default.",
         minimum=-50.0,
         maximum=400.0,
-        default="20 degC",
     )
     cooling_window = Object(WindowSchema(), "Cooling times t8/5 to judge against.")
     composition = Object(CompositionSchema(), "Composition of the parent steel.")
@@ -176,6 +180,8 @@ class JointPlanSchema(RequestSchema):
         ),
         "Deposition rate, or the wire and its feed; usual rates of the process by default.",
     )
+    efficiency = Number("Share of the consumable that is deposited.", minimum=0.05, maximum=1.0)
+    gas_flow = Quantity(GAS_FLOW, "Shielding gas while the arc burns.", minimum=1e4, maximum=2e6)
     operator_factor = Number("Share of the clock during which the arc burns.", minimum=0.01, maximum=1.0)
     bevelling_speed = Quantity(
         SPEED, "Speed at which one face of an edge is cut, its share of the clock in it.", maximum=1000.0, above=True

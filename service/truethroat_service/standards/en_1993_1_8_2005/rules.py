@@ -74,6 +74,6 @@ class EnGroove:
         """4.7.2: no fixed deduction; the throat is the depth consistently achieved."""
         return 0.0, self.by_test
 
-    def minimum_throat(self, thinner: float) -> None:
-        """No least throat for grooves in this edition."""
-        return
+    def minimum_throat(self, thinner: float) -> tuple[float, Source]:
+        """4.5.2(2): a partial penetration is resisted as a deep-penetration fillet, and so no thinner than a fillet."""
+        return s4_5_1_length.LEAST_THROAT, clause("4.5.2(2), by 4.7.2")

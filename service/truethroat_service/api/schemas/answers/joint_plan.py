@@ -30,7 +30,7 @@ COMPONENTS: dict[str, Json] = {
         },
     ),
     "PlanHold": record(
-        "What the weld is held to; null where the way or the quality set has none.",
+        "What each weld is held to; null where the way or the quality set has none.",
         dict.fromkeys(_HOLD, nullable(LENGTH)),
     ),
     "PlanParts": record(
@@ -49,6 +49,11 @@ COMPONENTS: dict[str, Json] = {
             "budget": nullable(ref("ThroatBudget")),
             "chance_short": nullable(number("Share of such seams whose throat is short, at the tolerances given.")),
             "hold": ref("PlanHold"),
+            "verdicts": {
+                "type": "object",
+                "additionalProperties": ref("Verdict"),
+                "description": "Verdict of each single resource asked.",
+            },
             "left_out": {**listed(ref("LeftOut")), "description": "Resources that had no answer, and why."},
             "parts": {**nullable(ref("PlanParts")), "description": "Null where the request did not ask for it."},
         },
