@@ -51,7 +51,7 @@ class Asked:
 
 def check(readings: FilletReadings, faults: Faults) -> None:
     """Note readings that contradict each other."""
-    units, gap = faults.units, gap_taken(readings.root_gap)
+    units, gap = faults.units, gap_taken(readings.root_gap, readings.angle)
     smaller = min(readings.legs)
     if readings.convexity is not None and readings.hollow is not None:
         faults.inconsistent("#/hollow", "a face is convex or hollow: send convexity or hollow, not both")
@@ -71,9 +71,10 @@ def check(readings: FilletReadings, faults: Faults) -> None:
         faults.inconsistent("#/incomplete_penetration", "the root is fused beyond its corner or short of it, not both")
 
 
-def gap_taken(gap: float) -> float:
-    """What a root gap takes off each leg, mm: beyond the free gap the whole of it."""
-    return float(s7_21_fit_up.leg_added(g=gap, g_free=s7_21_fit_up.FREE_GAP, same=SAME))
+def gap_taken(gap: float, psi: float) -> float:
+    """What a root gap takes off each leg along the face, mm: beyond the free gap the whole of it."""
+    added = s7_21_fit_up.leg_added(g=gap, g_free=s7_21_fit_up.FREE_GAP, same=SAME)
+    return float(s7_21_fit_up.along_the_face(g_add=added, psi=psi))
 
 
 def widest_gap(readings: FilletReadings, off: float) -> float:
@@ -95,7 +96,7 @@ def counted(readings: FilletReadings, off: float, *, fused_off: bool = False) ->
 
     With ``fused_off`` penetration is less by its own tolerance. A negative ``off`` gives the most there can be.
     """
-    gap = gap_taken(widest_gap(readings, off))
+    gap = gap_taken(widest_gap(readings, off), readings.angle)
     # With the tolerance the gap may pass what is free, and then take up all there is of a leg.
     z_1, z_2 = (max(leg - off - gap, SAME) for leg in readings.legs)
     theoretical = float(section.fillet_throat(z_1=z_1, z_2=z_2, psi=readings.angle))
@@ -177,7 +178,7 @@ def add_pass(readings: FilletReadings, checks: list[Check], units: Units) -> dic
             continue
         if check.name in ("insufficient-throat", "undersize"):
             with off_the_sheet():
-                leg = max(leg, asked(readings).leg + gap_taken(widest_gap(readings, off)) + off)
+                leg = max(leg, asked(readings).leg + gap_taken(widest_gap(readings, off), readings.angle) + off)
         if check.name == "asymmetry":
             leg = max(leg, max(readings.legs) - (check.allowed or 0.0) + 2.0 * off)
     step = INCH / 16 if units.system == "us" else 1.0
@@ -264,7 +265,10 @@ def _say(
         f"{units.text(worst.strength)} of throat and a size of {units.text(worst.size)} ({case}); required are"
         f" {units.text(want.throat)} of throat, a leg of {units.text(want.leg)}."
     )
-    if verdict is Verdict.SHORT and readings.hollow:
+    kept = at_least(worst.strength, want.throat)
+    if verdict is Verdict.SHORT and kept and not readings.unsound:
+        remarks.because("It is smaller than the leg asked for, though its throat is kept by other metal.")
+    elif verdict is Verdict.SHORT and readings.hollow:
         remarks.because(
             "The bead is hollow and thin: the leg gauge flatters it, and its face, in tension as it cools, may crack"
             " down the centreline."
@@ -291,7 +295,7 @@ def _caution(readings: FilletReadings, verdict: Verdict, checks: list[Check], un
         remarks.caution("face-not-given", "Neither face nor throat was read: the face is taken as flat, not hollow.")
     if readings.convexity:
         remarks.caution("convexity-not-credited", "Convexity is no throat and is left out of it.")
-    if gap_taken(readings.root_gap):
+    if gap_taken(readings.root_gap, readings.angle):
         remarks.caution(
             "gap-taken-off", f"The gap of {units.text(readings.root_gap)} is taken off both legs.", s7_21_fit_up.FIT_UP
         )

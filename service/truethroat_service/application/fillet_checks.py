@@ -21,7 +21,7 @@ def check(request: FilletSizeRequest, rules: RuleSet, faults: Faults) -> None:
     if isinstance(request.load, BalancedForce):
         _check_balanced(request, request.load, faults)
     if request.penetration is not None:
-        _check_penetration(request.penetration, rules, faults)
+        _check_penetration(request.penetration, request, rules, faults)
     if request.hss_end is not None and rules.family != "aisc":
         faults.inconsistent("#/hss_end", f"hss_end belongs to AISC 360-22, not to {rules.id}; leave it out")
     if request.end_loaded:
@@ -44,13 +44,19 @@ def check(request: FilletSizeRequest, rules: RuleSet, faults: Faults) -> None:
         )
 
 
-def _check_penetration(penetration: Penetration, rules: RuleSet, faults: Faults) -> None:
+def _check_penetration(penetration: Penetration, request: FilletSizeRequest, rules: RuleSet, faults: Faults) -> None:
     """Find a depth that its tolerance uses up, or one that the rules do not count."""
     plain = rules.scope.plain_section
     if plain and penetration.vouched == "proven":
         faults.out_of_scope("#/penetration", f"{rules.id} covers {plain.text} ({plain.source})")
     if penetration.tolerance > penetration.depth:
         faults.inconsistent("#/penetration/tolerance", "the tolerance is over the depth itself")
+    thinner = min(part.thickness for part in request.parts)
+    if not at_most(penetration.depth, thinner):
+        faults.out_of_range(
+            "#/penetration/depth",
+            f"{faults.units.text(penetration.depth)} is deeper than the thinner part's {faults.units.text(thinner)}",
+        )
 
 
 def _check_joint(request: FilletSizeRequest, rules: RuleSet, faults: Faults) -> None:

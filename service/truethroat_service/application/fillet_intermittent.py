@@ -56,7 +56,7 @@ def run(request: FilletSizeRequest, rules: IntermittentRules, found: Metals, fau
         faults.out_of_range(
             "#/intermittent/segment",
             f"segments of {faults.units.text(asked.segment)} leave no gap within {faults.units.text(tightest.most)} of"
-            f" {tightest.measure} ({tightest.source}); shorten them or weld it continuous",
+            f" {tightest.measure.replace('-', ' ')} ({tightest.source}); shorten them or weld it continuous",
         )
         faults.refuse()
     return replace(made, gap=made.largest_gap)
@@ -73,7 +73,7 @@ def intermittent(
     """Field ``intermittent`` of the answer, and every limit that is not kept."""
     asked, gap = made.asked, made.gap
     leg = float(sizes.net_leg)
-    throat = float(equal_leg_throat.body(z=leg, psi=sizes.psi))
+    throat = float(equal_leg_throat.body(z=leg, psi=sizes.psi)) + float(fillets.penetration)
     counted = asked.segment - (2.0 * throat if request.ends == "craters" else 0.0)
     least, least_source = made.rules.least_segment(leg, throat)
     checks = [("segment", counted, "least", least, least_source)]

@@ -4,7 +4,7 @@ All joints of a call share the rule set, the kind of joint, the number of sides 
 numbers may be columns of one length. Engine units throughout.
 """
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from math import pi
 from typing import Literal
 
@@ -15,7 +15,7 @@ from ..engine.rounding import SAME, at_most, up
 from ..engine.rule_set import PartMetal, RuleSet, WeldLoad, WeldMetal, WeldRules
 from ..engine.section import equal_leg, equal_leg_throat
 from ..practice import thin_part
-from ..standards.aws_d1_1_2020 import s4_4_skewed_fillets
+from ..standards.aws_d1_1_2020 import s4_4_skewed_fillets, s7_21_fit_up
 
 Kind = Literal["tee", "lap", "inside-corner"]
 Basis = Literal["load", "full-strength", "thin-part"]
@@ -156,7 +156,7 @@ def size(fillets: Fillets) -> Sizes:
     if fillets.least_throat is not None:
         least, minimum_source = fillets.least_throat
         minimum_leg = maximum(minimum_leg, equal_leg(a=least, psi=psi))
-    gap_leg = rules.fit_up.added(fillets.gap)
+    gap_leg = s7_21_fit_up.along_the_face(g_add=rules.fit_up.added(fillets.gap), psi=psi)
     needed_leg = maximum(required_leg, minimum_leg)
     packing_leg = _packing_leg(fillets, needed_leg)
     unrounded = needed_leg + gap_leg + packing_leg + fillets.leg_tolerance
@@ -261,8 +261,9 @@ def _largest_counted_leg(fillets: Fillets, weld: WeldRules, psi: Real) -> Real:
     assert fillets.length is not None  # noqa: S101 - asked only then
     ends = fillets.rules.options.ends
     if fillets.full_size_ends or ends is None:
-        return weld.largest_counted_leg(fillets.length, psi)
-    return equal_leg(a=ends.largest_throat(fillets.length), psi=psi)
+        return weld.largest_counted_leg(fillets.length, psi, fillets.penetration)
+    throat = ends.largest_throat(fillets.length)
+    return equal_leg(a=maximum(throat - fillets.penetration, 0.0 * throat), psi=psi)
 
 
 def _carries(strength: "_Strength") -> Flag:
@@ -290,7 +291,7 @@ def _strength(fillets: Fillets, weld: WeldRules, throats: tuple[Real, ...], leg:
         left = length
         if not fillets.full_size_ends and options.ends is not None and length is not None:
             left = options.ends.left(length, equal_leg_throat(z=leg, psi=load.psi) + beyond)
-        counted = leg if left is None else weld.counted_leg(leg, left, load.psi)
+        counted = leg if left is None else weld.counted_leg(leg, left, load.psi, beyond)
         throat = equal_leg_throat(z=counted, psi=load.psi)
         # Penetration adds to a weld that carries, not to one too short to; a skewed root takes its loss off.
         throat = where(counted > 0.0, throat + beyond, throat)
@@ -337,4 +338,4 @@ def _base_metal(fillets: Fillets) -> tuple[tuple[Real, Real] | None, tuple[Real,
 
 def _shared(part: PartMetal, share: float) -> PartMetal:
     """Part with the share of its thickness that one weld may use."""
-    return PartMetal(part.thickness / share, part.yield_strength, part.tensile_strength, part.beta_w)
+    return replace(part, thickness=part.thickness / share)

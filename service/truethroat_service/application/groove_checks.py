@@ -159,7 +159,8 @@ def check_filler(
         return
     if rules.family == "aisc":
         _check_aisc_filler(request, load, found, faults, remarks)
-    elif isinstance(request.weld, FullWeld):
+    elif isinstance(request.weld, FullWeld | TeeButt):
+        # A T-butt that counts as full strength counts as a full penetration (4.7.3(1)).
         source = s4_7_butt_welds.FULL_PENETRATION
         weaker = min(float(part.tensile_strength or 0.0) for part in found.parts)
         if found.weld.filler is None:

@@ -9,6 +9,7 @@ from ..engine.rounding import SAME, at_least, at_most
 from ..engine.rule_set import PartMetal, RuleSet, Unlisted, WeldMetal
 from ..reference.loader import FILLER_METALS, MATERIALS, NoBand
 from ..reference.loader import process as process_of
+from ..standards.aisc_360_22 import b4_2_design_wall
 from .answers import Remarks
 from .faults import Faults
 from .registry import ENTRIES, rule_set
@@ -87,8 +88,15 @@ def metals(
     at_hss_end = bool(hollow) if hss_end is None else hss_end
     if rules.family == "aisc" and (at_hss_end or hollow):
         remarks.caution("hollow-section", _about_hollow_section(hss_end, hollow), Source(AISC, "J2.4(a)(2)"))
+    if any(_has_design_wall(rules, part) for part in parts):
+        remarks.caution(
+            "design-wall",
+            "Beside the weld a hollow section is as strong as its design wall, 0.93 of the nominal thickness sent.",
+            b4_2_design_wall.SOURCE,
+        )
     _remark(rules, parts, found, beta_w, process, faults, remarks)
-    weaker = min(found, key=lambda part: part.tensile_strength or 0.0)
+    # The lower grade is taken for the one whose weld is worth less: at one tensile strength, of the higher beta_w.
+    weaker = min(found, key=lambda part: (part.tensile_strength or 0.0) / (part.beta_w or 1.0))
     filler_strength = _filler(rules, filler, parts, weaker, faults, remarks)
     base = weaker.tensile_strength
     if rules.metals.lesser is not None and base is not None and filler_strength is not None:
@@ -173,7 +181,13 @@ def _part(rules: RuleSet, index: int, part: Part, beta_w: float | None, faults: 
             f"{pointer}/{'material' if part.material else 'yield_strength'}",
             f"yield strength {faults.units.stress_text(nominal)}: {rules.id} covers {steel.text} ({steel.source})",
         )
-    return PartMetal(part.thickness, f_y, f_u, own_beta_w)
+    wall = b4_2_design_wall.DESIGN_WALL if _has_design_wall(rules, part) else 1.0
+    return PartMetal(part.thickness, f_y, f_u, own_beta_w, wall)
+
+
+def _has_design_wall(rules: RuleSet, part: Part) -> bool:
+    """Whether a part's strength goes by less than its nominal wall."""
+    return rules.family == "aisc" and part.material in b4_2_design_wall.NOMINAL
 
 
 def _short(source: Source) -> str:

@@ -128,7 +128,8 @@ def _fillet(
         ),
     )
     leg = engine(sized["specify"]["leg"])
-    gap = float(s7_21_fit_up.leg_added(g=joint.root_gap, g_free=s7_21_fit_up.FREE_GAP, same=SAME))
+    added = s7_21_fit_up.leg_added(g=joint.root_gap, g_free=s7_21_fit_up.FREE_GAP, same=SAME)
+    gap = float(s7_21_fit_up.along_the_face(g_add=added, psi=joint.angle))
     least = {size: max(engine(sized[limit][size]) for limit in ("required", "minimum")) for size in ("leg", "throat")}
     share = 1.0 if intermittent is None else _laid_share(sized["intermittent"], request.length)
     angles = (joint.angle,) if sides == 1 else (joint.angle, pi - joint.angle if kind == "tee" else joint.angle)
@@ -138,8 +139,8 @@ def _fillet(
         size=_fillet_text(sized, sides),
         laid="fillet",
         shapes=tuple(
-            # What the gap adds to a leg is added there.
-            weld_sections.Fillet("fillet", legs=(leg - gap, leg - gap), angle=angle, root_gap=joint.root_gap)
+            # The leg laid holds what the gap takes.
+            weld_sections.Fillet("fillet", legs=(leg, leg), angle=angle)
             for angle in angles
         ),
         required_throat=least["throat"],

@@ -34,6 +34,13 @@ class PartMetal:
     yield_strength: Real | None = None
     tensile_strength: Real | None = None
     beta_w: Real | None = None
+    wall: float = 1.0
+    """Share of the thickness that a hollow section's strength is designed with."""
+
+    @property
+    def design_thickness(self) -> Real:
+        """Thickness that strength goes by, mm."""
+        return self.thickness * self.wall
 
 
 @dataclass(frozen=True, slots=True)
@@ -79,10 +86,10 @@ class WeldRules(Protocol):
     def long_weld_factor(self, leg: Real, length: Real, psi: Real, penetration: Real) -> Real:
         """Share of an end-loaded weld's length that counts at the given leg."""
 
-    def counted_leg(self, leg: Real, length: Real, psi: Real) -> Real:
+    def counted_leg(self, leg: Real, length: Real, psi: Real, penetration: Real = 0.0) -> Real:
         """Leg that counts in strength on a weld of the given length, mm; 0 when it is too short to carry load."""
 
-    def largest_counted_leg(self, length: Real, psi: Real) -> Real:
+    def largest_counted_leg(self, length: Real, psi: Real, penetration: Real = 0.0) -> Real:
         """Leg beyond which a weld of this length gains nothing, mm; 0 when it may carry nothing."""
 
     @property

@@ -32,7 +32,7 @@ class AiscGrooveWeld:
     def compression(self, part: PartMetal) -> Real:
         """Table J2.5: base metal in compression."""
         assert part.yield_strength is not None  # noqa: S101 - refused before
-        nominal = table_j2_5_grooves.base_compression(t=part.thickness, F_y=part.yield_strength)
+        nominal = table_j2_5_grooves.base_compression(t=part.design_thickness, F_y=part.yield_strength)
         return available(self.method, table_j2_5_grooves.BASE_COMPRESSION, nominal)
 
     def flare_throat(self, form: str, radius: float, process: str | None) -> Real:

@@ -47,11 +47,11 @@ class AiscWeld:
         """J2.2b(d)."""
         return j2_2_fillet_limits.length_factor(L=length, w=leg)
 
-    def counted_leg(self, leg: Real, length: Real, psi: Real) -> Real:
+    def counted_leg(self, leg: Real, length: Real, psi: Real, penetration: Real = 0.0) -> Real:
         """J2.2b(c)."""
         return j2_2_fillet_limits.counted_leg(w=leg, L=length)
 
-    def largest_counted_leg(self, length: Real, psi: Real) -> Real:
+    def largest_counted_leg(self, length: Real, psi: Real, penetration: Real = 0.0) -> Real:
         """J2.2b(c): a quarter of the length."""
         return length / 4.0
 
@@ -70,8 +70,8 @@ class AiscParts:
     def across(self, part: PartMetal) -> Real:
         """J4.1: the lesser of tension yielding and tension rupture."""
         f_y, f_u = _strengths(part)
-        by_yield = j4_base_metal.tension_yield(F_y=f_y, t=part.thickness)
-        by_rupture = j4_base_metal.tension_rupture(F_u=f_u, t=part.thickness)
+        by_yield = j4_base_metal.tension_yield(F_y=f_y, t=part.design_thickness)
+        by_rupture = j4_base_metal.tension_rupture(F_u=f_u, t=part.design_thickness)
         return minimum(
             available(self.method, j4_base_metal.TENSION_YIELD, by_yield),
             available(self.method, j4_base_metal.TENSION_RUPTURE, by_rupture),
@@ -80,8 +80,8 @@ class AiscParts:
     def along(self, part: PartMetal) -> Real:
         """J4.2: the lesser of shear yielding and shear rupture."""
         f_y, f_u = _strengths(part)
-        by_yield = j4_base_metal.shear_yield(F_y=f_y, t=part.thickness)
-        by_rupture = j4_base_metal.shear_rupture(F_u=f_u, t=part.thickness)
+        by_yield = j4_base_metal.shear_yield(F_y=f_y, t=part.design_thickness)
+        by_rupture = j4_base_metal.shear_rupture(F_u=f_u, t=part.design_thickness)
         return minimum(
             available(self.method, j4_base_metal.SHEAR_YIELD, by_yield),
             available(self.method, j4_base_metal.SHEAR_RUPTURE, by_rupture),

@@ -1,7 +1,9 @@
 """Clause 7.21: what a root gap does to a fillet, and how far the parts of a butt may be out of line."""
 
+from math import pi
+
 from ...engine.formula import Arg, formula
-from ...engine.numeric import Real, minimum, where
+from ...engine.numeric import Real, minimum, sin, where
 from ...engine.rounding import SAME
 from ...engine.units import INCH
 from . import clause
@@ -32,6 +34,18 @@ OFFSET_SHARE, OFFSET_CAP = 0.1, INCH / 8
 def leg_added(g: Real, g_free: Real, same: Real) -> Real:
     """What a root gap adds to the leg: beyond the free gap the whole of it, not the excess."""
     return where(g > g_free * (1.0 + same), g, 0.0 * g)
+
+
+@formula(
+    "g_face",
+    "g_add/sin(psi)",
+    unit="mm",
+    source=clause("7.21.1, the leg of a skewed joint standing square on the other plate", "from memory"),
+    args={"g_add": Arg("mm", 0, 5), "psi": Arg("rad", pi / 6, 5 * pi / 6)},
+)
+def along_the_face(g_add: Real, psi: Real) -> Real:
+    """What a gap adds to a leg along the plate's face."""
+    return g_add / sin(psi)
 
 
 @formula(

@@ -3,7 +3,7 @@
 from dataclasses import dataclass
 
 from ...engine.formula import Source
-from ...engine.numeric import Real
+from ...engine.numeric import Real, maximum, where
 from ...engine.rounding import SAME
 from ...engine.rule_set import Groove, WeldLoad, WeldMetal
 from ...engine.section import equal_leg, equal_leg_throat
@@ -45,17 +45,16 @@ class EnWeld:
         throat = equal_leg_throat(z=leg, psi=psi) + penetration
         return s4_11_long_joints.length_factor(L=length, a=throat)
 
-    def counted_leg(self, leg: Real, length: Real, psi: Real) -> Real:
-        """4.5.1(2), as a leg."""
-        throat = s4_5_1_length.counted_throat(
-            a=equal_leg_throat(z=leg, psi=psi), L=length, L_30=s4_5_1_length.LEAST_LENGTH, same=SAME
-        )
-        return equal_leg(a=throat, psi=psi)
+    def counted_leg(self, leg: Real, length: Real, psi: Real, penetration: Real = 0.0) -> Real:
+        """4.5.1(2), as a leg; the throat it goes by holds what penetration adds to it (4.5.2(3))."""
+        throat = equal_leg_throat(z=leg, psi=psi) + penetration
+        counted = s4_5_1_length.counted_throat(a=throat, L=length, L_30=s4_5_1_length.LEAST_LENGTH, same=SAME)
+        return where(counted > 0.0, leg, 0.0 * leg)
 
-    def largest_counted_leg(self, length: Real, psi: Real) -> Real:
+    def largest_counted_leg(self, length: Real, psi: Real, penetration: Real = 0.0) -> Real:
         """4.5.1(2): a sixth of the length as a throat."""
         throat = s4_5_1_length.largest_throat(L=length, L_30=s4_5_1_length.LEAST_LENGTH, same=SAME)
-        return equal_leg(a=throat, psi=psi)
+        return equal_leg(a=maximum(throat - penetration, 0.0 * throat), psi=psi)
 
     @property
     def least_length_source(self) -> Source:

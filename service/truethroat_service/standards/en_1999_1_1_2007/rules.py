@@ -46,12 +46,12 @@ class AluminiumWeld:
         """8.6.3.3."""
         return fillet.length_factor(L=length, a=equal_leg_throat(z=leg, psi=psi) + penetration)
 
-    def counted_leg(self, leg: Real, length: Real, psi: Real) -> Real:
+    def counted_leg(self, leg: Real, length: Real, psi: Real, penetration: Real = 0.0) -> Real:
         """8.6.3.3: eight throats."""
         throat = fillet.counted_throat(a=equal_leg_throat(z=leg, psi=psi), L=length, same=SAME)
         return equal_leg(a=throat, psi=psi)
 
-    def largest_counted_leg(self, length: Real, psi: Real) -> Real:
+    def largest_counted_leg(self, length: Real, psi: Real, penetration: Real = 0.0) -> Real:
         """8.6.3.3: an eighth of the length as a throat."""
         return equal_leg(a=fillet.largest_throat(L=length), psi=psi)
 
