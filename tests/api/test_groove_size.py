@@ -34,6 +34,12 @@ REFUSED: dict[str, tuple[dict[str, Any], str, str, str]] = {
         "out-of-range",
         "part 2 is 12 mm thick",
     ),
+    "a depth's tolerance of a square edge": (
+        changed(TO_GROOVE, weld={"kind": "partial", "groove": "square", "depth_tolerance": "0.5 mm"}),
+        "#/weld/depth_tolerance",
+        "inconsistent",
+        "nothing is cut at a square edge",
+    ),
     "a process of a plug": (changed(PLUGS, process="GMAW"), "#/process", "inconsistent", "the process changes nothing"),
     "a position of a flare": (changed(TO_GROOVE, weld=FLARE), "#/position", "inconsistent", "the position changes"),
     "a flare without its process": (

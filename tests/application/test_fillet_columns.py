@@ -89,6 +89,7 @@ def _fillets(rules_id: str, kind: Any, sides: int, form: str, row: dict[str, Any
         full_size_ends=form != "ends",
         root_bending=form == "root",
         packing=row["packing"] if form == "packing" else None,
+        leg_tolerance=0.7 if sides == 2 else 0.0,
     )
 
 

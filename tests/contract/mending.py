@@ -126,6 +126,8 @@ def _fillet(body: Json, chance: Chance) -> None:
         _drop(body, "penetration")
     if "size_step" in body:
         body["size_step"] = chance.of("1/16 in", "0.5 mm", {"value": 1, "unit": "mm"})
+    if "leg_tolerance" in body:
+        body["leg_tolerance"] = chance.of("0 mm", "1/32 in", {"value": 1, "unit": "mm"})
 
 
 def _usual(by_head: dict[str, tuple[Any, ...]], rules: str) -> tuple[Any, ...]:
@@ -253,12 +255,15 @@ def _groove_sizes(weld: Json, body: Json, chance: Chance) -> None:
     if weld.get("groove", "").startswith("double") or str(weld.get("root", "")).startswith("back-"):
         _drop(weld, "access")
     _drop(weld, "bears", "groove_angle", "gap", "land", *(() if joint == "tee" else ("reinforcing_fillet",)))
+    if weld.get("groove") == "square":
+        _drop(weld, "depth_tolerance")
     if "penetration" in weld:
         weld["penetration"] = {"depth": "1 mm", "vouched": weld["penetration"]["vouched"]}
     usual = {
         "reinforcing_fillet": ("6 mm", "1/4 in"),
         "minimum_land": ("1 mm", "1/16 in"),
         "depth_step": ("0.5 mm", "1/32 in"),
+        "depth_tolerance": ("0 mm", "0.5 mm"),
         "radius": ("20 mm", "3/4 in"),
         "below_flush": ("0 mm", "1 mm"),
         "unwelded": ("0 mm", "2 mm"),

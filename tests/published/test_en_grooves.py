@@ -99,6 +99,41 @@ def test_throat_of_partial_penetration(ask: Ask, rules: str, load: dict[str, str
     assert "depth-consistently-achieved" in [caution["code"] for caution in answer["cautions"]]
 
 
+@pytest.mark.parametrize(("form", "throat"), [("single-v", 3.0), ("double-v", 6.0)])
+def test_least_throat_of_partial_penetration(ask: Ask, form: str, throat: float) -> None:
+    """4.5.2(2) by 4.7.2: 3 mm on each side, where 100 N/mm needs 0.28 mm of throat (352.8 N/mm2, as above)."""
+    request = en_groove(DIRECTIONAL, {"kind": "partial", "groove": form}, load={"normal": "100 N/mm"})
+    answer = ask(GROOVE_SIZE, request)
+    assert (answer["governs"], value(answer["minimum"]["throat"])) == ("minimum-throat", 3.0)
+    assert "4.5.2(2)" in answer["minimum"]["source"]
+    assert value(answer["specify"]["depth"]) == pytest.approx(3.0)
+    assert value(answer["specify"]["throat"]) == pytest.approx(throat)
+
+
+@pytest.mark.parametrize(("throats", "verdict"), [((2.5, 6.0), "short"), ((3.0, 5.5), "enough")])
+def test_least_throat_of_a_tee(ask: Ask, throats: tuple[float, float], verdict: str) -> None:
+    """4.5.2(2) by 4.7.2: a T-butt that is no full penetration keeps 3 mm on each side, though 8.5 mm carries more."""
+    weld = {"kind": "tee-butt", "throats": [f"{a} mm" for a in throats], "unwelded": "4 mm"}
+    answer = ask(GROOVE_SIZE, en_groove(DIRECTIONAL, weld, joint="tee", load={"normal": "100 N/mm"}))
+    assert answer["verdict"] == verdict
+    assert (answer["governs"] == "minimum-throat") is (verdict == "short")
+    assert any("is not kept" in reason for reason in answer["reasons"]) is (verdict == "short")
+
+
+def test_least_throat_of_a_bevel(ask: Ask) -> None:
+    """4.5.2(2) by 4.7.2: under 3 mm bevel-depth still answers, on thin sheet too, and says what the code asks for."""
+    for throat, cautioned in (("2 mm", True), ("3 mm", False)):
+        request = {
+            "seam": {"kind": "butt", "thickness": ["3.5 mm", "3.5 mm"]},
+            "required_throat": throat,
+            "minimum_land": "0 mm",
+            "rule_set": DIRECTIONAL,
+        }
+        answer = ask("/v1/bevel-depth", request)
+        assert answer["verdict"] == "enough"
+        assert ("below-minimum-throat" in {caution["code"] for caution in answer["cautions"]}) is cautioned
+
+
 def test_full_penetration_is_the_weaker_part(ask: Ask, refusal: Refusal) -> None:
     """4.7.1(1) and 4.2(2): 16 mm of 355 N/mm2 carries 5680 N/mm; a filler metal under 490 N/mm2 is refused."""
     request: dict[str, Any] = {

@@ -114,7 +114,7 @@ def _remark_thin_part(request: FilletSizeRequest, sizes: Sizes, remarks: Remarks
         "no-strength-claimed",
         "A leg equal to the thinner part from one side has 71 % of that part as throat: a shop rule, not a strength.",
     )
-    if not at_most(TABLE_J2_4(float(min(part.thickness for part in request.parts))), sizes.leg):
+    if not at_most(TABLE_J2_4(float(min(part.thickness for part in request.parts))), sizes.leg - request.leg_tolerance):
         remarks.caution(
             "below-quick-chill-size",
             "So small a bead on this thickness cools fast; codes for structures ask for a larger least size.",
@@ -248,10 +248,12 @@ def _reasons(
         )
     if not sizes.within_maximum and sizes.maximum_leg is not None:
         most = float(sizes.maximum_leg)
-        fits = at_most(max(float(sizes.required_leg), float(sizes.minimum_leg)), most)
+        least = max(float(sizes.required_leg), float(sizes.minimum_leg))
+        finer, closer = at_most(least + request.leg_tolerance, most), at_most(least, most)
         remarks.because(
             f"The next step up, {units.text(leg)} of leg, is over the maximum of {units.text(most)} along the edge"
-            f" ({sizes.maximum_source})" + ("; a finer size_step would fit." if fits else ".")
+            f" ({sizes.maximum_source})"
+            + ("; a finer size_step would fit." if finer else "; a closer leg_tolerance would fit." if closer else ".")
         )
     if not sizes.parts_carry and sizes.base_utilisation is not None:
         for number, used in enumerate(sizes.base_utilisation, start=1):

@@ -45,6 +45,7 @@ class Fillets:
     by_throat: bool
     step: Real
     leg_tolerance: float = 0.0
+    """How much smaller than specified both legs may be laid, mm."""
     root_losses: tuple[float | None, ...] = (None, None)
     """Throat each side loses at its root, mm; None where none is lost."""
     stiffener_length: Real | None = None
@@ -90,7 +91,7 @@ class Sizes:
 
     @property
     def net_leg(self) -> Real:
-        """Leg that carries: without what makes up for a gap or reaches over packing, mm."""
+        """Leg as specified, without what makes up for a gap or reaches over packing, mm."""
         return self.leg - self.gap_leg - self.packing_leg
 
     @property
@@ -157,9 +158,10 @@ def size(fillets: Fillets) -> Sizes:
         least, minimum_source = fillets.least_throat
         minimum_leg = maximum(minimum_leg, equal_leg(a=least, psi=psi))
     gap_leg = s7_21_fit_up.along_the_face(g_add=rules.fit_up.added(fillets.gap), psi=psi)
-    needed_leg = maximum(required_leg, minimum_leg)
+    # What is needed with the tolerance is what is laid, which packing has to be thicker than.
+    needed_leg = maximum(required_leg, minimum_leg) + fillets.leg_tolerance
     packing_leg = _packing_leg(fillets, needed_leg)
-    unrounded = needed_leg + gap_leg + packing_leg + fillets.leg_tolerance
+    unrounded = needed_leg + gap_leg + packing_leg
     if fillets.by_throat:
         throat = up(equal_leg_throat(z=unrounded, psi=psi), fillets.step)
         leg = equal_leg(a=throat, psi=psi)

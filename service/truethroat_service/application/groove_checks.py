@@ -102,6 +102,8 @@ def _check_cut(weld: Cut, request: GrooveSizeRequest, faults: Faults) -> None:
         faults.inconsistent("#/weld/groove", f"a {form} cannot be cut in a {request.joint.kind} joint")
     if form is not None and sides(form) == 2 and one_side:
         faults.inconsistent("#/weld/access", f"a {form} is welded from both sides")
+    if isinstance(weld, PartialWeld) and form == "square" and weld.depth_tolerance > 0.0:
+        faults.inconsistent("#/weld/depth_tolerance", "nothing is cut at a square edge; leave it out")
     if isinstance(weld, FullWeld):
         if weld.root in ("back-run", "back-gouge") and one_side:
             faults.inconsistent("#/weld/access", f"a {weld.root} is made from the second side")

@@ -140,7 +140,7 @@ def _groove(
         if not at_most(share, 1.0):
             remarks.because(f"Part {number} fails beside the weld before any weld does: {share:.0%} of it is used.")
             found = replace(found, verdict=Verdict.CANNOT_BE_REACHED, governs="base-metal")
-    _because(found, units, remarks)
+    _because(found, weld.depth_tolerance if isinstance(weld, PartialWeld) else 0.0, units, remarks)
     remark(request, rules, load, found.chosen, units, remarks)
     return found.verdict, _result(found, judged, strengths, used, units)
 
@@ -175,7 +175,7 @@ def _pressed(rules: RuleSet, part: PartMetal) -> Any:
     return rules.parts.across(part) if strength is None else strength
 
 
-def _because(found: Found, units: Units, remarks: Remarks) -> None:
+def _because(found: Found, tolerance: float, units: Units, remarks: Remarks) -> None:
     """Say what set the size, or what stands in its way."""
     if found.tee is not None:
         is_full = "counts" if found.tee["full_strength"] else "does not count"
@@ -187,11 +187,17 @@ def _because(found: Found, units: Units, remarks: Remarks) -> None:
     if found.needed is not None:
         remarks.because(f"The weld metal needs {units.text(found.needed)} of throat, all sides together.")
     if found.governs == "minimum-throat" and found.minimum is not None:
-        remarks.because(
-            f"The least throat of {units.text(found.minimum[0])} of each side sets the size ({found.minimum[1]})."
-        )
+        least = f"The least throat of {units.text(found.minimum[0])} of each side"
+        does = "sets the size" if found.tee is None else "is not kept"
+        remarks.because(f"{least} {does} ({found.minimum[1]}).")
     if found.chosen is not None and found.chosen.depth == 0.0:
         remarks.because("The proven penetration keeps the throat by itself: no preparation is needed.")
+    if tolerance > 0.0 and found.chosen is not None:
+        remarks.because(
+            f"The tolerance of {units.text(tolerance)} is in the depth: that much shallower it still keeps the throat."
+            if found.chosen.depth
+            else "Nothing is cut, so the depth's tolerance takes nothing off."
+        )
     if found.governs == "full-penetration" and found.tee is None:
         remarks.because("A full penetration is as strong as the weaker part.")
     if found.chosen is None:

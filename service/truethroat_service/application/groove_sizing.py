@@ -236,13 +236,16 @@ def _tee(
         return Found(Verdict.ENOUGH, "full-penetration", specified=first + second, tee=tee)
     shear = GrooveLoad(0.0, float(hypot(load.normal, load.transverse)), load.longitudinal)
     needed = _throat_needed(shear, rules, metal)
-    enough = at_least(first + second, needed)
+    minimum = rules.groove.minimum_throat(request.thinner)
+    kept = minimum is None or bool(at_least(min(first, second), minimum[0]))
+    enough = kept and at_least(first + second, needed)
     return Found(
         Verdict.ENOUGH if enough else Verdict.SHORT,
-        request.basis,
+        request.basis if kept else "minimum-throat",
         needed=needed,
         throat=first + second,
         specified=first + second if enough else None,
+        minimum=minimum,
         tee=tee,
     )
 

@@ -106,10 +106,13 @@ COMPONENTS: dict[str, Json] = {
                     "flange",
                 ],
             },
-            "utilisation": nullable(number("Greatest use made of weld or parts at the size specified.")),
+            "utilisation": nullable(
+                number("Greatest use made of weld or parts at the size specified, less its tolerance.")
+            ),
             "strength": nullable(
                 record(
-                    "Design or allowable force per length of one weld, in the load's direction, at the size tried.",
+                    "Design or allowable force per length of one weld, in the load's direction, at the size tried, less"
+                    " its tolerance.",
                     {
                         "weld": FORCE_PER_LENGTH,
                         "base_metal": _pair(FORCE_PER_LENGTH),
