@@ -187,6 +187,26 @@ def test_holes_needed_carry_the_force_and_one_less_does_not(rules: str, force: f
         assert short["verdict"] == "short"
 
 
+@pytest.mark.parametrize(("force", "said"), [(50e3, "needs 1 slot."), (500e3, "needs 2 slots.")])
+def test_a_single_slot_is_named_so(force: float, said: str) -> None:
+    """A slot of 25 x 60 mm is 25 x 35 + pi/4 x 25^2 = 1366 mm2; at 0.75 x 0.60 x 482 MPa it holds 296.3 kN.
+
+    AISC 360-22 Table J2.5; 50 kN need one, 500 kN two.
+    """
+    part = Part(12.0, None, 250.0, 400.0)
+    weld = Holes("slot", 25.0, 60.0)
+    request = GrooveSizeRequest(
+        rule_set=AISC[0],
+        joint=GrooveJoint("lap"),
+        parts=(part, part),
+        weld=weld,
+        basis="load",
+        load=GrooveForce(force),
+        filler=Filler(tensile_strength=482.0),
+    )
+    assert said in " ".join(groove_size(request)["reasons"])
+
+
 def test_one_side_in_tension_is_cautioned() -> None:
     """A single groove in tension says that its root is; from both sides, or pressed, it does not."""
     part = Part(20.0, None, 250.0, 400.0, None)

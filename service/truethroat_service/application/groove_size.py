@@ -97,9 +97,7 @@ def _holes(
     force = abs(request.load.force)
     found = holes(weld, request, force, rules, metal.weld)
     each = units.force(found.strength)["text"]
-    remarks.because(
-        f"One carries {each} in shear on the faying surface; the force needs {found.needed} {weld.several}."
-    )
+    remarks.because(f"One carries {each} in shear on the faying surface; the force needs {weld.counted(found.needed)}.")
     remarks.caution(
         "base-metal-not-checked",
         "The parts beside and behind the holes are not checked here; neither is any pull out of the faying surface,"

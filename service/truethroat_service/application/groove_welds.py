@@ -120,6 +120,10 @@ class Holes:
         """What several of them are called."""
         return {"fillet-in-hole": "holes", "fillet-in-slot": "slots"}.get(self.kind, f"{self.kind}s")
 
+    def counted(self, number: int) -> str:
+        """Give a number of them as a sentence has it."""
+        return f"{number} {self.several.removesuffix('s') if number == 1 else self.several}"
+
 
 Weld = PartialWeld | FullWeld | FlareWeld | TeeButt | Holes
 
