@@ -140,3 +140,15 @@ def test_a_group_that_does_not_settle_is_refused(monkeypatch: pytest.MonkeyPatch
     monkeypatch.setattr(use_case.instantaneous_centre, "BRACKET_TOLERANCE", 0.0)
     with pytest.raises(Refused, match="no instantaneous centre was found"):
         weld_group(request(RULES[0], GroupLoad(Vector(y=-9e4), Vector(x=250.0)), method="instantaneous-centre"))
+
+
+@pytest.mark.parametrize("number", [0, 1])
+def test_a_hollow_section_has_no_instantaneous_centre(number: int) -> None:
+    """J2.4(a)(2): no directional increase at the end of a rectangular hollow section, so no method that rests on it."""
+    parts = list(PARTS)
+    parts[number] = Part(10.0, "S355H")
+    asked = replace(request(RULES[0], GroupLoad(Vector(y=-9e4), Vector(x=250.0))), parts=(parts[0], parts[1]))
+    assert weld_group(asked)["verdict"] == "enough"
+    with pytest.raises(Refused, match="rests on the directional increase") as found:
+        weld_group(replace(asked, method="instantaneous-centre"))
+    assert [(fault.pointer, fault.code) for fault in found.value.faults] == [("#/method", "out-of-scope")]

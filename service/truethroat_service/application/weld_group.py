@@ -17,6 +17,7 @@ from ..engine.units import INCH
 from ..practice import load_deformation, weld_lines
 from ..practice.load_deformation import LesikKennedy
 from ..practice.weld_patterns import Piece
+from ..reference.loader import MATERIALS
 from . import filler_matching
 from .answers import Common, Remarks, Units, Verdict, answer
 from .faults import Faults
@@ -158,6 +159,12 @@ def _check(request: WeldGroupRequest, rules: RuleSet, load: GroupLoad, shape: Pr
             faults.out_of_scope(
                 "#/method", f"{rules.id} has no instantaneous-centre method; it belongs to the AISC rule sets"
             )
+        if rules.family == "aisc" and any(_is_hollow(part) for part in request.parts):
+            faults.out_of_scope(
+                "#/method",
+                "the instantaneous centre rests on the directional increase, which the end of a rectangular hollow"
+                " section does not have (AISC 360-22 J2.4(a)(2)); use elastic",
+            )
         out = abs(load.force.z) + hypot(load.moment.x, load.moment.y) / size
         if out > NEGLIGIBLE * scale:
             faults.out_of_scope(
@@ -169,6 +176,11 @@ def _check(request: WeldGroupRequest, rules: RuleSet, load: GroupLoad, shape: Pr
         faults.inconsistent(
             "#/load", "the group lies on one straight line, which has no strength against bending about itself"
         )
+
+
+def _is_hollow(part: Part) -> bool:
+    """Whether a part is of a listed hollow section."""
+    return part.material is not None and MATERIALS[part.material].form == "hollow-section"
 
 
 def _length(piece: Piece) -> float:
