@@ -47,7 +47,7 @@ def plain(rules: str, **more: Any) -> FilletSizeRequest:
 
 def run(rules: str, gap: float | None = None, **more: Any) -> Intermittent:
     """Segments of 60 mm, with the widths that EN rules go by."""
-    widths = (2000.0, 2000.0) if rules in EN else None
+    widths = (600.0, 600.0) if rules in EN else None
     return replace(Intermittent(60.0, "shear", gap, widths=widths), **more)
 
 
@@ -72,7 +72,8 @@ def test_strength_falls_as_the_gap_grows(rules: str, gap: float, more: float) ->
 @given(length=hundredths(150, 4000), gap=hundredths(5, 80), member=st.sampled_from(["built-up", "stiffener"]))
 def test_the_layout_fills_the_line(rules: str, length: float, gap: float, member: Any) -> None:
     """Ends, segments and even gaps make up the line, no gap over the one asked for; one segment fewer would be."""
-    assume(gap <= length - 120)
+    # EN 1993-1-8 4.3.2.2(5): 0.75 of the wider part at both ends of a built-up member, 2 x 112.5 mm.
+    assume(gap <= length - 120 and (rules not in EN or member == "stiffener" or length > 225.0))
     load = ForceComponents(longitudinal=50.0, length=length)
     widths = (100.0, 150.0) if rules in EN else None
     answer = fillet_size(plain(rules, load=load, intermittent=run(rules, gap, member=member, widths=widths)))
@@ -88,6 +89,20 @@ def test_the_layout_fills_the_line(rules: str, length: float, gap: float, member
     assert 2 * ends + inner * 60 + (inner + 1) * even == pytest.approx(length, rel=1e-9)
     if inner:
         assert (length - 2 * ends - (inner - 1) * 60) / inner > gap * (1 - 1e-9)
+
+
+@pytest.mark.parametrize(("length", "refused"), [(300.0, True), (450.0, True), (460.0, False)])
+def test_ends_that_meet_leave_no_gap(length: float, refused: bool) -> None:
+    """EN 1993-1-8 4.3.2.2(5), from memory: 0.75 x 300 mm at each end are 450 mm, all of the line or more."""
+    load = ForceComponents(longitudinal=50.0, length=length)
+    request = plain(EN[0], load=load, intermittent=run(EN[0], 50.0, widths=(300.0, 200.0)))
+    if not refused:
+        # What is left between the ends, 460 - 450 mm, is the one gap.
+        assert mm(fillet_size(request)["intermittent"]["even_gap"]) == pytest.approx(10.0)
+        return
+    with pytest.raises(Refused, match="take up the whole length") as found:
+        fillet_size(request)
+    assert [(fault.pointer, fault.code) for fault in found.value.faults] == [("#/intermittent", "inconsistent")]
 
 
 @with_strength

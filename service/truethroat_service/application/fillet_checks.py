@@ -2,8 +2,9 @@
 
 from math import pi
 
-from ..engine.rounding import SAME, at_most
-from ..engine.rule_set import Intermittent, RuleSet
+from ..engine.formula import off_the_sheet
+from ..engine.rounding import SAME, at_least, at_most
+from ..engine.rule_set import Intermittent, IntermittentRules, RuleSet
 from .faults import Faults
 from .fillet_request import BalancedForce, ConcentricForce, FilletSizeRequest, ForceComponents, Joint, SharedForce
 from .fillet_sizing import side_angles
@@ -260,6 +261,18 @@ def _check_intermittent(request: FilletSizeRequest, run: Intermittent, rules: Ru
             f"between segments at both ends of {faults.units.text(length)} no more than"
             f" {faults.units.text(length - 2.0 * run.segment)} is left",
         )
+    elif length is not None and run.widths is not None and _ends_meet(run, options, length):
+        faults.inconsistent(
+            here,
+            f"the welds at both ends take up the whole length of {faults.units.text(length)}: weld it continuous",
+        )
+
+
+def _ends_meet(run: Intermittent, options: IntermittentRules, length: float) -> bool:
+    """Whether the welds that both ends must have leave no gap between them."""
+    with off_the_sheet():
+        end = options.end_weld(run)
+    return end is not None and at_least(2.0 * end[0], length)
 
 
 def _check_exposure(run: Intermittent, rules: RuleSet, faults: Faults) -> None:
