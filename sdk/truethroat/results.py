@@ -1282,8 +1282,8 @@ class WeldGroup(Calculation):
     centre: Place | None = None
     required: SizeStep
     minimum: SizeStep
-    specify: SizeStep
-    utilisation: float
+    specify: SizeStep | None = None
+    utilisation: float | None = None
     strength: GroupStrength
     equivalent_force: Quantity
     efficiency: float

@@ -152,3 +152,44 @@ def test_a_hollow_section_has_no_instantaneous_centre(number: int) -> None:
     with pytest.raises(Refused, match="rests on the directional increase") as found:
         weld_group(replace(asked, method="instantaneous-centre"))
     assert [(fault.pointer, fault.code) for fault in found.value.faults] == [("#/method", "out-of-scope")]
+
+
+@pytest.mark.parametrize(
+    ("depth", "size", "verdict"),
+    [(36.0, 6.0, "enough"), (36.0, 6.1, "short"), (30.0, 5.0, "enough"), (29.0, 4.0, "short")],
+)
+def test_too_short_a_run_carries_nothing_by_en(depth: float, size: float, verdict: str) -> None:
+    """EN 1993-1-8 4.5.1(2): under 30 mm or six throats, 36 mm for 6 mm, nothing is carried."""
+    pair = tuple(PATTERNS["two-upright-lines"](depth=depth, width=100.0))
+    answer = weld_group(request(RULES[3], GroupLoad(Vector(y=-1e4), Vector(x=50.0)), pair, throat=size))
+    assert answer["verdict"] == verdict
+    assert (answer["strength"]["factor"] > 1.0) == (verdict == "enough")
+    if verdict == "short":
+        assert answer["strength"]["factor"] == 0.0
+        assert answer["utilisation"] is None
+        assert "4.5.1(2)" in " ".join(answer["reasons"])
+
+
+@pytest.mark.parametrize(("depth", "force"), [(29.0, 1e4), (36.0, 2e5)])
+def test_no_size_helps_too_short_a_run(depth: float, force: float) -> None:
+    """29 mm carry nothing; two of 36 mm hold 2 x 36 x 6 x 251.5 N = 109 kN at a sixth of their length, and no more."""
+    pair = tuple(PATTERNS["two-upright-lines"](depth=depth, width=100.0))
+    answer = weld_group(request(RULES[3], GroupLoad(Vector(y=-force), Vector(x=50.0)), pair))
+    assert answer["verdict"] == "cannot-be-reached"
+    assert answer["specify"] is answer["utilisation"] is None
+    assert f"{depth:g} mm" in " ".join(answer["reasons"])
+
+
+@pytest.mark.parametrize("method", ["elastic", "instantaneous-centre"])
+def test_a_quarter_of_a_short_run_counts_by_aisc(method: Any) -> None:
+    """J2.2b(c): on 40 mm a leg of 12 mm counts as one of 10 mm; two hold 2 x 40 x 10/sqrt(2) x 0.75 x 0.6 x E70."""
+    pair = tuple(PATTERNS["two-upright-lines"](depth=40.0, width=100.0))
+    load = GroupLoad(Vector(y=-1e4), Vector(x=50.0))
+    at_10, at_12 = (weld_group(request(RULES[0], load, pair, leg=leg, method=method)) for leg in (10.0, 12.0))
+    assert at_12["strength"]["factor"] == pytest.approx(at_10["strength"]["factor"])
+    assert "J2.2b(c)" in " ".join(at_12["reasons"])
+    if method == "elastic":
+        strength = 2 * 40 * 10 / 2**0.5 * 0.75 * 0.6 * 70 * 6.894757
+        assert at_12["strength"]["factor"] == pytest.approx(strength / 1e4, rel=1e-3)
+    heavy = weld_group(request(RULES[0], replace(load, force=Vector(y=-2e5)), pair, method=method))
+    assert (heavy["verdict"], heavy["specify"]) == ("cannot-be-reached", None)

@@ -16,7 +16,8 @@ from ..engine.section import equal_leg, equal_leg_throat
 from ..engine.units import INCH
 from ..practice import load_deformation, weld_lines
 from ..practice.load_deformation import LesikKennedy
-from ..practice.weld_patterns import Piece
+from ..practice.weld_patterns import Piece, columns, length
+from ..practice.weld_runs import shortest_run
 from ..reference.loader import MATERIALS
 from . import filler_matching
 from .answers import Common, Remarks, Units, Verdict, answer
@@ -88,11 +89,11 @@ def weld_group(request: WeldGroupRequest) -> dict[str, Any]:
     faults = Faults(units)
     with working() as sheet:
         rules, beta_w = chosen(request.rule_set, request.parameters, faults)
-        if any(not _length(piece) for piece in request.group):
+        if any(not length(piece) for piece in request.group):
             # Nothing can be said of a group that is in part nowhere.
             faults.inconsistent("#/group", "a piece starts where it ends; leave it out")
             faults.refuse()
-        pieces = _pieces(request.group)
+        pieces = columns(request.group)
         shape = line_group.properties(pieces)
         load = _about_centroid(request, shape)
         _check(request, rules, load, shape, faults)
@@ -120,12 +121,6 @@ def weld_group(request: WeldGroupRequest) -> dict[str, Any]:
         rule_set=rules.id,
         parameters=rules.parameters,
     )
-
-
-def _pieces(group: tuple[Piece, ...]) -> Pieces:
-    """One group as a row of pieces."""
-    columns = np.array(group, dtype=np.float64).T[:, None, :]
-    return Pieces(*columns)
 
 
 def _about_centroid(request: WeldGroupRequest, shape: Properties) -> GroupLoad:
@@ -181,12 +176,6 @@ def _check(request: WeldGroupRequest, rules: RuleSet, load: GroupLoad, shape: Pr
 def _is_hollow(part: Part) -> bool:
     """Whether a part is of a listed hollow section."""
     return part.material is not None and MATERIALS[part.material].form == "hollow-section"
-
-
-def _length(piece: Piece) -> float:
-    """Length of a piece."""
-    x_1, y_1, x_2, y_2, radius = piece
-    return radius * abs(y_2) if radius else hypot(x_2 - x_1, y_2 - y_1)
 
 
 def _filled(request: WeldGroupRequest, rules: RuleSet) -> WeldGroupRequest:
@@ -332,14 +321,32 @@ def _sized(
     if request.throat is not None:
         asked = float(equal_leg(a=request.throat, psi=RIGHT_ANGLE))
     leg = specified if asked is None else asked
-    factor = leg / required
-    enough = at_least(leg, required) and at_least(leg, minimum)
+    run = shortest_run(request.group)
+    most = float(rules.weld.largest_counted_leg(run, RIGHT_ANGLE))
+    with off_the_sheet():
+        reached = at_least(float(rules.weld.counted_leg(specified, run, RIGHT_ANGLE)), required)
+    with about("shortest run"):
+        counted = float(rules.weld.counted_leg(leg, run, RIGHT_ANGLE))
+    factor = counted / required
+    enough = at_least(counted, required) and at_least(leg, minimum)
     force = hypot(load.force.x, load.force.y, load.force.z)
-    verdict = Verdict.ENOUGH if enough else Verdict.SHORT
+    verdict = Verdict.ENOUGH if enough else Verdict.CANNOT_BE_REACHED if asked is None else Verdict.SHORT
     remarks.because(
         f"{units.text(required)} of leg is needed; "
-        + (f"{units.text(leg)} is specified." if asked is None else f"{units.text(leg)} is there.")
+        + (
+            f"{units.text(leg)} is there."
+            if asked is not None
+            else f"{units.text(leg)} is specified."
+            if reached
+            else f"the next step up is {units.text(leg)}."
+        )
     )
+    if not at_most(leg, most):
+        remarks.because(
+            f"The shortest run of weld, {units.text(run)}, is too short for that leg: "
+            + (f"no more than {units.text(most)} of it counts" if most else "it may not carry load at any size")
+            + f" ({rules.weld.least_length_source})."
+        )
     if not at_most(minimum, leg):
         remarks.because(f"The least leg is {units.text(float(minimum))} ({minimum_source}).")
 
@@ -354,8 +361,8 @@ def _sized(
         "centre": found.centre,
         "required": size(required, f"{rules.id}, weld metal"),
         "minimum": size(float(minimum), str(minimum_source)),
-        "specify": size(specified, f"rounded up to the next {units.text(request.size_step)}"),
-        "utilisation": required / leg,
+        "specify": size(specified, f"rounded up to the next {units.text(request.size_step)}") if reached else None,
+        "utilisation": required / counted if counted else None,
         "strength": {
             "factor": factor,
             "force": units.force(force * request.count * factor),

@@ -5,8 +5,12 @@ a plate is drawn twice.
 """
 
 from collections.abc import Callable, Mapping
-from math import pi
+from math import hypot, pi
 from types import MappingProxyType
+
+import numpy as np
+
+from ..engine.line_group import Pieces
 
 Piece = tuple[float, float, float, float, float]
 """Straight piece (x, y, x, y, 0), or arc (x, y, start angle, sweep, radius)."""
@@ -20,6 +24,17 @@ def line(x_1: float, y_1: float, x_2: float, y_2: float) -> Piece:
 def arc(x: float, y: float, start: float, sweep: float, radius: float) -> Piece:
     """Arc about (x, y)."""
     return (x, y, start, sweep, radius)
+
+
+def length(piece: Piece) -> float:
+    """Length of a piece, mm."""
+    x_1, y_1, x_2, y_2, radius = piece
+    return radius * abs(y_2) if radius else hypot(x_2 - x_1, y_2 - y_1)
+
+
+def columns(group: tuple[Piece, ...]) -> Pieces:
+    """One group as a row of pieces."""
+    return Pieces(*np.array(group, dtype=np.float64).T[:, None, :])
 
 
 def _upright(x: float, depth: float) -> Piece:

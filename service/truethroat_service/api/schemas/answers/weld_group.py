@@ -39,10 +39,12 @@ COMPONENTS: dict[str, Json] = {
             "centre": nullable(record("Instantaneous centre; null for the elastic method or a translation.", _PLACE)),
             "required": ref("FilletSize"),
             "minimum": ref("FilletSize"),
-            "specify": ref("FilletSize"),
-            "utilisation": number("Of the size given, or else of the size specified."),
+            "specify": nullable(ref("FilletSize")),
+            "utilisation": nullable(
+                number("Of the size given, or else of the next step up; null where it may carry nothing.")
+            ),
             "strength": record(
-                "Strength of all groups at the size given, or else at the size specified.",
+                "Strength of all groups at the size given, or else at the next step up, as its shortest run counts.",
                 {
                     "factor": number("Multiple of the load that is carried."),
                     "force": {**_FORCE, "description": "Force carried along the load."},
