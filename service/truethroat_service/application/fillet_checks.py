@@ -272,7 +272,7 @@ def _ends_meet(run: Intermittent, options: IntermittentRules, length: float) -> 
     """Whether the welds that both ends must have leave no gap between them."""
     with off_the_sheet():
         end = options.end_weld(run)
-    return end is not None and at_least(2.0 * end[0], length)
+    return end is not None and bool(at_least(2.0 * end[0], length))
 
 
 def _check_exposure(run: Intermittent, rules: RuleSet, faults: Faults) -> None:
