@@ -10,7 +10,7 @@ from tests.application.joints import mm
 
 from truethroat_service.application.as_welded import as_welded
 from truethroat_service.application.faults import Refused
-from truethroat_service.application.fillet_request import FilletSizeRequest, Joint, SharedForce
+from truethroat_service.application.fillet_request import BalancedForce, FilletSizeRequest, Joint, SharedForce
 from truethroat_service.application.fillet_size import fillet_size
 from truethroat_service.application.groove_size import groove_size
 from truethroat_service.application.groove_welds import GrooveJoint, GrooveSizeRequest, TeeButt
@@ -123,3 +123,22 @@ def test_a_t_butt_counts_as_full_strength_only_with_the_filler_of_a_full_penetra
     assert groove_size(replace(tee, filler=Filler(tensile_strength=500.0)))["verdict"] == "enough"
     unnamed = groove_size(replace(tee, filler=None))
     assert "matching-filler-assumed" in {caution["code"] for caution in unnamed["cautions"]}
+
+
+@pytest.mark.parametrize(("base", "shortest"), [(AISC, 20.0), (EN, 30.0)])
+def test_balanced_welds_are_no_shorter_than_a_weld_may_be(base: FilletSizeRequest, shortest: float) -> None:
+    """By hand: four legs of 5 mm (AISC 360-22 J2.2b(c)), or 30 mm (EN 1993-1-8 4.5.1(2)); the other is 4 times as long.
+
+    The centroid lies at a fifth of the width, so the first weld takes four times the force of the second.
+    """
+    request = replace(
+        base,
+        joint=Joint("lap", sides=2),
+        load=BalancedForce(60e3, 200.0, 100.0, 20.0),
+        size_step=1.0 if base is AISC else None,
+    )
+    answer = fillet_size(request)
+    first, second = (mm(length) for length in answer["balance"]["least_lengths"])
+    assert second == pytest.approx(shortest)
+    assert first == pytest.approx(4 * shortest)
+    assert any("least length" in reason for reason in answer["reasons"])

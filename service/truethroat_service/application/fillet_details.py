@@ -3,14 +3,14 @@
 from typing import Any
 
 from ..engine import loads
-from ..engine.formula import about
+from ..engine.formula import about, off_the_sheet
 from ..engine.rounding import at_least, at_most
-from ..engine.rule_set import PartMetal, RuleSet, WeldLoad
+from ..engine.rule_set import PartMetal, RuleSet, WeldLoad, WeldRules
 from .answers import Units
 from .fillet_checks import mean_length
 from .fillet_remarks import Beyond
 from .fillet_request import BalancedForce, ConcentricForce, FilletSizeRequest, Packing, SharedForce
-from .fillet_sizing import Sizes, shared_load
+from .fillet_sizing import Fillets, Sizes, shared_load
 from .joint_parts import Metals
 
 
@@ -74,17 +74,42 @@ def shares(load: BalancedForce) -> tuple[float, float]:
     return first, load.force - first
 
 
-def balance(load: BalancedForce, sizes: Sizes, reached: bool, units: Units) -> dict[str, Any]:
-    """Field ``balance`` of the answer."""
+def balance(
+    load: BalancedForce, fillets: Fillets, sizes: Sizes, reached: bool, units: Units
+) -> tuple[dict[str, Any], str | None]:
+    """Field ``balance`` of the answer, and why its lengths are more than the load needs, if they are."""
     forces = shares(load)
-    least = None
-    if reached and sizes.weld_strength is not None:
-        least = [units.length(force / float(sizes.weld_strength), "up") for force in forces]
+    least = why = None
+    weld = fillets.rules.weld
+    if reached and sizes.weld_strength is not None and weld is not None:
+        lengths = [force / float(sizes.weld_strength) for force in forces]
+        shortest = least_length(weld, float(sizes.net_leg), float(sizes.psi), float(fillets.penetration))
+        if not at_least(min(lengths), shortest):
+            # Both grow alike, so that they stay balanced about the centroid.
+            lengths = [length * shortest / min(lengths) for length in lengths]
+            why = (
+                f"The shorter of the balanced welds is held to the least length of its size,"
+                f" {units.text(shortest)}, and the other grows with it ({weld.least_length_source})."
+            )
+        least = [units.length(length, "up") for length in lengths]
     return {
         "forces": [units.force(force) for force in forces],
         "lengths": [units.length(load.length * force / load.force) for force in forces],
         "least_lengths": least,
-    }
+    }, why
+
+
+def least_length(weld: WeldRules, leg: float, psi: float, penetration: float) -> float:
+    """Least length, mm, over which all of a leg counts, found by halving."""
+    short, long = 0.0, 100.0 * (leg + penetration) + 100.0
+    with off_the_sheet():
+        for _ in range(60):
+            middle = (short + long) / 2.0
+            if at_least(float(weld.counted_leg(leg, middle, psi, penetration)), leg):
+                long = middle
+            else:
+                short = middle
+    return long
 
 
 def tension_member(

@@ -58,7 +58,7 @@ def fillet_size(request: FilletSizeRequest) -> dict[str, Any]:
         fillets = _fillets(request, rules, found, losses, run)
         sizes = size(fillets)
         passes = _passes(request, float(sizes.leg), remarks)
-        details = _details(request, fillets, sizes, found, run, units)
+        details = _details(request, fillets, sizes, found, run, units, remarks)
         remark(request, fillets, sizes, details.beyond, units, remarks)
     reached = bool(sizes.reached) and not details.beyond
     if rules.weld is None:
@@ -201,7 +201,13 @@ def _full_strength(request: FilletSizeRequest, rules: RuleSet, found: Metals) ->
 
 
 def _details(
-    request: FilletSizeRequest, fillets: Fillets, sizes: Sizes, found: Metals, run: Run | None, units: Units
+    request: FilletSizeRequest,
+    fillets: Fillets,
+    sizes: Sizes,
+    found: Metals,
+    run: Run | None,
+    units: Units,
+    remarks: Remarks,
 ) -> _Details:
     """Fields that only some requests ask for."""
     details, rules = _Details(), fillets.rules
@@ -217,7 +223,10 @@ def _details(
         details.add("unstiffened_flange", *fillet_details.unstiffened_flange(request, rules, found, units))
     if isinstance(request.load, BalancedForce):
         reached = bool(sizes.reached) and not details.beyond
-        details.add("balance", fillet_details.balance(request.load, sizes, reached, units), [])
+        balanced, why = fillet_details.balance(request.load, fillets, sizes, reached, units)
+        details.add("balance", balanced, [])
+        if why is not None:
+            remarks.because(why)
     return details
 
 
