@@ -55,6 +55,7 @@ class Part(TypedDict, total=False):
 
     thickness: QuantityInput
     material: str
+    wall: Literal["design", "nominal"]
     yield_strength: QuantityInput
     tensile_strength: QuantityInput
     beta_w: float

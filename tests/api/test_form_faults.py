@@ -151,7 +151,7 @@ FIELDS = [
         ),
     ),
     (FILLET, changed(EN, joint__legs=1), "#/joint/legs", "kind, angle, root_gap, sides"),
-    (FILLET, changed(EN, parts__0__grade="x"), "#/parts/0/grade", "thickness, material"),
+    (FILLET, changed(EN, parts__0__grade="x"), "#/parts/0/grade", "thickness, material, wall"),
     (FILLET, changed(THIN, parts__0__grade="x"), "#/parts/0/grade", "thickness"),
     (
         FILLET,

@@ -85,13 +85,19 @@ def test_a_hollow_section_is_as_strong_as_its_design_wall() -> None:
     """
     told = replace(
         AISC,
-        parts=(Part(25.4, "A992"), Part(6.35, "A500-C")),
+        parts=(Part(25.4, "A992"), Part(6.35, "A500-C", wall="nominal")),
         load=SharedForce(194e3, 100.0, pi / 2),
     )
     answer = fillet_size(told)
     assert answer["strength"]["base_metal"][1]["value"] == pytest.approx(0.90 * 50_000 * PSI * 0.93 * 6.35, rel=1e-6)
     assert (answer["verdict"], answer["governs"]) == ("cannot-be-reached", "base-metal")
     assert "design-wall" in {caution["code"] for caution in answer["cautions"]}
+    # Where the thickness sent is the design wall already, nothing is taken off it, and the answer says so.
+    plain = fillet_size(replace(told, parts=(Part(25.4, "A992"), Part(5.906, "A500-C"))))
+    assert plain["strength"]["base_metal"][1]["value"] == pytest.approx(0.90 * 50_000 * PSI * 5.906, rel=1e-6)
+    assert "design-wall" in {caution["code"] for caution in plain["cautions"]}
+    with pytest.raises(Refused, match="goes with a hollow section"):
+        fillet_size(replace(told, parts=(Part(25.4, "A992", wall="nominal"), Part(6.35, "A500-C"))))
 
 
 def test_parts_of_one_tensile_strength_go_by_the_higher_beta_w() -> None:

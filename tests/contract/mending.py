@@ -141,6 +141,7 @@ def _part(part: Json, rules: str, chance: Chance) -> None:
     by_material = rules != "thin-part" and "yield_strength" not in part
     if "material" in part or by_material or rules.startswith("en-1999"):
         part["material"] = chance.of(*_usual(COMMON, rules))
+        _drop(part, "wall")
         _drop(part, "yield_strength", "tensile_strength", "beta_w")
     elif "yield_strength" in part:
         strong = rules.startswith("en-1993-1-12")

@@ -3,6 +3,7 @@
 from collections.abc import Mapping
 from dataclasses import dataclass
 from types import MappingProxyType
+from typing import Literal
 
 from ..engine.formula import Source, about, cite
 from ..engine.rounding import SAME, at_least, at_most
@@ -25,13 +26,17 @@ FAMILIES: Mapping[str, str] = MappingProxyType(
 
 @dataclass(frozen=True, slots=True)
 class Part:
-    """Part of a request: thickness in mm, and either a material's id or its strengths in MPa."""
+    """Part of a request: thickness in mm, and either a material's id or its strengths in MPa.
+
+    ``wall`` says which thickness of a hollow section is sent: the one it is designed with, or the nominal one.
+    """
 
     thickness: float
     material: str | None = None
     yield_strength: float | None = None
     tensile_strength: float | None = None
     beta_w: float | None = None
+    wall: Literal["design", "nominal"] | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -88,12 +93,7 @@ def metals(
     at_hss_end = bool(hollow) if hss_end is None else hss_end
     if rules.family == "aisc" and (at_hss_end or hollow):
         remarks.caution("hollow-section", _about_hollow_section(hss_end, hollow), Source(AISC, "J2.4(a)(2)"))
-    if any(_has_design_wall(rules, part) for part in parts):
-        remarks.caution(
-            "design-wall",
-            "Beside the weld a hollow section is as strong as its design wall, 0.93 of the nominal thickness sent.",
-            b4_2_design_wall.SOURCE,
-        )
+    _remark_on_walls(rules, parts, faults, remarks)
     _remark(rules, parts, found, beta_w, process, faults, remarks)
     # The lower grade is taken for the one whose weld is worth less: at one tensile strength, of the higher beta_w.
     weaker = min(found, key=lambda part: (part.tensile_strength or 0.0) / (part.beta_w or 1.0))
@@ -181,8 +181,29 @@ def _part(rules: RuleSet, index: int, part: Part, beta_w: float | None, faults: 
             f"{pointer}/{'material' if part.material else 'yield_strength'}",
             f"yield strength {faults.units.stress_text(nominal)}: {rules.id} covers {steel.text} ({steel.source})",
         )
-    wall = b4_2_design_wall.DESIGN_WALL if _has_design_wall(rules, part) else 1.0
+    wall = b4_2_design_wall.DESIGN_WALL if part.wall == "nominal" and _has_design_wall(rules, part) else 1.0
     return PartMetal(part.thickness, f_y, f_u, own_beta_w, wall)
+
+
+def _remark_on_walls(rules: RuleSet, parts: tuple[Part, Part], faults: Faults, remarks: Remarks) -> None:
+    """Say which wall of a hollow section was taken; refuse to be told where it makes no difference."""
+    for index, part in enumerate(parts):
+        if part.wall is not None and not _has_design_wall(rules, part):
+            faults.inconsistent(
+                f"#/parts/{index}/wall",
+                f"goes with a hollow section of AISC 360-22 B4.2 ({', '.join(sorted(b4_2_design_wall.NOMINAL))})",
+            )
+    walled = [part for part in parts if _has_design_wall(rules, part)]
+    if not walled:
+        return
+    if any(part.wall == "nominal" for part in walled):
+        text = "Beside the weld a hollow section is as strong as its design wall, 0.93 of the nominal thickness sent."
+    else:
+        text = (
+            "The thickness of a hollow section is taken for its design wall. Where it is the nominal one the section is"
+            ' weaker, 0.93 of what is shown: say wall "nominal".'
+        )
+    remarks.caution("design-wall", text, b4_2_design_wall.SOURCE)
 
 
 def _has_design_wall(rules: RuleSet, part: Part) -> bool:

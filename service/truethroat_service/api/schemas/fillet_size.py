@@ -51,6 +51,11 @@ class MaterialPartSchema(ClosedSchema):
     makes = Part
     thickness = Quantity(LENGTH, "Thickness.", minimum=seams.LEAST_THICKNESS, maximum=300.0, required=True)
     material = Choice(tuple(MATERIALS), "Material by its designation; see /v1/materials.", required=True)
+    wall = Choice(
+        ("design", "nominal"),
+        "Which thickness of a hollow section is sent, with AISC rules: its design wall, as taken when not said, or the"
+        " nominal one.",
+    )
 
 
 class StrengthPartSchema(ClosedSchema):
