@@ -82,7 +82,7 @@ def _shares() -> Iterator[None]:
 
 @schema.parametrize()
 @settings(
-    max_examples=80,
+    max_examples=50,
     derandomize=True,
     database=None,
     deadline=None,
