@@ -8,15 +8,15 @@ from typing import Any
 from hypothesis import strategies as st
 from tests.application.joints import AISC, EN, HIGH_STRENGTH, STAINLESS, hundredths
 
-from truethroat_service.application.fillet_request import ForceComponents
-from truethroat_service.application.groove_welds import (
+from truethroat_service.application.groove_size.request import (
     FlareWeld,
     FullWeld,
     GrooveJoint,
     GrooveSizeRequest,
     PartialWeld,
 )
-from truethroat_service.application.joint_parts import Filler, Part
+from truethroat_service.application.joints.loads import ForceComponents
+from truethroat_service.application.joints.metals import Filler, Part
 
 BUTT_ONLY = ("double-v", "double-u")
 RATED = (*AISC, *EN, STAINLESS[0], HIGH_STRENGTH[0])

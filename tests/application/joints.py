@@ -12,10 +12,11 @@ from hypothesis import HealthCheck, settings
 from hypothesis import strategies as st
 
 from truethroat_service.application.bevel_depth import BevelDepthRequest
-from truethroat_service.application.fillet_request import FilletSizeRequest, ForceComponents, Joint, SharedForce
+from truethroat_service.application.fillet_size.request import FilletSizeRequest, Joint, SharedForce
 from truethroat_service.application.grind_allowance import GrindAllowanceRequest
-from truethroat_service.application.joint_parts import Filler, Part
-from truethroat_service.application.seams import FINISHES, FLAT_SEAMS, Finish, Penetration, Preparation, Seam
+from truethroat_service.application.joints.loads import ForceComponents
+from truethroat_service.application.joints.metals import Filler, Part
+from truethroat_service.application.joints.seams import FINISHES, FLAT_SEAMS, Finish, Penetration, Preparation, Seam
 
 AISC = ("aisc-360-22-lrfd", "aisc-360-22-asd")
 EN = ("en-1993-1-8-2005-directional", "en-1993-1-8-2005-simplified")

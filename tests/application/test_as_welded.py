@@ -9,11 +9,11 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from truethroat_service.application.answers import Common
 from truethroat_service.application.as_welded import as_welded
-from truethroat_service.application.quality_sets import QUALITY_SETS
-from truethroat_service.application.seams import Penetration
-from truethroat_service.application.weld_readings import Extent, FilletReadings, Required
+from truethroat_service.application.as_welded.request import Extent, FilletReadings, Required
+from truethroat_service.application.core.answers import Common
+from truethroat_service.application.joints.quality_sets import QUALITY_SETS
+from truethroat_service.application.joints.seams import Penetration
 
 tenths = st.integers(30, 150).map(lambda n: n / 10)
 small = st.integers(0, 15).map(lambda n: n / 10)

@@ -8,10 +8,10 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from truethroat_service.application.answers import Common
 from truethroat_service.application.as_welded import as_welded
-from truethroat_service.application.quality_sets import QUALITY_SETS
-from truethroat_service.application.weld_readings import ButtReadings, Extent, Flush, Required
+from truethroat_service.application.as_welded.request import ButtReadings, Extent, Flush, Required
+from truethroat_service.application.core.answers import Common
+from truethroat_service.application.joints.quality_sets import QUALITY_SETS
 
 tenths = st.integers(30, 250).map(lambda n: n / 10)
 small = st.none() | st.integers(0, 25).map(lambda n: n / 10)

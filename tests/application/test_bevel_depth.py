@@ -13,7 +13,7 @@ from tests.application.joints import edges, given, hundredths, mm
 
 from truethroat_service.application.bevel_depth import BevelDepthRequest, bevel_depth
 from truethroat_service.application.grind_allowance import GrindAllowanceRequest, grind_allowance
-from truethroat_service.application.seams import Finish, Penetration, Preparation, Seam
+from truethroat_service.application.joints.seams import Finish, Penetration, Preparation, Seam
 
 CLOSE = 1e-9
 

@@ -2,8 +2,8 @@
 
 import pytest
 
-from truethroat_service.application import quantities
-from truethroat_service.application.quantities import Dimension, render
+from truethroat_service.application.core import quantities
+from truethroat_service.application.core.quantities import Dimension, render
 
 DIMENSIONS = [value for value in vars(quantities).values() if isinstance(value, Dimension)]
 

@@ -12,11 +12,11 @@ from hypothesis import assume
 from hypothesis import strategies as st
 from tests.application.joints import given, hundredths, mm
 
-from truethroat_service.application.answers import Common
+from truethroat_service.application.core.answers import Common
+from truethroat_service.application.core.faults import Refused
 from truethroat_service.application.distortion import DistortionRequest, distortion
-from truethroat_service.application.distortion_cases import Butt, Calibration, Groove, Joint, Lap, Member, Tee
-from truethroat_service.application.distortion_tolerances import Tolerances
-from truethroat_service.application.faults import Refused
+from truethroat_service.application.distortion.cases import Butt, Calibration, Groove, Joint, Lap, Member, Tee
+from truethroat_service.application.distortion.tolerances import Tolerances
 
 QUANTITIES = ("transverse", "longitudinal", "angular", "edge_lift", "bowing")
 

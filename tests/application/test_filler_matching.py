@@ -7,10 +7,10 @@ from typing import Any
 
 import pytest
 
-from truethroat_service.application.filler_matching import matching
-from truethroat_service.application.fillet_request import FilletSizeRequest, Joint, SharedForce
 from truethroat_service.application.fillet_size import fillet_size
-from truethroat_service.application.joint_parts import Filler, Part
+from truethroat_service.application.fillet_size.request import FilletSizeRequest, Joint, SharedForce
+from truethroat_service.application.joints.filler_matching import matching
+from truethroat_service.application.joints.metals import Filler, Part
 
 KSI = 6.894757
 INCH = 25.4

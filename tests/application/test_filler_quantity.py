@@ -9,11 +9,11 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from truethroat_service.application.answers import Common
+from truethroat_service.application.core.answers import Common
 from truethroat_service.application.filler_quantity import FillerQuantityRequest, filler_quantity
-from truethroat_service.application.weld_estimates import Arc, Bead, Deposition, Electrode, Weld
-from truethroat_service.application.weld_prices import Price, Prices
-from truethroat_service.application.weld_sections import Fillet, PlainArea
+from truethroat_service.application.filler_quantity.estimates import Arc, Bead, Deposition, Electrode, Weld
+from truethroat_service.application.filler_quantity.prices import Price, Prices
+from truethroat_service.application.joints.weld_sections import Fillet, PlainArea
 
 HOUR = 3600.0
 SPANS = ("consumable", "arc_time", "working_time", "gas")

@@ -9,8 +9,8 @@ from typing import Any
 import numpy as np
 import pytest
 
-from truethroat_service.application.fillet_sizing import Fillets, Sizes, component_load, shared_load, size
-from truethroat_service.application.registry import ENTRIES, rule_set
+from truethroat_service.application.fillet_size.sizing import Fillets, Sizes, component_load, shared_load, size
+from truethroat_service.application.joints.rule_sets import ENTRIES, rule_set
 from truethroat_service.engine.rule_set import PartMetal, WeldMetal
 
 ROWS = 200

@@ -12,18 +12,18 @@ from hypothesis import strategies as st
 from scipy.optimize import brentq
 from tests.application.joints import AISC, EN, given, hundredths, mm
 
-from truethroat_service.application.faults import Refused
-from truethroat_service.application.fillet_request import (
+from truethroat_service.application.core.faults import Refused
+from truethroat_service.application.fillet_size import fillet_size
+from truethroat_service.application.fillet_size.request import (
     BalancedForce,
     ConcentricForce,
     FilletSizeRequest,
-    ForceComponents,
     Joint,
     SharedForce,
     TensionMember,
 )
-from truethroat_service.application.fillet_size import fillet_size
-from truethroat_service.application.joint_parts import Filler, Part
+from truethroat_service.application.joints.loads import ForceComponents
+from truethroat_service.application.joints.metals import Filler, Part
 from truethroat_service.engine.rule_set import Intermittent
 
 with_strength = pytest.mark.parametrize("rules", [*AISC, *EN])

@@ -26,10 +26,11 @@ from tests.application.joints import (
     mm,
 )
 
-from truethroat_service.application.fillet_request import FilletSizeRequest, ForceComponents, Joint, SharedForce
 from truethroat_service.application.fillet_size import fillet_size
-from truethroat_service.application.joint_parts import Filler
-from truethroat_service.application.seams import Penetration
+from truethroat_service.application.fillet_size.request import FilletSizeRequest, Joint, SharedForce
+from truethroat_service.application.joints.loads import ForceComponents
+from truethroat_service.application.joints.metals import Filler
+from truethroat_service.application.joints.seams import Penetration
 
 TIGHT = 1e-11
 with_strength = pytest.mark.parametrize("rules", WITH_STRENGTH)

@@ -11,9 +11,9 @@ from hypothesis import assume
 from hypothesis import strategies as st
 from tests.application.joints import NONE, given, grounds, hundredths, mm
 
-from truethroat_service.application.answers import Common
+from truethroat_service.application.core.answers import Common
 from truethroat_service.application.grind_allowance import GrindAllowanceRequest, grind_allowance
-from truethroat_service.application.seams import FLAT_SEAMS, Finish, Penetration, Preparation, Seam
+from truethroat_service.application.joints.seams import FLAT_SEAMS, Finish, Penetration, Preparation, Seam
 
 CLOSE = 1e-9
 LINES = ("theoretical", "prepared_depth", "deduction", "penetration", "face", "cap")

@@ -14,7 +14,7 @@ from tests.application.joints import given, mm
 from tests.practice.drawings import half_groove
 
 from truethroat_service.application.groove_size import groove_size
-from truethroat_service.application.groove_welds import GrooveSizeRequest
+from truethroat_service.application.groove_size.request import GrooveSizeRequest
 
 ROOT_RADIUS = {"j": 10.0, "u": 6.0}
 """Usual root radii of AWS D1.1 (from memory), which the answer cites."""

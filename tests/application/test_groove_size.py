@@ -11,13 +11,19 @@ from hypothesis import strategies as st
 from tests.application.grooves import flares, partial, whole, with_weld
 from tests.application.joints import AISC, EN, given, mm
 
-from truethroat_service.application.answers import Common
 from truethroat_service.application.bevel_depth import BevelDepthRequest, bevel_depth
-from truethroat_service.application.fillet_request import ForceComponents
+from truethroat_service.application.core.answers import Common
 from truethroat_service.application.groove_size import groove_size
-from truethroat_service.application.groove_welds import GrooveForce, GrooveJoint, GrooveSizeRequest, Holes, PartialWeld
-from truethroat_service.application.joint_parts import Filler, Part
-from truethroat_service.application.seams import Finish, Penetration, Seam
+from truethroat_service.application.groove_size.request import (
+    GrooveForce,
+    GrooveJoint,
+    GrooveSizeRequest,
+    Holes,
+    PartialWeld,
+)
+from truethroat_service.application.joints.loads import ForceComponents
+from truethroat_service.application.joints.metals import Filler, Part
+from truethroat_service.application.joints.seams import Finish, Penetration, Seam
 
 CLOSE = 1e-9
 SINGLE = ("single-bevel", "single-v", "single-j", "single-u")

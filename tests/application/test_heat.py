@@ -9,11 +9,11 @@ from hypothesis import assume, given
 from hypothesis import strategies as st
 from scipy.optimize import brentq
 
-from truethroat_service.application.cooling import Band
-from truethroat_service.application.faults import Refused
+from truethroat_service.application.core.faults import Refused
 from truethroat_service.application.heat import heat
-from truethroat_service.application.heat_request import Arc, HeatRequest, SeamKind
-from truethroat_service.application.steel import Composition, Equivalents
+from truethroat_service.application.heat.cooling import Band
+from truethroat_service.application.heat.request import Arc, HeatRequest, SeamKind
+from truethroat_service.application.heat.steel import Composition, Equivalents
 from truethroat_service.standards.en_1011_2_2001.c_3_method_b import COMPOSITION
 
 SEAMS: tuple[SeamKind, ...] = ("plate", "butt-fill", "corner-fillet", "tee-fillet")

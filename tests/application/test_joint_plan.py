@@ -10,10 +10,9 @@ import pytest
 from hypothesis import strategies as st
 from tests.application.joints import given, hundredths, mm
 
-from truethroat_service.application.answers import Common
-from truethroat_service.application.joint_parts import Filler, Part
+from truethroat_service.application.core.answers import Common
 from truethroat_service.application.joint_plan import joint_plan
-from truethroat_service.application.plan_request import (
+from truethroat_service.application.joint_plan.request import (
     JointPlanRequest,
     PlanForce,
     PlanIntermittent,
@@ -21,8 +20,9 @@ from truethroat_service.application.plan_request import (
     PlanTolerances,
     Weights,
 )
-from truethroat_service.application.seams import Finish, Penetration
-from truethroat_service.application.throat_chance import Spread
+from truethroat_service.application.joints.metals import Filler, Part
+from truethroat_service.application.joints.seams import Finish, Penetration
+from truethroat_service.application.joints.throat_chance import Spread
 
 INCH = 25.4
 

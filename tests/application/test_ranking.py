@@ -4,7 +4,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from truethroat_service.application.ranking import comparable, ranked
+from truethroat_service.application.joint_plan.ranking import comparable, ranked
 
 KINDS = ("filler", "time")
 

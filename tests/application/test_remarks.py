@@ -9,14 +9,14 @@ from typing import Any
 import pytest
 from tests.application.joints import AISC, EN, NONE, RULE_SETS, mm
 
-from truethroat_service.application.answers import Common
 from truethroat_service.application.bevel_depth import BevelDepthRequest, bevel_depth
-from truethroat_service.application.faults import Refused
-from truethroat_service.application.fillet_request import FilletSizeRequest, Joint, SharedForce
+from truethroat_service.application.core.answers import Common
+from truethroat_service.application.core.faults import Refused
 from truethroat_service.application.fillet_size import fillet_size
+from truethroat_service.application.fillet_size.request import FilletSizeRequest, Joint, SharedForce
 from truethroat_service.application.grind_allowance import GrindAllowanceRequest, grind_allowance
-from truethroat_service.application.joint_parts import Filler, Part
-from truethroat_service.application.seams import Finish, Penetration, Preparation, Seam
+from truethroat_service.application.joints.metals import Filler, Part
+from truethroat_service.application.joints.seams import Finish, Penetration, Preparation, Seam
 
 PLATES = (Part(12.0, "S355"), Part(10.0, "S355"))
 TEE = FilletSizeRequest(EN[0], Joint("tee", sides=2), PLATES, "load", SharedForce(240e3, 200.0, pi / 2))

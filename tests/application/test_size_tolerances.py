@@ -9,11 +9,11 @@ import pytest
 from hypothesis import strategies as st
 from tests.application.joints import given, hundredths, mm
 
-from truethroat_service.application.fillet_request import FilletSizeRequest, Joint, SharedForce
 from truethroat_service.application.fillet_size import fillet_size
+from truethroat_service.application.fillet_size.request import FilletSizeRequest, Joint, SharedForce
 from truethroat_service.application.groove_size import groove_size
-from truethroat_service.application.groove_welds import GrooveForce, GrooveJoint, GrooveSizeRequest, PartialWeld
-from truethroat_service.application.joint_parts import Filler, Part
+from truethroat_service.application.groove_size.request import GrooveForce, GrooveJoint, GrooveSizeRequest, PartialWeld
+from truethroat_service.application.joints.metals import Filler, Part
 
 TEE = FilletSizeRequest(
     rule_set="aisc-360-22-lrfd",

@@ -8,8 +8,8 @@ import pytest
 from scipy import integrate
 from scipy.stats import qmc
 
-from truethroat_service.application.seams import Lengths, Shape
-from truethroat_service.application.throat_chance import Spread, chance_short
+from truethroat_service.application.joints.seams import Lengths, Shape
+from truethroat_service.application.joints.throat_chance import Spread, chance_short
 from truethroat_service.engine import even_points
 
 EVEN = Spread()

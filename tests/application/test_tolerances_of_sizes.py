@@ -11,12 +11,12 @@ from hypothesis import strategies as st
 from tests.application.grooves import partial, with_weld
 from tests.application.joints import AISC, EN, RULE_SETS, fillets, given, hundredths, mm
 
-from truethroat_service.application.fillet_request import FilletSizeRequest, Joint, Packing, SharedForce
 from truethroat_service.application.fillet_size import fillet_size
+from truethroat_service.application.fillet_size.request import FilletSizeRequest, Joint, Packing, SharedForce
 from truethroat_service.application.groove_size import groove_size
-from truethroat_service.application.groove_welds import GrooveForce, GrooveJoint, GrooveSizeRequest, PartialWeld
-from truethroat_service.application.joint_parts import Filler, Part
-from truethroat_service.application.seams import Penetration
+from truethroat_service.application.groove_size.request import GrooveForce, GrooveJoint, GrooveSizeRequest, PartialWeld
+from truethroat_service.application.joints.metals import Filler, Part
+from truethroat_service.application.joints.seams import Penetration
 
 CLOSE = 1e-9
 EN_STRENGTH = 430.0 / (sqrt(3.0) * 0.85 * 1.25)

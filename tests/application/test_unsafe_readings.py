@@ -9,14 +9,14 @@ import pytest
 from tests.application.joints import mm
 
 from truethroat_service.application.as_welded import as_welded
-from truethroat_service.application.faults import Refused
-from truethroat_service.application.fillet_request import BalancedForce, FilletSizeRequest, Joint, SharedForce
+from truethroat_service.application.as_welded.request import FilletReadings, Required
+from truethroat_service.application.core.faults import Refused
 from truethroat_service.application.fillet_size import fillet_size
+from truethroat_service.application.fillet_size.request import BalancedForce, FilletSizeRequest, Joint, SharedForce
 from truethroat_service.application.groove_size import groove_size
-from truethroat_service.application.groove_welds import GrooveJoint, GrooveSizeRequest, TeeButt
-from truethroat_service.application.joint_parts import Filler, Part
-from truethroat_service.application.seams import Penetration
-from truethroat_service.application.weld_readings import FilletReadings, Required
+from truethroat_service.application.groove_size.request import GrooveJoint, GrooveSizeRequest, TeeButt
+from truethroat_service.application.joints.metals import Filler, Part
+from truethroat_service.application.joints.seams import Penetration
 
 PSI = 6.894757 / 1000
 E70 = 0.75 * 0.60 * 70_000 * PSI

@@ -12,8 +12,8 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from truethroat_service.application import weld_group as use_case
-from truethroat_service.application.faults import Refused
-from truethroat_service.application.joint_parts import Filler, Part
+from truethroat_service.application.core.faults import Refused
+from truethroat_service.application.joints.metals import Filler, Part
 from truethroat_service.application.weld_group import GroupLoad, Vector, WeldGroupRequest, weld_group
 from truethroat_service.practice.weld_patterns import PATTERNS, Piece, line
 

@@ -30,8 +30,8 @@ sys.path.insert(0, str(Path(__file__).resolve().parent))
 from serving import Serving, service
 from weld_groups import random_groups, scipy_roots
 
-from truethroat_service.application.fillet_sizing import Fillets, shared_load, size
-from truethroat_service.application.registry import rule_set
+from truethroat_service.application.fillet_size.sizing import Fillets, shared_load, size
+from truethroat_service.application.joints.rule_sets import rule_set
 from truethroat_service.engine import loads
 from truethroat_service.engine.formula import working
 from truethroat_service.engine.instantaneous_centre import solve

@@ -3,7 +3,7 @@
 import numpy as np
 import pytest
 
-from truethroat_service.application.registry import rule_set
+from truethroat_service.application.joints.rule_sets import rule_set
 from truethroat_service.standards.en_1993_1_4_2006 import s5_1_partial_factors, s6_3_welds
 from truethroat_service.standards.en_1993_1_12_2007 import s2_8_fillet_welds
 

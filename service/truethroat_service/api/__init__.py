@@ -3,7 +3,7 @@
 from flask import Flask
 
 from .. import API_VERSION
-from ..application.faults import Refused
+from ..application.core.faults import Refused
 from . import http
 from .apispec_fields import FieldPlugin
 from .blueprints import (

@@ -7,7 +7,7 @@ from apispec.ext.marshmallow import MarshmallowPlugin
 from apispec.ext.marshmallow.common import make_schema_key
 from marshmallow import Schema
 
-from ..application.quantities import Dimension
+from ..application.core.quantities import Dimension
 from .fields import Field, dimension_schema
 from .schemas.kinds import KindsSchema
 

@@ -11,7 +11,7 @@ from typing import Any
 
 from marshmallow import Schema, ValidationError, fields, missing
 
-from ..application.quantities import US_UNITS, Dimension, QuantityDict, UnitSystem, read_number, render
+from ..application.core.quantities import US_UNITS, Dimension, QuantityDict, UnitSystem, read_number, render
 from .messages import MISSING, NOT_AN_OBJECT, NOT_FINITE, NULL, Message
 
 STANDARD: dict[str, str | list[Any] | dict[Any, Any]] = {

@@ -8,7 +8,7 @@ from flask import Response, g, request
 from flask_smorest import Api
 from werkzeug.exceptions import HTTPException, UnprocessableEntity
 
-from ..application.faults import Refused
+from ..application.core.faults import Refused
 from .messages import faults
 
 PROBLEM = "application/problem+json"

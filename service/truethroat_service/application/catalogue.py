@@ -9,10 +9,10 @@ from ..engine.formula import Source
 from ..reference.loader import FILLER_METALS, MATERIALS, POSITIONS, PROCESSES
 from ..reference.loader_preparations import PREPARATIONS
 from ..reference.loader_welding_rates import RATES
-from .answers import Units
-from .quality_sets import QUALITY_SETS
-from .quantities import AREA, GAS_FLOW, LENGTH, MASS_RATE, STRESS, Dimension, QuantityDict, UnitSystem, render
-from .registry import ENTRIES, rule_set
+from .core.answers import Units
+from .core.quantities import AREA, GAS_FLOW, LENGTH, MASS_RATE, STRESS, Dimension, QuantityDict, UnitSystem, render
+from .joints.quality_sets import QUALITY_SETS
+from .joints.rule_sets import ENTRIES, rule_set
 
 
 def service() -> dict[str, Any]:

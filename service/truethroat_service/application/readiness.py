@@ -3,10 +3,10 @@
 from math import isclose
 
 from ..engine.units import INCH, KSI
-from .fillet_request import FilletSizeRequest, Joint, SharedForce
+from .core.quantities import FORCE_PER_LENGTH
 from .fillet_size import fillet_size
-from .joint_parts import Filler, Part
-from .quantities import FORCE_PER_LENGTH
+from .fillet_size.request import FilletSizeRequest, Joint, SharedForce
+from .joints.metals import Filler, Part
 
 # AISC Design Examples v16.0, Example J.1: two 3/16 in fillets 27 in long, end-loaded; phi Rn = 206 kips as printed.
 _EXAMPLE_J_1 = FilletSizeRequest(

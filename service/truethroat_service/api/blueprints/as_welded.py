@@ -3,7 +3,7 @@
 from flask import Response
 
 from ...application.as_welded import as_welded
-from ...application.weld_readings import ButtReadings, FilletReadings
+from ...application.as_welded.request import ButtReadings, FilletReadings
 from ..examples import AS_WELDED
 from ..schemas.as_welded import AsWeldedSchema
 from . import Resource, answer_schema, json_response, refused_with

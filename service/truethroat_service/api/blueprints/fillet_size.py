@@ -2,8 +2,8 @@
 
 from flask import Response
 
-from ...application.fillet_request import FilletSizeRequest
 from ...application.fillet_size import fillet_size
+from ...application.fillet_size.request import FilletSizeRequest
 from ..examples import FILLET_SIZE
 from ..schemas.fillet_size import FilletSizeSchema
 from . import Resource, answer_schema, json_response, refused_with

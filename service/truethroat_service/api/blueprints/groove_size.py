@@ -3,7 +3,7 @@
 from flask import Response
 
 from ...application.groove_size import groove_size
-from ...application.groove_welds import GrooveSizeRequest
+from ...application.groove_size.request import GrooveSizeRequest
 from ..examples import GROOVE_SIZE
 from ..schemas.groove_size import GrooveSizeSchema
 from . import Resource, answer_schema, json_response, refused_with

@@ -3,7 +3,7 @@
 from flask import Response
 
 from ...application.heat import heat
-from ...application.heat_request import HeatRequest
+from ...application.heat.request import HeatRequest
 from ..examples import HEAT
 from ..schemas.heat import HeatSchema
 from . import Resource, answer_schema, json_response, refused_with

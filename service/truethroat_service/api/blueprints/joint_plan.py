@@ -3,7 +3,7 @@
 from flask import Response
 
 from ...application.joint_plan import joint_plan
-from ...application.plan_request import JointPlanRequest
+from ...application.joint_plan.request import JointPlanRequest
 from ..examples import JOINT_PLAN
 from ..schemas.joint_plan import JointPlanSchema
 from . import Resource, answer_schema, json_response, refused_with

@@ -5,7 +5,7 @@ from typing import Any, ClassVar
 
 from marshmallow import Schema, post_load
 
-from ...application.answers import Common
+from ...application.core.answers import Common
 from ..fields import Choice, Flag, Text
 from ..messages import NOT_AN_OBJECT, unknown
 

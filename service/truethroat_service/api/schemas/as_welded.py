@@ -6,9 +6,7 @@ from typing import ClassVar
 
 from marshmallow import Schema
 
-from ...application.quality_sets import QUALITY_SETS
-from ...application.quantities import ANGLE, LENGTH
-from ...application.weld_readings import (
+from ...application.as_welded.request import (
     FLUSH_EDITIONS,
     LOADINGS,
     ButtReadings,
@@ -17,6 +15,8 @@ from ...application.weld_readings import (
     Flush,
     Required,
 )
+from ...application.core.quantities import ANGLE, LENGTH
+from ...application.joints.quality_sets import QUALITY_SETS
 from ..fields import Choice, Either, Flag, Object, Pair, Quantity
 from . import ClosedSchema, RequestSchema, seams
 from .kinds import KindsSchema

@@ -1,8 +1,8 @@
 """Request of ``/v1/bevel-depth``."""
 
 from ...application.bevel_depth import BevelDepthRequest
-from ...application.quantities import LENGTH
-from ...application.registry import ENTRIES
+from ...application.core.quantities import LENGTH
+from ...application.joints.rule_sets import ENTRIES
 from ..fields import Choice, Quantity
 from . import RequestSchema, seams
 

@@ -1,8 +1,8 @@
 """Request of ``/v1/break-test``."""
 
 from ...application.break_test import BreakTestRequest, Plates, PreparedDepth, Weld
-from ...application.break_test_rules import RULES, Broken, FoldedFlat, Notch
-from ...application.quantities import HAND_FORCE, LENGTH, STRESS
+from ...application.break_test.coupons import RULES, Broken, FoldedFlat, Notch
+from ...application.core.quantities import HAND_FORCE, LENGTH, STRESS
 from ...reference.loader import MATERIALS
 from ..fields import Choice, Either, Flag, Object, Quantity, Variant
 from . import ClosedSchema, RequestSchema, seams

@@ -3,10 +3,10 @@
 from functools import partial
 from math import radians
 
+from ...application.core.quantities import ANGLE, AREA, CURRENT, ENERGY_PER_LENGTH, FORCE, LENGTH, SECOND_MOMENT
 from ...application.distortion import DistortionRequest
-from ...application.distortion_cases import Butt, Calibration, Groove, Lap, Member, Restraint, Tee
-from ...application.distortion_tolerances import Tolerances
-from ...application.quantities import ANGLE, AREA, CURRENT, ENERGY_PER_LENGTH, FORCE, LENGTH, SECOND_MOMENT
+from ...application.distortion.cases import Butt, Calibration, Groove, Lap, Member, Restraint, Tee
+from ...application.distortion.tolerances import Tolerances
 from ..fields import Choice, Number, Object, Quantity, Variant
 from . import ClosedSchema, RequestSchema, seams
 

@@ -5,8 +5,7 @@ from typing import Any
 
 from marshmallow import ValidationError, post_load
 
-from ...application.filler_quantity import FillerQuantityRequest
-from ...application.quantities import (
+from ...application.core.quantities import (
     AREA,
     CURRENT,
     DENSITY,
@@ -22,8 +21,9 @@ from ...application.quantities import (
     WORKING_TIME,
     Dimension,
 )
-from ...application.weld_estimates import Arc, Bead, Deposition, Electrode, Weld
-from ...application.weld_prices import Price, Prices
+from ...application.filler_quantity import FillerQuantityRequest
+from ...application.filler_quantity.estimates import Arc, Bead, Deposition, Electrode, Weld
+from ...application.filler_quantity.prices import Price, Prices
 from ...reference.loader import FILLER_METALS
 from ..fields import Choice, Either, Entries, Number, Object, Quantity, Text, Whole
 from ..messages import Message

@@ -6,19 +6,19 @@ from typing import Any
 
 from marshmallow import post_load
 
-from ...application.fillet_request import (
+from ...application.core.quantities import ANGLE, AREA, FORCE, FORCE_PER_LENGTH, LENGTH, STRESS
+from ...application.fillet_size.request import (
     BalancedForce,
     ConcentricForce,
     FilletSizeRequest,
-    ForceComponents,
     Joint,
     Packing,
     SharedForce,
     TensionMember,
 )
-from ...application.joint_parts import Filler, Part
-from ...application.quantities import ANGLE, AREA, FORCE, FORCE_PER_LENGTH, LENGTH, STRESS
-from ...application.registry import ENTRIES
+from ...application.joints.loads import ForceComponents
+from ...application.joints.metals import Filler, Part
+from ...application.joints.rule_sets import ENTRIES
 from ...engine.rule_set import Flange, Intermittent
 from ...reference.loader import FILLER_METALS, MATERIALS
 from ..fields import Choice, ChoiceOrObject, Either, Flag, Number, Object, Pair, Quantity

@@ -1,8 +1,8 @@
 """Request of ``/v1/grind-allowance``."""
 
+from ...application.core.quantities import LENGTH
 from ...application.grind_allowance import GrindAllowanceRequest
-from ...application.quantities import LENGTH
-from ...application.registry import ENTRIES
+from ...application.joints.rule_sets import ENTRIES
 from ..fields import Choice, Object, Quantity
 from . import RequestSchema, seams
 

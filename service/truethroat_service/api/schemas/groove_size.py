@@ -7,8 +7,8 @@ from typing import Any
 
 from marshmallow import post_load
 
-from ...application.fillet_request import ForceComponents
-from ...application.groove_welds import (
+from ...application.core.quantities import ANGLE, FORCE, FORCE_PER_LENGTH, LENGTH
+from ...application.groove_size.request import (
     FORMS,
     ROOTS,
     FlareWeld,
@@ -20,9 +20,9 @@ from ...application.groove_welds import (
     PartialWeld,
     TeeButt,
 )
-from ...application.quantities import ANGLE, FORCE, FORCE_PER_LENGTH, LENGTH
-from ...application.registry import ENTRIES
-from ...application.registry import rule_set as rules_of
+from ...application.joints.loads import ForceComponents
+from ...application.joints.rule_sets import ENTRIES
+from ...application.joints.rule_sets import rule_set as rules_of
 from ...reference.loader import FILLER_METALS
 from ..fields import Choice, ChoiceOrObject, Either, Flag, Object, Pair, Quantity, Variant
 from . import ClosedSchema, RequestSchema, seams

@@ -1,8 +1,6 @@
 """Request of ``/v1/heat``."""
 
-from ...application.cooling import Band
-from ...application.heat_request import Arc, HeatRequest
-from ...application.quantities import (
+from ...application.core.quantities import (
     CURRENT,
     ENERGY_PER_LENGTH,
     HYDROGEN,
@@ -13,6 +11,8 @@ from ...application.quantities import (
     TIME,
     VOLTAGE,
 )
+from ...application.heat.cooling import Band
+from ...application.heat.request import Arc, HeatRequest
 from ...standards.aws_d1_1_2020.s5_preheat import CATEGORIES
 from ...standards.en_1011_2_2001.annex_d_cooling import SEAMS
 from ...standards.iso_15614_1_2017.hardness_limits import GROUPS

@@ -2,7 +2,8 @@
 
 from math import pi
 
-from ...application.plan_request import (
+from ...application.core.quantities import ANGLE, FORCE, GAS_FLOW, HYDROGEN, LENGTH, SPEED, TEMPERATURE
+from ...application.joint_plan.request import (
     JointPlanRequest,
     PlanForce,
     PlanIntermittent,
@@ -10,10 +11,9 @@ from ...application.plan_request import (
     PlanTolerances,
     Weights,
 )
-from ...application.quality_sets import QUALITY_SETS
-from ...application.quantities import ANGLE, FORCE, GAS_FLOW, HYDROGEN, LENGTH, SPEED, TEMPERATURE
-from ...application.registry import ENTRIES
-from ...application.throat_chance import Spread
+from ...application.joints.quality_sets import QUALITY_SETS
+from ...application.joints.rule_sets import ENTRIES
+from ...application.joints.throat_chance import Spread
 from ...reference.loader import FILLER_METALS
 from ...standards.aws_d1_1_2020.s5_preheat import CATEGORIES
 from ..fields import Choice, ChoiceOrObject, Either, Flag, Number, Object, Pair, Quantity

@@ -4,8 +4,8 @@ from functools import partial
 from math import radians
 from typing import Any
 
-from ...application.quantities import ANGLE, LENGTH
-from ...application.seams import FINISHES, Finish, Penetration, Preparation, Seam
+from ...application.core.quantities import ANGLE, LENGTH
+from ...application.joints.seams import FINISHES, Finish, Penetration, Preparation, Seam
 from ...reference.loader import POSITION_CODES, PROCESS_CODES
 from ..fields import Choice, Object, Pair, Quantity, Variant
 from . import ClosedSchema

@@ -1,6 +1,6 @@
 """Compositions and carbon equivalents in requests."""
 
-from ...application.steel import Composition, Equivalents
+from ...application.heat.steel import Composition, Equivalents
 from ..fields import Flag, Number
 from . import ClosedSchema
 

@@ -7,8 +7,8 @@ from typing import Any
 
 from marshmallow import post_load
 
-from ...application.quantities import ANGLE, FORCE, LENGTH, MOMENT, Dimension
-from ...application.registry import ENTRIES
+from ...application.core.quantities import ANGLE, FORCE, LENGTH, MOMENT, Dimension
+from ...application.joints.rule_sets import ENTRIES
 from ...application.weld_group import GroupLoad, Vector, WeldGroupRequest
 from ...practice.weld_patterns import PATTERNS, Piece, arc, line
 from ...reference.loader import FILLER_METALS

@@ -4,8 +4,8 @@ from functools import partial
 from math import radians
 from typing import Any
 
-from ...application.quantities import ANGLE, AREA, LENGTH
-from ...application.weld_sections import (
+from ...application.core.quantities import ANGLE, AREA, LENGTH
+from ...application.joints.weld_sections import (
     BackGouge,
     Cap,
     CornerWeld,

@@ -1,7 +1,7 @@
 """Shapes that every answer uses: quantities, verdict, provenance, problems."""
 
-from ....application.answers import Verdict
-from ....application.quantities import (
+from ....application.core.answers import Verdict
+from ....application.core.quantities import (
     ANGLE,
     AREA,
     ENERGY_PER_LENGTH,
@@ -16,7 +16,7 @@ from ....application.quantities import (
     TEMPERATURE,
     TIME,
 )
-from ....application.quantities import MASS_PER_LENGTH as MASS
+from ....application.core.quantities import MASS_PER_LENGTH as MASS
 from .shapes import MASS_PER_LENGTH, Json, answered, listed, nullable, number, record, text
 
 COMPONENTS: dict[str, Json] = {

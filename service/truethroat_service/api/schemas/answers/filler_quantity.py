@@ -1,14 +1,6 @@
 """Shapes of answers of ``/v1/filler-quantity``."""
 
-from ....application.quantities import (
-    DENSITY,
-    ENERGY,
-    GAS_FLOW,
-    MASS,
-    MASS_RATE,
-    VOLUME,
-    WORKING_TIME,
-)
+from ....application.core.quantities import DENSITY, ENERGY, GAS_FLOW, MASS, MASS_RATE, VOLUME, WORKING_TIME
 from .shapes import AREA, LENGTH, MASS_PER_LENGTH, Json, answered, listed, nullable, number, record, ref, result, text
 
 _WHOLE: Json = {"type": "integer"}

@@ -1,8 +1,8 @@
 """Shape of an answer of ``/v1/joint-plan``."""
 
 from ....application.joint_plan import KINDS
-from ....application.plan_ways import WAYS
-from ....application.quality_sets import QUALITY_SETS
+from ....application.joint_plan.ways import WAYS
+from ....application.joints.quality_sets import QUALITY_SETS
 from .shapes import LENGTH, Json, listed, nullable, number, record, ref, result, text
 
 _WAY: Json = {"type": "string", "enum": list(dict.fromkeys(name for ways in WAYS.values() for name in ways))}

@@ -3,7 +3,7 @@
 from collections.abc import Mapping
 from typing import Any
 
-from ....application.quantities import Dimension
+from ....application.core.quantities import Dimension
 
 Json = dict[str, Any]
 

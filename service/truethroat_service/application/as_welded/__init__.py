@@ -1,0 +1,151 @@
+"""Use case: whether a weld as gauged has its throat and keeps its quality level, and what to do if not."""
+
+from collections.abc import Mapping
+from dataclasses import replace
+from types import MappingProxyType
+from typing import Any
+
+from ...engine.formula import working
+from ...engine.rounding import at_least, at_most
+from ...standards.aws_d1_1_2020 import clause as d1_1
+from ..core.answers import Remarks, Units, Verdict, answer
+from ..core.faults import Faults
+from ..joints.quality_sets import QUALITY_SETS, QualitySet
+from . import aws_d1_1, butt, fillet
+from .limits import Check
+from .request import ButtReadings, FilletReadings, Readings
+
+REPAIRS: Mapping[str, tuple[str, ...]] = MappingProxyType(
+    {
+        "close-gap": ("root-gap",),
+        "realign": ("misalignment",),
+        "gouge-and-reweld": (
+            "crack", "burn-through", "lack-of-fusion", "incomplete-penetration", "surface-pore", "internal-pore",
+        ),
+        "add-root-pass": ("root-concavity", "shrinkage-groove"),
+        "add-pass": ("insufficient-throat", "undersize", "asymmetry", "underfill", "thinning"),
+        "fill-crater": ("end-crater-pipe",),
+        "dress-face": ("convexity", "excessive-throat", "reinforcement"),
+        "dress-root": ("excess-penetration",),
+        "dress-toe": ("overlap", "toe-angle"),
+        "repair-undercut": ("undercut",),
+    }
+)  # fmt: skip
+"""What to do about each limit that is not kept, in the order of the work."""
+
+
+def as_welded(readings: FilletReadings | ButtReadings) -> dict[str, Any]:
+    """Answer for a weld as welded; raises ``Refused`` with every fault found."""
+    remarks, units = Remarks(), Units(readings.common.units)
+    rules = QUALITY_SETS[readings.quality]
+    _check(readings, rules, units)
+    if rules.level is None:
+        readings = replace(readings, loading=readings.loading or "static")
+    with working() as sheet:
+        if isinstance(readings, FilletReadings):
+            verdict, checks, result = fillet.judge(readings, units, remarks)
+        else:
+            verdict, checks, result = butt.judge(readings, units, remarks)
+        _say(readings, rules, checks, units, remarks)
+    return answer(
+        "as_welded",
+        readings,
+        sheet,
+        remarks,
+        verdict,
+        {
+            **result,
+            "limits": [check.dump(units) for check in checks],
+            "quality_kept": all(check.verdict == "within" for check in checks),
+            "actions": _actions(readings, verdict, checks, units),
+        },
+        rule_set=None,
+        parameters={},
+    )
+
+
+def _check(readings: FilletReadings | ButtReadings, rules: QualitySet, units: Units) -> None:
+    """Refuse readings that contradict each other or that nothing is held against, and parts beyond the standard."""
+    faults = Faults(units)
+    if isinstance(readings, FilletReadings):
+        fillet.check(readings, faults)
+    else:
+        butt.check(readings, faults)
+    if rules.level is None:
+        for name in aws_d1_1.SILENT:
+            value = getattr(readings, name, None)
+            if value is not None and value is not False:
+                faults.inconsistent(f"#/{name}", f"{readings.quality} has no limit here that goes by it")
+    else:
+        for name in ("loading", "flush"):
+            if getattr(readings, name, None) is not None:
+                faults.inconsistent(f"#/{name}", "belongs to aws-d1-1-2020; ISO 5817 does not go by it")
+    _check_extent(readings, rules, faults)
+    for index, thickness in enumerate(readings.thickness):
+        if not at_least(thickness, rules.least_thickness):
+            faults.out_of_scope(
+                f"#/thickness/{index}",
+                f"{readings.quality} is for parts of {units.text(rules.least_thickness)} and more",
+            )
+    faults.refuse()
+
+
+def _check_extent(readings: Readings, rules: QualitySet, faults: Faults) -> None:
+    """Refuse the length of an imperfection that was not read, that goes by no length, or that the weld has not."""
+    if readings.extent is None:
+        return
+    for name, length in readings.extent.told():
+        pointer = f"#/extent/{name}"
+        if rules.level is None and name not in aws_d1_1.EXTENTS:
+            faults.inconsistent(pointer, f"{readings.quality} does not go by its length")
+        elif name == "undercut" and readings.loading not in (None, "static"):
+            faults.inconsistent(pointer, "undercut under cyclic load is held to one depth over any length")
+        elif name == "throat" and isinstance(readings, ButtReadings):
+            faults.inconsistent(pointer, "of a butt, underfill, root and fusion have a length each")
+        elif name != "throat" and getattr(readings, name, None) is None:
+            faults.inconsistent(pointer, f"goes with {name}, which is not given")
+        elif not at_most(length, readings.extent.of_weld):
+            faults.inconsistent(pointer, f"over the {faults.units.text(readings.extent.of_weld)} of the weld")
+
+
+def _actions(
+    readings: FilletReadings | ButtReadings, verdict: Verdict, checks: list[Check], units: Units
+) -> list[dict[str, Any]]:
+    """What to do, first that which comes first in the shop; "accept" alone when there is nothing to do."""
+    failed = {check.name for check in checks if check.verdict != "within"}
+    actions: list[dict[str, Any]] = []
+    for do, names in REPAIRS.items():
+        if failed.isdisjoint(names):
+            continue
+        if do == "add-pass" and isinstance(readings, FilletReadings):
+            actions.append(fillet.add_pass(readings, checks, units))
+        else:
+            actions.append({"do": do})
+    return actions or [{"do": "accept"}]
+
+
+def _say(readings: Readings, rules: QualitySet, checks: list[Check], units: Units, remarks: Remarks) -> None:
+    """Say which limits are not kept, and what was not looked at."""
+    if readings.unsound:
+        remarks.because("It is cracked or burnt through: no throat can be counted on until it is cut out and rewelded.")
+    for check in checks:
+        if check.verdict != "within":
+            remarks.because(check.said(units))
+    answering = {*fillet.ANSWERING, *butt.ANSWERING}
+    if sum(1 for check in checks if check.name in answering and check.value) > 1:
+        remarks.caution(
+            "imperfections-not-summed",
+            "Each imperfection is held to its own limit; together in one section they may be too much.",
+        )
+    if readings.undercut is None:
+        remarks.caution("undercut-not-given", "Undercut was not read, so it is not checked.")
+    if rules.level is None:
+        if readings.loading == "static":
+            remarks.caution(
+                "static-only", "Limits are those of statically loaded joints.", d1_1("Table 8.1", "second-hand")
+            )
+        remarks.caution("code-in-part", "Only what was read is held to the code: no pores, craters or toes.")
+    else:
+        remarks.caution(
+            "level-in-part", "Only what was read is held to the level; what was not read may still break it."
+        )

@@ -1,0 +1,145 @@
+"""What a butt weld is worth as gauged, and what of it a quality level or code is held to."""
+
+from dataclasses import replace
+from typing import Any
+
+from ...engine import butt_section
+from ...engine.formula import about
+from ...engine.rounding import at_least, at_most
+from ...standards.iso_5817_2014.table_1 import Level, Sizes
+from ..core.answers import Remarks, Units, Verdict
+from ..core.faults import Faults
+from ..joints.quality_sets import QUALITY_SETS
+from . import aws_d1_1, iso_5817
+from .limits import Check
+from .request import ButtReadings
+
+ROOT_SIDE = ("root_width", "excess_penetration", "root_concavity", "shrinkage_groove")
+"""Readings of the root of a weld made through from one side."""
+
+ANSWERING = (
+    "underfill", "root-concavity", "incomplete-penetration", "incomplete-root", "lack-of-fusion", "thinning",
+)  # fmt: skip
+"""Limits that answer for a throat that is short: a weld they allow is enough."""
+
+TOO_MUCH = ("reinforcement", "excess-penetration")
+
+
+def check(readings: ButtReadings, faults: Faults) -> None:
+    """Note readings that contradict each other, or lack what their limit goes by."""
+    units, throat = faults.units, readings.required.throat
+    if throat is not None and not at_most(throat, readings.thinner):
+        faults.inconsistent("#/required/throat", f"over the {units.text(readings.thinner)} of the thinner part")
+    if throat is not None or readings.sides == 2:
+        for name in ROOT_SIDE:
+            if getattr(readings, name) is not None:
+                faults.inconsistent(f"#/{name}", "goes with full penetration from one side, where the root can be read")
+    if QUALITY_SETS[readings.quality].level is not None:
+        needs = {"face_width": ("reinforcement", "overlap"), "root_width": ("excess_penetration",)}
+        for width, names in needs.items():
+            if getattr(readings, width) is None and any(getattr(readings, name) is not None for name in names):
+                faults.inconsistent(f"#/{width}", f"is missing: the limit of {' and '.join(names)} goes by it")
+            if getattr(readings, width) is not None and all(getattr(readings, name) is None for name in names):
+                faults.inconsistent(f"#/{width}", f"goes with {' and '.join(names)}, not given")
+            read = getattr(readings, width)
+            if read is not None and read <= readings.reading_tolerance:
+                faults.inconsistent(f"#/{width}", "is within the gauge's tolerance")
+    if readings.flush is not None and readings.flush.thinning >= readings.thinner:
+        faults.inconsistent("#/flush/thinning", "takes up the whole of the thinner part")
+
+
+def judge(readings: ButtReadings, units: Units, remarks: Remarks) -> tuple[Verdict, list[Check], dict[str, Any]]:
+    """Verdict on a butt, the limits it is held to and its own fields of the answer; says why in ``remarks``."""
+    off = readings.reading_tolerance
+    theoretical = readings.required.throat or readings.thinner
+    nominal = worst = _throat(readings, theoretical, 0.0)
+    if off:
+        with about("worst case"):
+            worst = _throat(readings, theoretical, off)
+    level = QUALITY_SETS[readings.quality].level
+    if level is None:
+        checks = [*aws_d1_1.on_any_weld(readings), *aws_d1_1.on_butt(readings)]
+    else:
+        checks = _iso(readings, level, theoretical)
+    standing = {check.name: check.verdict for check in checks}
+    verdict = Verdict.ENOUGH
+    if not at_least(worst, theoretical):
+        allowed = all(standing.get(name, "within") == "within" for name in ANSWERING)
+        verdict = Verdict.ENOUGH if allowed and not readings.unsound else Verdict.SHORT
+    if verdict is Verdict.ENOUGH and any(standing.get(name, "within") != "within" for name in TOO_MUCH):
+        verdict = Verdict.OVER
+    _say(readings, theoretical, worst, verdict, units, remarks)
+    return (
+        verdict,
+        checks,
+        {
+            # Face height is no throat, and nothing here tells who vouches for fusion, so the three accounts are one.
+            "throat": {
+                "theoretical": units.length(theoretical),
+                "physical": units.length(nominal),
+                "creditable": units.length(nominal),
+                "effective": units.length(nominal),
+                "worst_case": units.length(worst),
+                "required": units.length(theoretical),
+            },
+            "size": None,
+            "strength_left": worst / theoretical,
+            "overweld": None,
+        },
+    )
+
+
+def _throat(readings: ButtReadings, theoretical: float, off: float) -> float:
+    """Throat left of a butt, mm, when each reading of what is missing was ``off`` too little."""
+    missing = [readings.underfill, readings.root_concavity]
+    if readings.flush is not None:
+        missing.append(readings.flush.thinning)
+    lost = sum(read + off for read in missing if read is not None) + readings.not_fused(off)
+    if readings.unsound:
+        return 0.0
+    return float(butt_section.throat_left(a_full=theoretical, h_lost=lost))
+
+
+def _iso(readings: ButtReadings, level: Level, s: float) -> list[Check]:
+    """Limits of ISO 5817: by the thinner part, the nominal thickness of the weld and the widths of face and root."""
+    off = readings.reading_tolerance
+    sizes = Sizes(t=readings.thinner, s=s, b=None if readings.face_width is None else readings.face_width - off)
+    root = replace(sizes, b=None if readings.root_width is None else readings.root_width - off)
+    fusion = "incomplete-penetration"
+    if readings.required.penetration == "full":
+        fusion = "incomplete-root" if readings.sides == 1 else "incomplete-penetration-full"
+    misaligned = "misalignment-circumferential" if readings.circumferential else "misalignment"
+    return [
+        *iso_5817.on_any_weld(readings, level, sizes, fusion),
+        *(
+            check
+            for field in ("reinforcement", "underfill", "root_concavity", "shrinkage_groove")
+            for check in iso_5817.depth(readings, level, sizes, field)
+        ),
+        *iso_5817.depth(readings, level, root, "excess_penetration"),
+        *iso_5817.depth(readings, level, sizes, "misalignment", misaligned),
+    ]
+
+
+def _say(
+    readings: ButtReadings, theoretical: float, worst: float, verdict: Verdict, units: Units, remarks: Remarks
+) -> None:
+    """Say why, and what the figures rest on."""
+    case = "worst case" if readings.reading_tolerance else "as read"
+    of = "full penetration of the thinner part" if readings.required.penetration else "partial penetration"
+    remarks.because(f"{units.text(worst)} of throat ({case}); required are {units.text(theoretical)}, {of}.")
+    if verdict is Verdict.SHORT and not readings.unsound:
+        remarks.because("Weld metal is missing in the throat: the joint carries less than it was drawn for.")
+    if verdict is Verdict.ENOUGH and not at_least(worst, theoretical):
+        remarks.because("It is short of the throat by no more, and over no more length, than is allowed.")
+    if verdict is Verdict.OVER:
+        remarks.because(
+            "There is far too much weld: the extra metal adds heat that pulls the plate and grows the grain, stands in"
+            " the way of stress at its toes, and counts in no strength."
+        )
+    if readings.incomplete_penetration is None or readings.lack_of_fusion is None:
+        remarks.caution(
+            "fusion-not-read",
+            "That the weld is fused through its throat is taken from its procedure: no gauge shows it, and neither a"
+            " test nor a macro was told.",
+        )

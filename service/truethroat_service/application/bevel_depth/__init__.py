@@ -1,0 +1,355 @@
+"""Use case: how deep to prepare an edge before welding so that the finished seam keeps its throat."""
+
+from dataclasses import dataclass, replace
+from typing import Any, Literal
+
+from ...engine import section
+from ...engine.formula import off_the_sheet, working
+from ...engine.rounding import at_least, at_most, down, up
+from ...engine.rule_set import RuleSet, Unlisted
+from ...engine.units import INCH
+from ..core.answers import Common, Remarks, Units, Verdict, answer
+from ..core.faults import Faults
+from ..joints import grooves
+from ..joints.rule_sets import rule_set
+from ..joints.seam_checks import check_finish, check_penetration, check_seam
+from ..joints.seams import DEFAULT_ANGLES, Finish, GrooveForm, Lengths, Penetration, Seam, Shape
+from ..joints.throat_budget import Budget, budget
+
+Bevelled = Literal[1, 2, "both"]
+
+
+@dataclass(frozen=True, slots=True)
+class BevelDepthRequest:
+    """Request for a preparation depth, in engine units."""
+
+    seam: Seam
+    required_throat: float
+    finish: Finish = Finish("flush")
+    groove: GrooveForm = "single-bevel"
+    groove_angle: float | None = None
+    bevelled: Bevelled | None = None
+    root_radius: float | None = None
+    penetration: Penetration = Penetration(0.0, "assumed")
+    minimum_land: float = 1.0
+    depth_step: float | None = None
+    depth_tolerance: float = 0.0
+    rule_set: str | None = None
+    process: str | None = None
+    position: str | None = None
+    common: Common = Common()
+
+    @property
+    def proven(self) -> Penetration:
+        """Penetration that counts."""
+        proven = self.penetration.vouched == "proven"
+        return self.penetration if proven else Penetration(0.0, "proven")
+
+    @property
+    def form(self) -> GrooveForm:
+        """Form of the groove; a bevel or J on both parts makes a V or U."""
+        if self.bevelled == "both" and self.groove in ("single-bevel", "single-j"):
+            return "single-v" if self.groove == "single-bevel" else "single-u"
+        return self.groove
+
+    @property
+    def both(self) -> bool:
+        """Whether both parts are cut."""
+        return self.form in ("single-v", "single-u")
+
+    @property
+    def angle(self) -> float:
+        """Included angle, given or usual."""
+        return DEFAULT_ANGLES[self.form] if self.groove_angle is None else self.groove_angle
+
+
+@dataclass(frozen=True, slots=True)
+class _Need:
+    """Depth found for a groove: rounded up, what the rules take off it, and what the root keeps by it."""
+
+    depth: float
+    deduction: float
+    unrounded: float
+
+
+def bevel_depth(request: BevelDepthRequest) -> dict[str, Any]:
+    """Answer a request for a preparation depth; raises ``Refused`` with every fault found."""
+    remarks, units = Remarks(), Units(request.common.units)
+    with working() as sheet:
+        rules = None if request.rule_set is None else rule_set(request.rule_set)
+        need = _check(request, rules)
+        request = _filled(request)
+        limit = request.seam.runs_through - request.minimum_land
+        fits = at_most(need.depth, limit)
+        verdict = Verdict.ENOUGH if fits else Verdict.FULL_PENETRATION_NEEDED
+        result = _result(request, need, units) if fits else _nothing(need, units)
+        _remark(request, rules, need, limit, verdict, units, remarks)
+        with off_the_sheet():
+            result["alternatives"] = _alternatives(request, rules, need, limit, units)
+    return answer(
+        "bevel_depth",
+        request,
+        sheet,
+        remarks,
+        verdict,
+        result,
+        rule_set=request.rule_set,
+        parameters={} if rules is None else rules.parameters,
+    )
+
+
+def _filled(request: BevelDepthRequest) -> BevelDepthRequest:
+    """Request with the defaults that hang on its groove and units; a bevel on both parts is a V."""
+    return replace(
+        request,
+        groove=request.form,
+        groove_angle=request.angle,
+        bevelled="both" if request.both else request.bevelled or 1,
+        depth_step=_step(request),
+    )
+
+
+def _check(request: BevelDepthRequest, rules: RuleSet | None) -> _Need:
+    """Depth needed, once everything fits together."""
+    faults = Faults(Units(request.common.units))
+    seam, finish = request.seam, request.finish
+    check_seam(seam, faults)
+    check_finish(seam, finish, faults)
+    check_penetration(seam, request.penetration, faults)
+    if request.groove in ("single-v", "single-u") and request.bevelled in (1, 2):
+        faults.inconsistent("#/bevelled", f'a {request.groove} cuts both parts: send "both" or leave it out')
+    if request.root_radius is not None and request.groove not in ("single-j", "single-u"):
+        faults.inconsistent("#/root_radius", f"a {request.groove} has no root radius; leave it out")
+    thickness = seam.thickness or (0.0, 0.0)
+    room = min(thickness)
+    if seam.kind != "edge" and not at_most(request.required_throat, room):
+        faults.out_of_range(
+            "#/required_throat",
+            f"{faults.units.text(request.required_throat)} is more than the thinner part's {faults.units.text(room)}:"
+            " no preparation reaches it",
+        )
+    elif seam.kind == "closed-corner" and not at_most(_ground(request), thickness[1]):
+        faults.out_of_range(
+            "#/finish/below" if finish.below else "#/finish/tolerance",
+            f"with the grinding part 2's {faults.units.text(thickness[1])} leaves less than the throat at any depth",
+        )
+    need = None
+    if not faults:
+        try:
+            need = _need(request, rules, request.form, request.angle, _step(request))
+        except Unlisted as error:
+            for field, text in error.faults:
+                faults.out_of_scope(f"#/{field}", text)
+    faults.refuse()
+    assert need is not None  # noqa: S101 - refused otherwise
+    return need
+
+
+def _step(request: BevelDepthRequest) -> float:
+    """Step the depth is rounded up to, mm."""
+    if request.depth_step is not None:
+        return request.depth_step
+    return INCH / 32 if request.common.units == "us" else 0.5
+
+
+def _ground(request: BevelDepthRequest) -> float:
+    """Distance to the finishing plane that keeps the throat with the grinder at its worst, mm."""
+    finish = request.finish
+    return request.required_throat + (0.0 if finish.to == "as-welded" else finish.below + finish.tolerance)
+
+
+def _need(request: BevelDepthRequest, rules: RuleSet | None, form: GrooveForm, angle: float, step: float) -> _Need:
+    """Depth that keeps the throat at its worst case; raises ``Unlisted`` for a groove the rules do not list."""
+    needed = _ground(request)
+    if request.finish.to == "radius" and request.seam.thickness is not None:
+        needed = float(
+            section.clearance_for_blend(R=request.finish.radius or 0.0, q=needed, v=request.seam.thickness[1])
+        )
+    proven = request.proven
+    unrounded = needed - proven.depth + proven.tolerance + request.depth_tolerance
+    if proven.depth > 0.0 and unrounded - request.depth_tolerance <= 0.0:
+        return _Need(0.0, 0.0, 0.0)
+    taken = 0.0
+    if proven.depth <= 0.0:
+        taken = grooves.deduction(rules, grooves.coded(form, angle, request.process, request.position))
+    unrounded += taken
+    return _Need(float(up(unrounded, step)), taken, unrounded)
+
+
+def _budget(request: BevelDepthRequest, need: _Need) -> Budget:
+    """Budget of the seam as prepared: prepared depth and proven penetration, and no face."""
+    t_1, t_2 = request.seam.thickness or (0.0, 0.0)
+    proven = request.proven
+    lengths = Lengths(
+        t_1=t_1,
+        t_2=t_2,
+        depth=need.depth,
+        deduction=need.deduction,
+        penetration=proven.depth,
+        below=request.finish.below,
+    )
+    shape = Shape(
+        kind=request.seam.kind,
+        psi=request.seam.angle,
+        through=request.seam.kind != "edge",
+        finish=request.finish.to,
+        radius=request.finish.radius or 0.0,
+        toe=None,
+        face_counts=False,
+    )
+    worse = {
+        "depth": -request.depth_tolerance if need.depth > 0.0 else 0.0,
+        "penetration": -proven.tolerance,
+        "below": request.finish.tolerance if request.finish.to != "as-welded" else 0.0,
+    }
+    return budget(shape, lengths, worse, request.required_throat)
+
+
+def _result(request: BevelDepthRequest, need: _Need, units: Units) -> dict[str, Any]:
+    """Fields of the answer for a depth that fits."""
+    cut = grooves.cut(request.form, request.angle, need.depth, request.both, request.root_radius)
+    made = _budget(request, need)
+    through = request.seam.runs_through
+    return {
+        "depth": units.length(need.depth),
+        "setback": units.length(cut.setback),
+        "land": None if request.seam.kind == "edge" else units.length(through - need.depth),
+        "deduction": units.length(need.deduction),
+        "budget": made.dump(units),
+        "area": units.area(cut.area),
+        "filler": grooves.deposited(cut.area, units),
+        "callout": _callout(request, need, made, units),
+    }
+
+
+def _nothing(need: _Need, units: Units) -> dict[str, Any]:
+    """Fields of the answer when no partial preparation does."""
+    nothing = dict.fromkeys(("depth", "setback", "land", "budget", "area", "filler", "callout"))
+    return {**nothing, "deduction": units.length(need.deduction)}
+
+
+def _callout(request: BevelDepthRequest, need: _Need, made: Budget, units: Units) -> dict[str, str]:
+    """Preparation as drawing text: ISO 2553 writes the throat after an s, AWS A2.4 the depth, then (size)."""
+    form = request.form.replace("single-", "single ").replace(" v", " V").replace(" j", " J").replace(" u", " U")
+    angle = f"{grooves.degrees(request.angle)} deg"
+    throat, depth = units.text(made.judged.as_welded), units.text(need.depth)
+    if need.depth <= 0.0:
+        return {"iso_2553": f"s {throat}, square edge", "aws_a2_4": f"({throat}) square groove"}
+    return {
+        "iso_2553": f"s {throat}, {form}, {angle}, prepared {depth} deep",
+        "aws_a2_4": f"{depth} ({throat}) {form} groove, {angle}",
+    }
+
+
+def _alternatives(
+    request: BevelDepthRequest, rules: RuleSet | None, need: _Need, limit: float, units: Units
+) -> list[dict[str, Any]]:
+    """Other ways to the same throat that the same rules list, least metal first."""
+    ways: list[tuple[str, float, float]] = []
+    for form, angle in DEFAULT_ANGLES.items():
+        if form == request.form:
+            continue
+        try:
+            other = _need(request, rules, form, angle, _step(request))
+        except Unlisted:
+            continue
+        if other.depth > 0.0 and at_most(other.depth, limit):
+            both = form in ("single-v", "single-u")
+            ways.append((form, other.depth, grooves.cut(form, angle, other.depth, both, None).area))
+    if request.seam.kind == "closed-corner":
+        # An inside fillet needs no preparation, and nothing ground outside touches it.
+        throat = float(up(request.required_throat, _step(request)))
+        ways.append(("fillet-inside", throat, throat * throat))
+    if not at_most(need.depth, limit):
+        second = _second_side(request, need, limit)
+        if second is not None:
+            ways.append(("weld-second-side", *second))
+        through = request.seam.runs_through
+        area = grooves.cut(request.form, request.angle, through, request.both, request.root_radius).area
+        ways.append(("full-penetration", through, area))
+    return [
+        {"do": do, "size": units.length(size), "area": units.area(area), "filler": grooves.deposited(area, units)}
+        for do, size, area in sorted(ways, key=lambda way: way[2])
+    ]
+
+
+def _second_side(request: BevelDepthRequest, need: _Need, limit: float) -> tuple[float, float] | None:
+    """Throat to weld from the other side when this side is cut as deep as the land allows, and the area of both.
+
+    From inside a corner it is a fillet, from the far side of a butt the same groove once more; None where there is no
+    other side, or none to prepare.
+    """
+    step = _step(request)
+    depth = float(down(limit, step))
+    proven = request.proven
+    kept = depth - request.depth_tolerance - need.deduction + proven.depth - proven.tolerance
+    if depth <= 0.0 or kept <= 0.0 or request.seam.kind == "edge":
+        return None
+    throat = float(up(_ground(request) - kept, step))
+    area = grooves.cut(request.form, request.angle, depth, request.both, request.root_radius).area
+    if request.seam.kind == "closed-corner":
+        return throat, area + throat * throat
+    far = throat + need.deduction + request.depth_tolerance
+    if not at_most(depth + far, request.seam.runs_through):
+        # Two grooves that meet are a full penetration, offered as such.
+        return None
+    return throat, area + grooves.cut(request.form, request.angle, far, request.both, request.root_radius).area
+
+
+def _remark(
+    request: BevelDepthRequest,
+    rules: RuleSet | None,
+    need: _Need,
+    limit: float,
+    verdict: Verdict,
+    units: Units,
+    remarks: Remarks,
+) -> None:
+    """Say why the depth is what it is, and what it does not cover."""
+    if verdict is Verdict.FULL_PENETRATION_NEEDED:
+        remarks.because(
+            f"A depth of {units.text(need.depth)} would leave less than the least land of"
+            f" {units.text(request.minimum_land)}: go through the full thickness, or weld the other side."
+        )
+        if at_most(need.unrounded, limit):
+            remarks.because(f"Before rounding {units.text(need.unrounded)} would do: a finer depth_step would fit.")
+    elif need.depth <= 0.0:
+        remarks.because("The proven penetration keeps the throat by itself: no preparation is needed.")
+    else:
+        remarks.because(
+            f"{units.text(need.unrounded)} of depth keeps {units.text(request.required_throat)} of throat;"
+            f" rounded up to {units.text(need.depth)}."
+        )
+    if need.deduction > 0.0:
+        remarks.because(f"{units.text(need.deduction)} of the depth is taken off at the root.")
+    if request.penetration.depth > 0.0 and request.penetration.vouched != "proven":
+        remarks.caution(
+            f"{request.penetration.vouched}-penetration",
+            f"Penetration of {units.text(request.penetration.depth)} is {request.penetration.vouched}, not proven by a"
+            " qualified procedure, so the depth does without it.",
+        )
+    if request.finish.to == "as-welded":
+        remarks.caution(
+            "face-not-credited", "Face height is not counted; the depth keeps the throat with the face flush."
+        )
+    if rules is None:
+        remarks.caution(
+            "no-rule-set",
+            "No rule set was chosen, so nothing is taken off the prepared depth for a root that is not reached.",
+        )
+    elif rules.groove.by_test is not None:
+        remarks.caution(
+            "depth-consistently-achieved",
+            "No fixed amount is taken off the prepared depth: the throat is the depth consistently achieved, to be"
+            " shown"
+            " by procedure test.",
+            rules.groove.by_test,
+        )
+    if rules is not None and request.seam.thickness is not None:
+        least = rules.groove.minimum_throat(min(request.seam.thickness))
+        if least is not None and not at_least(request.required_throat, least[0]):
+            remarks.caution(
+                "below-minimum-throat",
+                f"The required throat is under the {units.text(least[0])} such a groove must have on this thickness.",
+                least[1],
+            )

@@ -1,0 +1,1 @@
+"""What every capability stands on: quantities and units, answers, and faults."""

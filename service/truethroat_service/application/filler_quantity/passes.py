@@ -1,0 +1,102 @@
+"""How many passes a weld takes: what a code's limits ask for at least, and what passes of a usual area make of it."""
+
+from dataclasses import dataclass
+from math import isfinite
+
+from ...engine.formula import Source, cite
+from ...engine.rounding import SAME, at_most
+from ...practice import passes as practice
+from ...standards.aws_d1_1_2020 import s5_pass_limits
+from ..joints.usual_rates import Band
+from ..joints.weld_sections import Section
+
+
+@dataclass(frozen=True, slots=True)
+class Count:
+    """One way to count: the least and the most it gives, and the rule."""
+
+    by: str
+    low: int
+    high: int
+    source: Source
+
+
+@dataclass(frozen=True, slots=True)
+class Passes:
+    """Passes from least to most, and every count there is."""
+
+    low: int
+    high: int
+    counts: tuple[Count, ...]
+
+
+def passes(
+    section: Section, excess: float, process: str | None, orientation: str | None, bead: Band | None
+) -> Passes | None:
+    """Passes of a section: never under a code's limits; None where nothing tells.
+
+    ``process`` is an id. Horizontal layers are left out where the request says what one pass fills; a handbook's count
+    by leg stands beside the others and is used only where there is no other.
+    """
+    counts = _limits(section, process, orientation)
+    if bead is not None:
+        counts.append(_by_area(section, excess, bead))
+        if not bead.given and process is not None and orientation == "horizontal":
+            counts += _layers(section.leg, process)
+    used = list(counts)
+    if section.leg is not None and at_most(section.leg, practice.LARGEST_LISTED):
+        by_leg = int(float(practice.passes_by_table(z=section.leg)))
+        counts.append(Count("handbook", by_leg, by_leg, practice.MANUAL))
+        used = used or counts
+    if not used:
+        return None
+    # Layers say how a shop builds, not how few passes would do.
+    low = max(count.low for count in used if count.by != "layers")
+    return Passes(low, max(count.high for count in used), tuple(counts))
+
+
+def _limits(section: Section, process: str | None, orientation: str | None) -> list[Count]:
+    """Least passes of a prequalified procedure; nothing for what its table does not list."""
+    if process is None or orientation is None:
+        return []
+    if section.leg is not None:
+        limit = s5_pass_limits.single_pass_leg(process, orientation)
+        if limit is None:
+            return []
+        least = 1
+        if isfinite(limit):
+            least = int(float(s5_pass_limits.least_passes(z=section.leg, z_pass=limit, same=SAME)))
+        cite(s5_pass_limits.TABLE_5_1)
+        return [Count("single-pass-limit", least, least, s5_pass_limits.TABLE_5_1)]
+    thickness = s5_pass_limits.pass_thickness(process, orientation)
+    if thickness is None or not section.depths:
+        return []
+    root, fill = thickness
+    least = sum(
+        int(float(s5_pass_limits.least_groove_passes(d=depth, t_root=root, t_fill=fill, same=SAME)))
+        if isfinite(root)
+        else 1
+        for depth in section.depths
+    )
+    cite(s5_pass_limits.TABLE_5_1)
+    return [Count("pass-thickness", least, least, s5_pass_limits.TABLE_5_1)]
+
+
+def _layers(leg: float | None, process: str) -> list[Count]:
+    """Passes of a horizontal fillet built up in layers."""
+    limit = s5_pass_limits.single_pass_leg(process, "horizontal")
+    if leg is None or limit is None:
+        return []
+    number = practice.layers(z=leg, z_pass=limit, same=SAME)
+    built = int(float(practice.passes_in_layers(n_l=number)))
+    return [Count("layers", built, built, practice.LAYERS)]
+
+
+def _by_area(section: Section, excess: float, bead: Band) -> Count:
+    """Passes by the area that one fills."""
+
+    def filled(area: float) -> int:
+        return int(float(practice.passes_by_area(A=section.area, x=excess, A_b=area, same=SAME)))
+
+    low = filled(bead.high)
+    return Count("bead-area", low, low if bead.low == bead.high else filled(bead.low), practice.BEADS)

@@ -1,0 +1,345 @@
+"""What does not fit together in a request for a fillet's size, and what is beyond the rules' scope."""
+
+from math import pi
+
+from ...engine.formula import off_the_sheet
+from ...engine.rounding import SAME, at_least, at_most
+from ...engine.rule_set import Intermittent, IntermittentRules, RuleSet
+from ..core.faults import Faults
+from ..joints.loads import ForceComponents
+from ..joints.seams import Penetration
+from .request import BalancedForce, ConcentricForce, FilletSizeRequest, Joint, SharedForce
+from .sizing import side_angles
+
+STRENGTH = "claims no strength"
+
+
+def check(request: FilletSizeRequest, rules: RuleSet, faults: Faults) -> None:
+    """Add every fault that the request has with these rules."""
+    _check_joint(request, rules, faults)
+    _check_basis(request, rules, faults)
+    if isinstance(request.load, ConcentricForce):
+        _check_concentric(request, rules, faults)
+    if isinstance(request.load, BalancedForce):
+        _check_balanced(request, request.load, faults)
+    if request.penetration is not None:
+        _check_penetration(request.penetration, request, rules, faults)
+    if request.hss_end is not None and rules.family != "aisc":
+        faults.inconsistent("#/hss_end", f"hss_end belongs to AISC 360-22, not to {rules.id}; leave it out")
+    if request.end_loaded:
+        _check_end_loaded(request, rules, faults)
+    if request.transverse_stiffener:
+        _check_transverse_stiffener(request, rules, faults)
+    if request.ends == "craters":
+        _check_ends(request, rules, faults)
+    if request.root_bending:
+        _check_root_bending(request, rules, faults)
+    if request.intermittent is not None:
+        _check_intermittent(request, request.intermittent, rules, faults)
+    if request.tension_member is not None:
+        _check_tension_member(request, rules, faults)
+    if request.unstiffened_flange is not None:
+        _check_flange(request, rules, faults)
+    if request.minimum_throat is not None and request.minimum_throat not in rules.options.least_throats:
+        faults.inconsistent(
+            "#/minimum_throat", f"{request.minimum_throat} goes with EN 1993-1-8, not with {rules.id}; leave it out"
+        )
+
+
+def _check_penetration(penetration: Penetration, request: FilletSizeRequest, rules: RuleSet, faults: Faults) -> None:
+    """Find a depth that its tolerance uses up, or one that the rules do not count."""
+    plain = rules.scope.plain_section
+    if plain and penetration.vouched == "proven":
+        faults.out_of_scope("#/penetration", f"{rules.id} covers {plain.text} ({plain.source})")
+    if penetration.tolerance > penetration.depth:
+        faults.inconsistent("#/penetration/tolerance", "the tolerance is over the depth itself")
+    thinner = min(part.thickness for part in request.parts)
+    if not at_most(penetration.depth, thinner):
+        faults.out_of_range(
+            "#/penetration/depth",
+            f"{faults.units.text(penetration.depth)} is deeper than the thinner part's {faults.units.text(thinner)}",
+        )
+
+
+def _check_joint(request: FilletSizeRequest, rules: RuleSet, faults: Faults) -> None:
+    """Find faults of the joint itself."""
+    joint = request.joint
+    if joint.kind == "inside-corner" and joint.sides == 2:
+        faults.inconsistent("#/joint/sides", "an inside corner has one inside: sides is 1")
+    if request.edge_of is not None and joint.kind != "lap":
+        faults.inconsistent("#/edge_of", f"edge_of belongs to a lap joint, not to {joint.kind}; leave it out")
+    if request.packing is not None:
+        _check_packing(request, rules, faults)
+    _check_angles(joint, rules, faults)
+    if not at_most(joint.root_gap, rules.fit_up.largest):
+        faults.out_of_scope(
+            "#/joint/root_gap",
+            f"{faults.units.text(joint.root_gap)} is over {faults.units.text(rules.fit_up.largest)}: a larger leg makes"
+            f" up for a gap of 3/16 in at most; bring the parts together ({rules.fit_up.source})",
+        )
+
+
+def _check_angles(joint: Joint, rules: RuleSet, faults: Faults) -> None:
+    """Refuse an angle the rules do not cover, on either side."""
+    low, high = rules.scope.angles
+    for angle in side_angles(joint.kind, joint.sides, joint.angle):
+        if not (low * (1 - SAME) <= float(angle) <= high * (1 + SAME)):
+            limit = rules.scope.angle
+            faults.out_of_scope(
+                "#/joint/angle",
+                f"{float(angle) * 180 / pi:.4g} deg between the plates: {rules.id} covers {limit.text}"
+                f" ({limit.source})",
+            )
+
+
+def _check_basis(request: FilletSizeRequest, rules: RuleSet, faults: Faults) -> None:
+    """Find a basis that does not go with the rules, or a load that does not go with the basis."""
+    thin_part = rules.weld is None
+    if thin_part != (request.basis == "thin-part"):
+        right = '"thin-part"' if thin_part else '"load" or "full-strength"'
+        faults.inconsistent("#/basis", f"basis {request.basis} does not go with rule set {rules.id}; use {right}")
+    if request.basis == "load" and request.load is None:
+        faults.inconsistent("#/load", 'basis "load" needs a load: force, length and angle, or components per length')
+    if request.basis != "load" and request.load is not None:
+        faults.inconsistent("#/load", f'a load goes with basis "load", not with {request.basis}; leave it out')
+    if isinstance(request.load, ForceComponents) and not (
+        request.load.normal or request.load.transverse or request.load.longitudinal
+    ):
+        faults.inconsistent("#/load", "every component is zero; give the one that acts")
+
+
+def _check_concentric(request: FilletSizeRequest, rules: RuleSet, faults: Faults) -> None:
+    """Find faults of a group along and across its force."""
+    if rules.options.concentric is None:
+        faults.out_of_scope(
+            "#/load",
+            f"{rules.id} has no rule for welds along and across one force together; give each weld its load, or ask"
+            " /v1/weld-group",
+        )
+    if request.joint.kind != "lap":
+        faults.inconsistent(
+            "#/joint/kind", f"welds along and across a force make a lap joint, not a {request.joint.kind}"
+        )
+    if request.joint.sides != 1:
+        faults.inconsistent("#/joint/sides", "the lengths are those of all welds together; leave sides out")
+
+
+def _check_balanced(request: FilletSizeRequest, load: BalancedForce, faults: Faults) -> None:
+    """Find faults of two side welds balanced about a centroid."""
+    if (request.joint.kind, request.joint.sides) != ("lap", 2):
+        faults.inconsistent("#/joint", "two side welds make a lap joint welded on 2 sides")
+    if not load.centroid < load.width:
+        faults.inconsistent(
+            "#/load/centroid",
+            f"{faults.units.text(load.centroid)} from the first weld is not within the"
+            f" {faults.units.text(load.width)} between the welds",
+        )
+
+
+def _check_end_loaded(request: FilletSizeRequest, rules: RuleSet, faults: Faults) -> None:
+    """Refuse a long-weld reduction that the rules do not have, or that has no length to go by."""
+    limit = rules.scope.end_loaded_laps_only
+    if rules.weld is None:
+        faults.inconsistent("#/end_loaded", f"{rules.id} {STRENGTH}, so it reduces none; leave it out")
+    elif limit and request.joint.kind != "lap":
+        faults.out_of_scope("#/end_loaded", f"{rules.id} has {limit.text} alone, not in a {request.joint.kind}")
+    else:
+        _needs_one_length(request, "end_loaded", faults)
+
+
+def _needs_one_length(request: FilletSizeRequest, field: str, faults: Faults) -> None:
+    """Refuse what goes by the length of one continuous weld where that is not known."""
+    if request.basis != "load":
+        what = "the long-weld reduction" if field == "end_loaded" else field
+        faults.inconsistent(f"#/{field}", f'{what} goes with basis "load"; leave it out')
+    elif isinstance(request.load, ConcentricForce | BalancedForce):
+        faults.inconsistent(f"#/{field}", f"{field} goes by the length of one weld; ask each weld alone with its share")
+    elif request.load is not None and request.load.length is None:
+        what = "the long-weld reduction" if field == "end_loaded" else field
+        faults.inconsistent(f"#/{field}", f"{what} needs the length of the weld: load.length")
+
+
+def _check_transverse_stiffener(request: FilletSizeRequest, rules: RuleSet, faults: Faults) -> None:
+    """Refuse the reduction of stiffeners' welds where there is none."""
+    if rules.options.stiffener is None:
+        faults.inconsistent(
+            "#/transverse_stiffener", f"transverse_stiffener belongs to EN 1993-1-8, not to {rules.id}; leave it out"
+        )
+    elif request.joint.kind == "lap":
+        faults.inconsistent(
+            "#/transverse_stiffener", "a stiffener stands on its plate; a lap may be end_loaded instead"
+        )
+    else:
+        _needs_one_length(request, "transverse_stiffener", faults)
+
+
+def _check_ends(request: FilletSizeRequest, rules: RuleSet, faults: Faults) -> None:
+    """Refuse ends that take length off where no rule says how much."""
+    if rules.options.ends is None:
+        faults.inconsistent("#/ends", f"{rules.id} counts the length that is full size: send that, and leave ends out")
+    elif request.end_loaded:
+        faults.inconsistent("#/ends", "ends and end_loaded both reduce the length; send the length that is full size")
+    elif request.intermittent is None:
+        _needs_one_length(request, "ends", faults)
+
+
+def _check_root_bending(request: FilletSizeRequest, rules: RuleSet, faults: Faults) -> None:
+    """Refuse bending about the root where the model does not hold."""
+    joint, load = request.joint, request.load
+    if rules.options.root_bending is None:
+        faults.inconsistent(
+            "#/root_bending", f"{rules.id} has no rule to size a fillet for bending about its root; leave it out"
+        )
+        return
+    if (joint.kind, joint.sides) != ("tee", 1):
+        faults.inconsistent("#/root_bending", "root_bending goes with a tee welded from one side")
+    elif abs(joint.angle - pi / 2) > SAME:
+        faults.out_of_scope("#/joint/angle", "the model of root_bending is for plates at 90 deg")
+    if isinstance(load, ForceComponents) and load.transverse:
+        faults.out_of_scope(
+            "#/load/transverse",
+            "the model of root_bending covers forces in the plane of part 2: normal and longitudinal",
+        )
+    if request.transverse_stiffener or request.ends == "craters":
+        faults.inconsistent(
+            "#/root_bending", "root_bending is not combined with a reduced length; send the length that counts"
+        )
+
+
+def _check_packing(request: FilletSizeRequest, rules: RuleSet, faults: Faults) -> None:
+    """Refuse packing where no rule here covers it, or where something does not go with it."""
+    if rules.options.packing is None:
+        own = "fillers have rules of their own in AISC 360-22 J5, not covered here" if rules.family == "aisc" else ""
+        why = own or "it has no rule for packing here"
+        faults.out_of_scope("#/packing", f"{rules.id} does not cover packing: {why}; join the parts without it")
+        return
+    if request.joint.kind != "lap":
+        faults.inconsistent(
+            "#/packing", f"packing lies between the parts of a lap, not of a {request.joint.kind}; leave it out"
+        )
+    if request.penetration is not None and request.penetration.vouched == "proven":
+        faults.inconsistent(
+            "#/penetration", "at the root lies the packing, so penetration there does not count; leave one of them out"
+        )
+
+
+def _check_intermittent(request: FilletSizeRequest, run: Intermittent, rules: RuleSet, faults: Faults) -> None:
+    """Find faults of an intermittent fillet."""
+    options, here = rules.options.intermittent, "#/intermittent"
+    if rules.weld is None:
+        faults.inconsistent(here, f"{rules.id} {STRENGTH}, so it rules no gap; leave it out")
+        return
+    if options is None:
+        faults.out_of_scope(here, f"{rules.id} has no rule for intermittent fillets here; weld it continuous")
+        return
+    if request.basis != "load":
+        faults.inconsistent(here, "full strength needs a continuous weld; leave intermittent out")
+    if isinstance(request.load, ConcentricForce | BalancedForce):
+        faults.inconsistent(here, "the welds of a group are continuous; leave intermittent out")
+    for field in ("end_loaded", "transverse_stiffener"):
+        if getattr(request, field):
+            faults.inconsistent(
+                f"#/{field}", f"{field} goes by the length of a continuous weld, not an intermittent one"
+            )
+    if run.staggered and request.joint.sides != 2:
+        faults.inconsistent(f"{here}/staggered", "segments are staggered between two sides; joint.sides is 1")
+    _check_exposure(run, rules, faults)
+    wanted = rules.family == "en" and (run.loading != "tension" or run.member == "built-up")
+    if wanted and run.widths is None:
+        faults.inconsistent(f"{here}/widths", f"{rules.id} goes by the widths of both parts here; send them")
+    if not wanted and run.widths is not None:
+        faults.inconsistent(f"{here}/widths", "no limit goes by the widths here; leave them out")
+    length = request.length
+    if length is not None and not at_most(2.0 * run.segment, length):
+        faults.inconsistent(
+            f"{here}/segment",
+            f"two segments of {faults.units.text(run.segment)} do not fit in {faults.units.text(length)}; weld it"
+            " continuous",
+        )
+    elif length is not None and run.gap is not None and not at_most(run.gap, length - 2.0 * run.segment):
+        faults.inconsistent(
+            f"{here}/gap",
+            f"between segments at both ends of {faults.units.text(length)} no more than"
+            f" {faults.units.text(length - 2.0 * run.segment)} is left",
+        )
+    elif length is not None and run.widths is not None and _ends_meet(run, options, length):
+        faults.inconsistent(
+            here,
+            f"the welds at both ends take up the whole length of {faults.units.text(length)}: weld it continuous",
+        )
+
+
+def _ends_meet(run: Intermittent, options: IntermittentRules, length: float) -> bool:
+    """Whether the welds that both ends must have leave no gap between them."""
+    with off_the_sheet():
+        end = options.end_weld(run)
+    return end is not None and bool(at_least(2.0 * end[0], length))
+
+
+def _check_exposure(run: Intermittent, rules: RuleSet, faults: Faults) -> None:
+    """Refuse gaps where they would corrode."""
+    options = rules.options.intermittent
+    if options is None or run.exposure == "protected":
+        return
+    where = "#/intermittent/exposure"
+    if run.exposure == "corrosive" or rules.family != "aisc":
+        faults.out_of_scope(
+            where,
+            f"intermittent fillets are not for corrosive conditions; weld it continuous ({options.exposure_source})",
+        )
+    elif run.member == "stiffener":
+        faults.inconsistent(where, "weathering-steel shortens the spacing in built-up members, not at a stiffener")
+
+
+def _check_tension_member(request: FilletSizeRequest, rules: RuleSet, faults: Faults) -> None:
+    """Find faults of a tension member held by longitudinal welds."""
+    member, load, here = request.tension_member, request.load, "#/tension_member"
+    assert member is not None  # noqa: S101 - asked only then
+    if rules.options.tension_member is None:
+        faults.inconsistent(here, f"the shear lag of longitudinal welds is a rule of AISC 360-22, not of {rules.id}")
+        return
+    balanced = isinstance(load, BalancedForce)
+    along = (
+        isinstance(load, SharedForce) and load.angle == 0.0 and (request.joint.kind, request.joint.sides) == ("lap", 2)
+    )
+    if not balanced and not along:
+        faults.inconsistent(
+            here, "shear lag goes with a lap held by two welds along the force alone: sides 2, angle 0 deg"
+        )
+    elif request.intermittent is not None:
+        faults.inconsistent(here, "shear lag goes with continuous welds; leave one of the two out")
+    if balanced and member.width is not None:
+        faults.inconsistent(f"{here}/width", "load.width already says how far the welds are apart; leave it out")
+    if along and member.width is None:
+        faults.inconsistent(f"{here}/width", "shear lag needs the width between the two welds")
+    length = mean_length(request)
+    if length is not None and not member.eccentricity < length:
+        faults.inconsistent(f"{here}/eccentricity", "the eccentricity is not within the length of the welds")
+
+
+def mean_length(request: FilletSizeRequest) -> float | None:
+    """Mean length of the welds that hold a tension member, mm."""
+    load = request.load
+    if isinstance(load, BalancedForce):
+        return load.length / 2.0
+    return load.length if isinstance(load, SharedForce) else None
+
+
+def _check_flange(request: FilletSizeRequest, rules: RuleSet, faults: Faults) -> None:
+    """Find faults of a plate on an unstiffened flange."""
+    flange, here = request.unstiffened_flange, "#/unstiffened_flange"
+    assert flange is not None  # noqa: S101 - asked only then
+    if rules.options.flange is None:
+        faults.inconsistent(here, f"unstiffened_flange belongs to EN 1993-1-8, not to {rules.id}; leave it out")
+        return
+    if request.joint.kind != "tee":
+        faults.inconsistent(here, f"the plate stands on the flange: joint.kind is tee, not {request.joint.kind}")
+    if request.basis != "full-strength":
+        faults.inconsistent(
+            "#/basis", 'a weld on an unstiffened flange is sized for the whole plate: use "full-strength" (4.10(5))'
+        )
+    beside = (flange.root_radius, flange.weld_throat)
+    if flange.section == "box" and beside != (None, None):
+        faults.inconsistent(here, "a box has no root radius and no web weld beside its webs; leave them out")
+    if flange.section == "i" and (beside[0] is None) == (beside[1] is None):
+        faults.inconsistent(here, "send root_radius for a rolled section, or weld_throat for a welded one")

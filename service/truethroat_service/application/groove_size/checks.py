@@ -1,0 +1,225 @@
+"""What of a groove's request does not fit together, or is beyond the scope of its rules."""
+
+from ...engine.formula import Source, cite, off_the_sheet
+from ...engine.rounding import SAME, at_least, at_most
+from ...engine.rule_set import GrooveLoad, RuleSet, Unlisted
+from ...standards.aisc_360_22 import j2_6_filler
+from ...standards.aws_d1_1_2020 import s5_6_matching
+from ...standards.en_1993_1_8_2005 import s4_7_butt_welds
+from ..core.answers import Remarks
+from ..core.faults import Faults
+from ..joints import filler_matching, grooves
+from ..joints.loads import ForceComponents
+from ..joints.metals import AISC, Metals
+from .holes import check_holes
+from .request import FlareWeld, FullWeld, GrooveForce, GrooveSizeRequest, Holes, PartialWeld, TeeButt, fits_joint, sides
+
+Cut = PartialWeld | FullWeld
+
+
+def check_request(request: GrooveSizeRequest, rules: RuleSet, faults: Faults) -> None:
+    """Find what does not fit together and what is beyond the rules' scope."""
+    weld = request.weld
+    _check_joint(request, rules, faults)
+    _check_load(request, faults)
+    if isinstance(weld, Holes):
+        with off_the_sheet():
+            check_holes(weld, request, rules, faults)
+    if isinstance(weld, PartialWeld | FullWeld):
+        _check_cut(weld, request, faults)
+    if isinstance(weld, PartialWeld):
+        _check_partial(weld, request, rules, faults)
+    if isinstance(weld, FlareWeld) and not at_most(weld.below_flush, weld.radius):
+        faults.out_of_range("#/weld/below_flush", "the face lies below where the surfaces touch")
+    if isinstance(weld, TeeButt) and not at_most(weld.unwelded, request.through):
+        faults.out_of_range("#/weld/unwelded", f"part 2 is {faults.units.text(request.through)} thick")
+    unused: dict[str, bool] = {
+        "process": isinstance(weld, TeeButt | Holes),
+        "position": isinstance(weld, TeeButt | Holes | FlareWeld),
+    }
+    for name, is_unused in unused.items():
+        if is_unused and getattr(request, name) is not None:
+            faults.inconsistent(f"#/{name}", f"the {name} changes nothing about a {weld.kind} weld; leave it out")
+
+
+def _check_joint(request: GrooveSizeRequest, rules: RuleSet, faults: Faults) -> None:
+    """Refuse a weld that the joint cannot have, or the rules do not cover."""
+    kind, weld = request.joint.kind, request.weld
+    if isinstance(weld, Holes) != (kind == "lap"):
+        right = "lap" if isinstance(weld, Holes) else "butt, tee or corner"
+        faults.inconsistent("#/joint/kind", f"a {weld.kind} weld goes with a {right} joint, not with a {kind}")
+    if isinstance(weld, TeeButt):
+        if kind != "tee":
+            faults.inconsistent("#/joint/kind", f"a T-butt is a tee, not a {kind}")
+        if rules.family != "en":
+            faults.out_of_scope(
+                "#/weld/kind", f"the rule for a T-butt is that of {s4_7_butt_welds.TEE}; {rules.id} has none"
+            )
+
+
+def _check_load(request: GrooveSizeRequest, faults: Faults) -> None:
+    """Refuse a load that the basis or the weld does not go with."""
+    load, weld = request.load, request.weld
+    if request.basis == "full-strength" and isinstance(weld, Holes):
+        faults.inconsistent("#/basis", f'a {weld.kind} weld is sized by its load: use basis "load"')
+    if request.basis == "load" and load is None:
+        faults.inconsistent("#/load", 'basis "load" needs a load')
+    if request.basis != "load" and load is not None:
+        faults.inconsistent("#/load", f'a load goes with basis "load", not with {request.basis}; leave it out')
+    if isinstance(load, ForceComponents):
+        if isinstance(weld, Holes):
+            faults.inconsistent("#/load", f"{weld.kind} welds share one force: send load.force alone")
+        if not (load.normal or load.transverse or load.longitudinal):
+            faults.inconsistent("#/load", "every component is zero; give the one that acts")
+    elif isinstance(load, GrooveForce):
+        if load.force == 0.0:
+            faults.inconsistent("#/load/force", "the force is zero; give the one that acts")
+        for name in ("length", "angle"):
+            given = getattr(load, name) is not None
+            if isinstance(weld, Holes) and given:
+                faults.inconsistent(f"#/load/{name}", f"a {weld.kind} weld has no {name} of its load; leave it out")
+            elif not isinstance(weld, Holes) and not given:
+                faults.inconsistent(f"#/load/{name}", f"a {weld.kind} weld needs the {name} of its load")
+
+
+def _check_cut(weld: Cut, request: GrooveSizeRequest, faults: Faults) -> None:
+    """Refuse a groove that the joint or its access does not allow, and an angle that belongs to none."""
+    form, one_side = weld.groove, weld.access == "one-side"
+    if weld.groove_angle is not None and form in (None, "square"):
+        why = "a square groove has no angle" if form else "an angle belongs to a groove"
+        faults.inconsistent("#/weld/groove_angle", f"{why}; {'leave it out' if form else 'send weld.groove with it'}")
+    if form is not None and not fits_joint(form, request.joint.kind):
+        faults.inconsistent("#/weld/groove", f"a {form} cannot be cut in a {request.joint.kind} joint")
+    if form is not None and sides(form) == 2 and one_side:
+        faults.inconsistent("#/weld/access", f"a {form} is welded from both sides")
+    if isinstance(weld, PartialWeld) and form == "square" and weld.depth_tolerance > 0.0:
+        faults.inconsistent("#/weld/depth_tolerance", "nothing is cut at a square edge; leave it out")
+    if isinstance(weld, FullWeld):
+        if weld.root in ("back-run", "back-gouge") and one_side:
+            faults.inconsistent("#/weld/access", f"a {weld.root} is made from the second side")
+        if weld.land is not None and form == "square":
+            faults.inconsistent("#/weld/land", "a square groove has no land; leave it out")
+
+
+def _check_partial(weld: PartialWeld, request: GrooveSizeRequest, rules: RuleSet, faults: Faults) -> None:
+    """Refuse what belongs to another joint, load or rule set, and what the rules' tables do not list."""
+    if weld.reinforcing_fillet > 0.0:
+        pointer = "#/weld/reinforcing_fillet"
+        if request.joint.kind != "tee":
+            kind = request.joint.kind
+            faults.inconsistent(pointer, f"a fillet on the groove's face belongs to a tee, not to a {kind}")
+        if weld.groove == "square":
+            faults.inconsistent(pointer, "a fillet on a square edge is a fillet weld: ask /v1/fillet-size")
+    fused = weld.penetration
+    if fused is not None:
+        if fused.tolerance > fused.depth:
+            faults.inconsistent("#/weld/penetration/tolerance", "the tolerance is over the depth itself")
+        if not at_most(fused.depth, request.through):
+            faults.out_of_range(
+                "#/weld/penetration/depth", f"the groove goes through {faults.units.text(request.through)}"
+            )
+    if weld.bears:
+        if rules.family != "aisc":
+            faults.inconsistent("#/weld/bears", f"bears belongs to AISC 360-22, not to {rules.id}; leave it out")
+        elif not _presses(request.load):
+            faults.inconsistent("#/weld/bears", "a joint bears where the load presses the parts together")
+    if rules.family == "aisc" and weld.proven <= 0.0 and weld.groove != "square":
+        try:
+            # A J has a row for every process and position of the table, so what is missing here is missing for all.
+            with off_the_sheet():
+                rules.groove.deduction(grooves.coded("single-j", 0.0, request.process, request.position))
+        except Unlisted as unlisted:
+            for name, text in unlisted.faults:
+                add = faults.inconsistent if getattr(request, name) is None else faults.out_of_scope
+                add(f"#/{name}", text)
+
+
+def _presses(load: GrooveForce | ForceComponents | None) -> bool:
+    """Whether a load presses the parts together."""
+    if isinstance(load, GrooveForce):
+        return load.force < 0.0 and (load.angle or 0.0) > 0.0
+    return load is not None and load.normal < 0.0
+
+
+def check_filler(
+    request: GrooveSizeRequest, rules: RuleSet, load: GrooveLoad, found: Metals, faults: Faults, remarks: Remarks
+) -> None:
+    """Refuse a filler metal that the joint may not have; say what is taken for granted about it."""
+    if isinstance(request.weld, Holes):
+        if request.weld.leg is not None and rules.family == "aisc":
+            filler_matching.remark_on_fillets(request.parts, request.filler, request.process, remarks)
+        return
+    if rules.family == "aisc":
+        _check_aisc_filler(request, load, found, faults, remarks)
+    elif isinstance(request.weld, FullWeld | TeeButt):
+        # A T-butt that counts as full strength counts as a full penetration (4.7.3(1)).
+        source = s4_7_butt_welds.FULL_PENETRATION
+        weaker = min(float(part.tensile_strength or 0.0) for part in found.parts)
+        if found.weld.filler is None:
+            remarks.caution(
+                "matching-filler-assumed",
+                "The filler metal is taken to be at least as strong as the weaker part, as a full penetration needs.",
+                source,
+            )
+        elif not at_least(found.weld.filler, weaker):
+            least = faults.units.stress_text(weaker)
+            faults.out_of_scope(
+                "#/filler",
+                f"a full penetration is as strong as the weaker part only with a filler metal of {least} or more"
+                f" ({source})",
+            )
+
+
+def _check_aisc_filler(
+    request: GrooveSizeRequest, load: GrooveLoad, found: Metals, faults: Faults, remarks: Remarks
+) -> None:
+    """Table J2.5: matching, one level lower for a full penetration in compression, no more than one level higher."""
+    assert request.filler is not None  # noqa: S101 - refused before
+    pressed_only = load.normal < 0.0 and not (load.transverse or load.longitudinal)
+    lower = 1 if pressed_only else 0
+    known = filler_matching.matching(request.parts, request.filler, request.process)
+    if known is None:
+        _check_by_strength(request, lower, found, faults, remarks)
+        return
+    name = request.filler.id or "the filler metal"
+    wanted = " to ".join(f"E{level}" for level in dict.fromkeys(known.wanted))
+    groups = " and ".join(group.name for group in known.groups)
+    source = Source(AISC, "J2.6, Table J2.5")
+    cite(s5_6_matching.GROUPS)
+    if known.standing == "over" and known.classes > filler_matching.PERMITTED_OVER:
+        faults.out_of_scope(
+            "#/filler", f"{name} is more than one class over what matches {groups}, {wanted} ({source})"
+        )
+    if isinstance(request.weld, FullWeld) and known.standing == "under" and known.classes > lower:
+        faults.out_of_scope(
+            "#/filler", f"{name} is under what matches {groups}, {wanted}, as a full penetration needs ({source})"
+        )
+    filler_matching.remark_on_hydrogen(name, known, remarks)
+
+
+def _check_by_strength(request: GrooveSizeRequest, lower: int, found: Metals, faults: Faults, remarks: Remarks) -> None:
+    """Refuse by levels of strength where a part is in no group of base metals; ``lower`` levels are allowed under."""
+    rule, level = j2_6_filler.matching_level, j2_6_filler.LEVEL
+    levels = {"l": level, "l_60": j2_6_filler.LEAST_LEVEL, "same": SAME}
+    tensile = sorted(float(part.tensile_strength or 0.0) for part in found.parts)
+    weaker, stronger = (float(rule(F_u=strength, **levels)) for strength in tensile)
+    filler, text = float(found.weld.filler or 0.0), faults.units.stress_text
+    if not at_most(filler, stronger + level):
+        faults.out_of_scope(
+            "#/filler",
+            f"{text(filler)} is more than one level of {text(level)} over the matching {text(stronger)}"
+            f" ({j2_6_filler.MATCHING})",
+        )
+    least = weaker - lower * level
+    if isinstance(request.weld, FullWeld) and not at_least(filler, least):
+        faults.out_of_scope(
+            "#/filler",
+            f"{text(filler)} is under the {text(least)} that a full penetration under this load needs"
+            f" ({j2_6_filler.MATCHING})",
+        )
+    remarks.caution(
+        "matching-by-strength",
+        "A part is in no group of base metals listed here, so matching goes by strength; the procedure has to show it"
+        + ("; between unlike steels the deposit is low-hydrogen." if weaker < stronger else "."),
+        j2_6_filler.MATCHING,
+    )

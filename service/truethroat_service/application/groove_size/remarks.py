@@ -1,0 +1,125 @@
+"""What is said beside a groove's size: why it is what it is, and what it does not cover."""
+
+from ...engine.formula import Source
+from ...engine.rule_set import GrooveLoad, RuleSet
+from ..core.answers import Remarks, Units
+from .preparations import STANDARDS, Sized
+from .request import FlareWeld, FullWeld, GrooveSizeRequest, PartialWeld
+
+AISC, EN = "ANSI/AISC 360-22", "EN 1993-1-8:2005"
+
+
+def remark(
+    request: GrooveSizeRequest, rules: RuleSet, load: GrooveLoad, chosen: Sized | None, units: Units, remarks: Remarks
+) -> None:
+    """Say what a groove's figures rest on and leave out."""
+    weld = request.weld
+    if isinstance(weld, PartialWeld):
+        _about_partial(weld, rules, units, remarks)
+    if isinstance(weld, PartialWeld | FullWeld):
+        _about_preparation(weld, rules, chosen, remarks)
+        if rules.scope.families != ("carbon-steel",):
+            remarks.caution("metal-as-carbon-steel", "Deposited metal is weighed as carbon steel, 7850 kg/m3.")
+    if isinstance(weld, FlareWeld):
+        remarks.caution(
+            "flare-radius",
+            "The radius is that of the joint's surface; twice the design wall may stand for it only at a hollow"
+            " section.",
+            Source(AISC, "Table J2.2", "second-hand"),
+        )
+    opened = isinstance(weld, FlareWeld) or (chosen is not None and chosen.detail.root in ("open", "backing"))
+    if isinstance(weld, PartialWeld | FlareWeld) and opened and load.normal > 0.0:
+        remarks.caution(
+            "one-sided",
+            "Welded from one side with its root in tension: bending that opens the root is not in these figures. Keep"
+            " the joint from turning or weld the other side.",
+            Source(EN, "4.12", "from memory")
+            if rules.family == "en"
+            else Source("AWS D1.1/D1.1M:2020", "eccentricity of one-sided grooves", "from memory"),
+        )
+    if isinstance(weld, FullWeld) and chosen is not None:
+        _about_root(request, rules, load, chosen, remarks)
+
+
+def _about_partial(weld: PartialWeld, rules: RuleSet, units: Units, remarks: Remarks) -> None:
+    """Penetration, depth achieved, bearing and reinforcement of a partial penetration."""
+    fused = weld.penetration
+    if fused is not None and fused.depth > 0.0 and fused.vouched != "proven":
+        remarks.caution(
+            f"{fused.vouched}-penetration",
+            f"Penetration of {units.text(fused.depth)} is {fused.vouched}, not proven by a qualified procedure, so it"
+            " does not count.",
+        )
+    if weld.proven > 0.0 and rules.family == "aisc":
+        remarks.caution(
+            "proven-penetration",
+            "Proven penetration counts only for a mechanized, automatic or robotic root pass made as tested.",
+            Source(AISC, "J2.1a"),
+        )
+    if rules.groove.by_test is not None:
+        remarks.caution(
+            "depth-consistently-achieved",
+            "No fixed amount is taken off the prepared depth: the throat is the depth consistently achieved, to be"
+            " shown by procedure test.",
+            rules.groove.by_test,
+        )
+    if weld.bears:
+        remarks.caution(
+            "designed-to-bear",
+            "Compression goes through bearing and is not in the weld; the surfaces must be finished to bear, and the"
+            " splice of a member that is no column still takes the least force of J1.4(b).",
+            Source(AISC, "Table J2.5, J1.4"),
+        )
+    if weld.reinforcing_fillet > 0.0:
+        remarks.caution(
+            "throat-to-finished-face",
+            "The throat runs to the finished face at a slant, so every part of the force is taken as shear on it; the"
+            " least throat is kept by the groove without its fillet.",
+        )
+
+
+def _about_preparation(weld: PartialWeld | FullWeld, rules: RuleSet, chosen: Sized | None, remarks: Remarks) -> None:
+    """Where the preparation comes from."""
+    standard = STANDARDS[rules.family]
+    if chosen is None:
+        if isinstance(weld, FullWeld):
+            remarks.caution(
+                "no-listed-preparation",
+                f"No preparation of {standard} listed here fits; the procedure has to be qualified with its own.",
+            )
+    elif chosen.detail.id is None:
+        remarks.caution(
+            "not-a-listed-detail",
+            f"The preparation goes by its form alone: no detail of {standard} is listed here for it, so the procedure"
+            " has to be qualified with it.",
+        )
+    elif isinstance(weld, FullWeld):
+        remarks.caution(
+            "gap-and-land",
+            "Where the detail allows a range and the request names no value, the middle of gap and land is taken;"
+            " the metal goes by them.",
+        )
+
+
+def _about_root(request: GrooveSizeRequest, rules: RuleSet, load: GrooveLoad, chosen: Sized, remarks: Remarks) -> None:
+    """Root of a full penetration: open from one side, or on backing that stays."""
+    root = chosen.detail.root
+    if root == "open":
+        remarks.caution(
+            "one-side-without-backing",
+            "Full penetration from one side without backing has to be shown by the procedure; naval practice counts no"
+            " more than 80 % of such a butt.",
+            Source("MIL-STD-1689A(SH)", "one-side butt without backing", "second-hand"),
+        )
+    if root == "backing" and request.joint.kind in ("tee", "corner") and rules.family == "aisc" and load.normal > 0.0:
+        remarks.caution(
+            "backing-left-in",
+            "With backing left in at a tee or corner in tension the filler metal must be notch-tough (20 ft-lb at"
+            " 40 F).",
+            Source(AISC, "J2.6"),
+        )
+    if root == "back-gouge":
+        remarks.caution(
+            "back-gouge",
+            "The metal of the gouge is that of a groove 6 mm deep and 9 mm wide; gouge to sound metal.",
+        )

@@ -1,0 +1,89 @@
+"""Leg of a single-pass fillet against its arc energy, and what a leg over the required one costs in heat."""
+
+from dataclasses import dataclass
+from typing import Any
+
+from ...engine.formula import about
+from ...practice import deposition, leg_energy
+from ..core.answers import Remarks, Units
+from ..core.quantities import ENERGY_PER_LENGTH, TIME
+from .cooling import Band, Seam, cooling_off_the_sheet
+
+
+@dataclass(frozen=True, slots=True)
+class Laid:
+    """What is known of the fillet: arc energy (kJ/mm), deposition (kg/s) at a speed (mm/s), legs (mm), efficiency."""
+
+    arc_energy: float | None
+    deposition_rate: float | None
+    travel_speed: float | None
+    leg: float | None
+    required_leg: float | None
+    efficiency: float | None
+
+
+def fillet(laid: Laid, seam: Seam | None, units: Units, remarks: Remarks) -> dict[str, Any]:
+    """Legs that go with the arc energy and with the metal, arc energy that goes with the leg, and the excess."""
+    usual_leg = bead = energy = None
+    if laid.arc_energy is not None:
+        usual_leg = float(leg_energy.leg_of_energy(E=laid.arc_energy, h=leg_energy.ENERGY_PER_SQUARE))
+    if laid.deposition_rate is not None and laid.travel_speed is not None:
+        area = leg_energy.bead_area(G=laid.deposition_rate, rho=deposition.STEEL, v=laid.travel_speed)
+        bead = {"area": units.area(float(area)), "leg": units.length(float(leg_energy.leg_of_area(A_laid=area)))}
+    if laid.leg is not None:
+        with about("leg"):
+            energy = float(leg_energy.energy_of_leg(z=laid.leg, h=leg_energy.ENERGY_PER_SQUARE))
+    remarks.caution(
+        "leg-from-energy",
+        "Leg and arc energy go together only roughly: a single pass, mostly submerged-arc work. Weld a test piece.",
+        leg_energy.LEG,
+    )
+    return {
+        "usual_leg": None if usual_leg is None else units.length(usual_leg),
+        "bead": bead,
+        "usual_arc_energy": None if energy is None else units.of(ENERGY_PER_LENGTH, energy),
+        "oversize": _oversize(laid, energy, seam, units, remarks),
+    }
+
+
+def _oversize(
+    laid: Laid, energy: float | None, seam: Seam | None, units: Units, remarks: Remarks
+) -> dict[str, Any] | None:
+    """Heat and cooling of the leg laid against those of the leg required."""
+    if laid.leg is None or laid.required_leg is None or energy is None:
+        return None
+    with about("required leg"):
+        needed = float(leg_energy.energy_of_leg(z=laid.required_leg, h=leg_energy.ENERGY_PER_SQUARE))
+    times: list[Band] = []
+    if seam is not None and laid.efficiency is not None:
+        times = [cooling_off_the_sheet(seam, laid.efficiency * value) for value in (needed, energy)]
+    ratio = energy / needed
+    if ratio > 1.0:
+        _say_grain(laid, needed, energy, times, units, remarks)
+    return {
+        "required_arc_energy": units.of(ENERGY_PER_LENGTH, needed),
+        "heat_ratio": ratio,
+        "cooling_time_required": _time(times[0], units) if times else None,
+        "cooling_time_laid": _time(times[1], units) if times else None,
+    }
+
+
+def _say_grain(laid: Laid, needed: float, energy: float, times: list[Band], units: Units, remarks: Remarks) -> None:
+    """Say in words what the oversize does to the grain."""
+    energies = [units.of(ENERGY_PER_LENGTH, value)["text"] for value in (energy, needed)]
+    cools = ""
+    if times:
+        long, short = (units.of(TIME, time.most)["text"] for time in reversed(times))
+        cools = f" It cools from 800 to 500 degC in up to {long} instead of {short}."
+    legs = [units.text(leg or 0.0) for leg in (laid.leg, laid.required_leg)]
+    remarks.because(
+        f"A leg of {legs[0]} in one pass takes about {energies[0]} of arc energy, the {legs[1]} required about"
+        f" {energies[1]}: {energy / needed:.2g} times the heat.{cools} The longer the steel beside the weld stays hot,"
+        " the coarser its grain grows and the less tough it is left; quenched and thermomechanical steels soften too."
+        " Lay the leg required, or lay the larger one in several passes."
+    )
+
+
+def _time(time: Band, units: Units) -> dict[str, Any]:
+    """Band of times as an answer shows it."""
+    return {"least": units.of(TIME, time.least), "most": units.of(TIME, time.most)}

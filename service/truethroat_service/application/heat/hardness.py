@@ -1,0 +1,84 @@
+"""Hardness beside a weld as a band about two models, held against the limit of a steel group."""
+
+from typing import Any
+
+from ...engine.formula import Formula, about, cite
+from ...engine.rounding import at_least, at_most
+from ...practice import hardness as models
+from ...standards.en_1011_2_2001 import c_3_method_b
+from ...standards.iso_15614_1_2017 import hardness_limits
+from ..core.answers import Remarks
+from .cooling import Band
+from .steel import Composition, Lacking, shares
+
+
+def hardness(
+    composition: Composition, time: Band, group: int | None, heat_treated: bool, remarks: Remarks
+) -> dict[str, Any]:
+    """Hardness HV10 over a band of cooling times, s; raises :class:`Lacking` where the models do not reach."""
+    _check(composition)
+    known = shares(composition, models.ELEMENTS)
+    found = {"dueren": _dueren(known, time), "yurioka": _yurioka(known, time)}
+    least = min(model["least"] for model in found.values()) - models.MARGIN
+    most = max(model["most"] for model in found.values()) + models.MARGIN
+    remarks.caution(
+        "hardness-scatter",
+        f"No model of hardness is good to better than {models.MARGIN:g} HV; the band has that much on either side.",
+        models.SCATTER,
+    )
+    if composition.share("B"):
+        remarks.caution("boron-hardens", "Boron hardens more than either model counts; measure the hardness.")
+    limit, standing = None, None
+    if group is not None:
+        cite(hardness_limits.LIMITS)
+        limit = hardness_limits.largest_hardness(group, heat_treated)
+        standing = "within" if at_most(most, limit) else "over" if not at_least(limit, least) else "open"
+    return {
+        **found,
+        "band": {"least": least, "most": most},
+        "limit": limit,
+        "standing": standing,
+        "source": str(hardness_limits.LIMITS) if group is not None else None,
+    }
+
+
+def _check(composition: Composition) -> None:
+    """Refuse a steel that the models were not made for: there, the limits of method B."""
+    for element, share in composition.known(c_3_method_b.COMPOSITION).items():
+        limits = c_3_method_b.COMPOSITION[element]
+        if not (at_least(share, limits.least) and at_most(share, limits.most)):
+            raise Lacking(f"goes by steels with {element} of {limits} ({c_3_method_b.SCOPE})")
+
+
+def _of(known: dict[str, float], made: Formula[...]) -> float:
+    """Value of a formula that takes shares of elements alone."""
+    return float(made(**{element: known[element] for element in made.args}))
+
+
+def _dueren(known: dict[str, float], time: Band) -> dict[str, float]:
+    """Hardness by Dueren."""
+    carbon, worth = known["C"], _of(known, models.alloying)
+    martensite = models.dueren_martensite(C=carbon)
+    bainite = models.dueren_bainite(C=carbon, X=worth)
+    ends = []
+    for seconds in (time.most, time.least):
+        with about(f"{seconds:.4g} s"):
+            mixed = models.dueren_mixed(C=carbon, X=worth, t=seconds, s_1=models.SECOND)
+            ends.append(float(models.dueren(HV_x=mixed, HV_M=martensite, HV_B=bainite)))
+    return {"least": ends[0], "most": ends[1], "martensite": float(martensite), "bainite": float(bainite)}
+
+
+def _yurioka(known: dict[str, float], time: Band) -> dict[str, float]:
+    """Hardness by Yurioka."""
+    first = _of(known, models.equivalent_martensite)
+    second = _of(known, models.equivalent_bainite)
+    third = _of(known, models.equivalent_end)
+    martensite = models.yurioka_martensite(C=known["C"])
+    bainite = models.yurioka_bainite(CE_2=second)
+    t_M = models.time_to_martensite(CE_1=first, s_1=models.SECOND)
+    t_B = models.time_without_martensite(CE_3=third, s_1=models.SECOND)
+    ends = []
+    for seconds in (time.most, time.least):
+        with about(f"{seconds:.4g} s"):
+            ends.append(float(models.yurioka(H_M=martensite, H_B=bainite, t=seconds, t_M=t_M, t_B=t_B)))
+    return {"least": ends[0], "most": ends[1], "martensite": float(martensite), "bainite": float(bainite)}

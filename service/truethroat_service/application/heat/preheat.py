@@ -1,0 +1,149 @@
+"""Preheat by EN 1011-2 methods A and B, SEW 088 and AWS D1.1, as far as a request gives what each goes by."""
+
+from dataclasses import dataclass
+from typing import Any
+
+from ...engine.formula import cite
+from ...engine.rounding import SAME, at_least, at_most
+from ...standards.aws_d1_1_2020 import s5_preheat
+from ...standards.en_1011_2_2001 import c_2_method_a, c_3_method_b
+from ...standards.en_1011_2_2001.c_3_method_b import Range
+from ...standards.sew_088 import preheat as sew_088
+from ..core.answers import Remarks, Units
+from ..core.faults import Faults
+from ..core.quantities import TEMPERATURE, render
+from .steel import Composition
+
+_SAID = {"CET": "a CET", "d": "plates", "HD": "hydrogen contents", "Q": "heat inputs"}
+
+
+@dataclass(frozen=True, slots=True)
+class MethodB:
+    """What method B goes by: CET, weld metal's CET or None, plate (mm), hydrogen (ml/100 g), heat input (kJ/mm)."""
+
+    cet: float
+    weld_metal_cet: float | None
+    thickness: float
+    hydrogen: float
+    heat_input: float
+
+
+def check_method_b(asked: MethodB, composition: Composition | None, pointers: dict[str, str], faults: Faults) -> None:
+    """Refuse what lies beyond the limits of method B; ``pointers`` says where each value came from."""
+    values = {
+        "CET": _governing(asked),
+        "d": asked.thickness,
+        "HD": asked.hydrogen,
+        "Q": asked.heat_input,
+    }
+    for name, value in values.items():
+        _held(value, c_3_method_b.RANGES[name], pointers[name], f"method B takes {_SAID[name]} of", faults)
+    if composition is not None:
+        for element, share in composition.known(c_3_method_b.COMPOSITION).items():
+            limits = c_3_method_b.COMPOSITION[element]
+            _held(share, limits, f"#/composition/{element}", f"method B takes steels with {element} of", faults)
+
+
+def _held(value: float, limits: Range, pointer: str, said: str, faults: Faults) -> None:
+    """Add a fault where a value lies outside the limits."""
+    if not (at_least(value, limits.least) and at_most(value, limits.most)):
+        faults.out_of_scope(pointer, f"{said} {limits} ({c_3_method_b.SCOPE}); here {value:.4g}")
+
+
+def _governing(asked: MethodB) -> float:
+    """CET that governs, without its working."""
+    if asked.weld_metal_cet is None:
+        return asked.cet
+    return max(asked.cet, asked.weld_metal_cet + c_3_method_b.WELD_METAL_MARGIN)
+
+
+def method_b(asked: MethodB, start: float, units: Units, remarks: Remarks) -> dict[str, Any]:
+    """Preheat by method B and by its variant in SEW 088."""
+    cet = asked.cet
+    if asked.weld_metal_cet is None:
+        remarks.caution(
+            "weld-metal-cet-not-given",
+            "The parent's CET alone is counted; weld metal whose CET is less than 0.03 under it governs, with 0.03 on"
+            " top.",
+            c_3_method_b.MARGIN,
+        )
+    else:
+        cet = float(
+            c_3_method_b.governing_equivalent(
+                CET=asked.cet, CET_w=asked.weld_metal_cet, m=c_3_method_b.WELD_METAL_MARGIN
+            )
+        )
+    by = {"CET_g": cet, "d": asked.thickness, "HD": asked.hydrogen, "Q": asked.heat_input}
+    found = {
+        "method_b": float(c_3_method_b.preheat(**by, **c_3_method_b.COEFFICIENTS)),
+        "sew_088": float(sew_088.preheat(**by, **sew_088.COEFFICIENTS)),
+    }
+    sources = {"method_b": c_3_method_b.PREHEAT, "sew_088": sew_088.PREHEAT}
+    return {
+        name: {
+            "temperature": units.of(TEMPERATURE, temperature),
+            "met": bool(at_least(start, temperature)),
+            "source": str(sources[name]),
+        }
+        for name, temperature in found.items()
+    }
+
+
+def method_a(
+    ce: float | None,
+    heat_input: float | None,
+    hydrogen: float,
+    combined_thickness: float | None,
+    units: Units,
+    remarks: Remarks,
+) -> dict[str, Any]:
+    """Hydrogen scale and, from Table C.1, the combined thickness that needs no preheat."""
+    cite(c_2_method_a.HYDROGEN_SCALE)
+    free: float | None = None
+    if ce is not None and heat_input is not None and c_2_method_a.in_table_c_1(ce, heat_input):
+        columns = c_2_method_a.COLUMNS
+        free = float(
+            c_2_method_a.without_preheat_to(
+                CE=ce, Q=heat_input, HD=hydrogen, CE_1=columns["CE_1"], Q_2=columns["Q_2"], same=SAME
+            )
+        )
+    remarks.caution(
+        "method-a-reads-charts",
+        "Method A reads its preheat off charts and has no formula. Table C.1 is used in their place, by its column that"
+        " is no kinder: it says up to which combined thickness no preheat is needed, and nothing beyond.",
+        c_2_method_a.CHARTS,
+    )
+    return {
+        "hydrogen_scale": c_2_method_a.hydrogen_scale(hydrogen),
+        "without_preheat_to": None if free is None else units.length(free, "down"),
+        "free_of_preheat": None
+        if free is None or combined_thickness is None
+        else bool(at_most(combined_thickness, free)),
+        "source": str(c_2_method_a.TABLE_C_1),
+    }
+
+
+def aws_d1_1(category: str, thickest: float, start: float, units: Units, remarks: Remarks) -> dict[str, Any]:
+    """Preheat of AWS D1.1 by category and thickest part; degrees Celsius are those printed beside."""
+    temperature = float(s5_preheat.PREHEAT[category](t=thickest))
+    fahrenheit = float(round(TEMPERATURE.from_engine(temperature, "degF")))
+    if fahrenheit == 32.0:
+        remarks.caution(
+            "cold-steel", "Steel below 32 degF (0 degC) is first raised to 70 degF (20 degC).", s5_preheat.COLD_STEEL
+        )
+    remarks.caution(
+        "categories-move",
+        f"Category {category}: {s5_preheat.CATEGORIES[category]}. Grades move between categories by edition: read the"
+        " edition of the contract.",
+    )
+    return {
+        "category": category,
+        "temperature": units.of(TEMPERATURE, temperature),
+        "printed": {
+            "fahrenheit": render(TEMPERATURE, TEMPERATURE.to_engine(fahrenheit, "degF"), "us"),
+            "celsius": render(TEMPERATURE, s5_preheat.PRINTED[fahrenheit], "metric"),
+        },
+        "thickest_part": units.length(thickest),
+        "met": bool(at_least(start, temperature) or at_least(start, s5_preheat.PRINTED[fahrenheit])),
+        "source": str(s5_preheat.TABLE_5_8),
+    }

@@ -1,0 +1,303 @@
+"""Use case: every way to make one joint, sized and costed on the same rules, ranked, and what each is held to."""
+
+from collections.abc import Mapping
+from dataclasses import asdict, dataclass
+from math import pi
+from types import MappingProxyType
+from typing import Any
+
+from ...engine.formula import off_the_sheet, working
+from ...engine.rounding import SAME, at_least, at_most
+from ...engine.rule_set import RuleSet
+from ..core.answers import Remarks, Units, Verdict, answer
+from ..core.faults import Faults
+from ..core.quantities import ANGLE, ENERGY, MASS, WORKING_TIME
+from ..joints.metals import metals
+from ..joints.quality_sets import Quality
+from ..joints.rule_sets import chosen
+from ..joints.seams import FINISHES
+from ..joints.throat_budget import Budget, budget
+from ..joints.throat_chance import Spread, chance_short
+from . import costs as plan_costs
+from .asking import RESOURCES, Answer, Parts, Unworkable
+from .hold import hold, most_face, quality_of
+from .ranking import Costs, Ranked, comparable, ranked
+from .request import JointPlanRequest
+from .ways import WAYS, Made
+
+WARNING = tuple(verdict.value for verdict in (Verdict.TOO_FAST, Verdict.TOO_SLOW, Verdict.RAISED, Verdict.HIGH))
+"""Verdicts of single resources that a plan passes on of every way."""
+
+KINDS = {"filler": MASS, "time": WORKING_TIME, "heat": ENERGY, "distortion": ANGLE}
+"""Costs a way is ranked by, and what each is measured in."""
+
+
+@dataclass(frozen=True, slots=True)
+class _Way:
+    """A way that works, with all that was found of it."""
+
+    name: str
+    made: Made
+    parts: dict[str, Answer]
+    costs: Costs
+    left_out: dict[str, str]
+    budget: Budget | None
+    chance: float | None
+
+
+def joint_plan(request: JointPlanRequest) -> dict[str, Any]:
+    """Plan a joint; raises ``Refused`` with every fault found."""
+    remarks, units = Remarks(), Units(request.common.units)
+    rules = _check(request, units)
+    quality = quality_of(request, rules.family)
+    ways: list[_Way] = []
+    refused: list[dict[str, Any]] = []
+    with working() as sheet:
+        for name, way in WAYS[request.joint.kind].items():
+            parts = Parts()
+            try:
+                made = way(request, parts)
+            except Unworkable as error:
+                refused.append({"way": name, "why": list(error.reasons)})
+            else:
+                found = _found(request, name, made, parts)
+                too_high = _too_high(request, made, quality, units)
+                if too_high is None:
+                    ways.append(found)
+                else:
+                    refused.append({"way": name, "why": [too_high]})
+    places = ranked([way.costs for way in ways], request.weights.by_kind())
+    order = sorted(range(len(ways)), key=lambda index: (places[index].rank, index))
+    shown = [_shown(request, ways, places, index, place == 0, quality, units) for place, index in enumerate(order)]
+    _say(request, ways, refused, order, remarks)
+    planned = answer(
+        "joint_plan",
+        request,
+        sheet,
+        remarks,
+        Verdict.ENOUGH if ways else Verdict.CANNOT_BE_REACHED,
+        {
+            "recommended": ways[order[0]].name if ways else None,
+            "compared_by": list(_compared(request, ways)),
+            "quality": quality,
+            "ways": shown,
+            "refused": refused,
+        },
+        rule_set=rules.id,
+        parameters=rules.parameters,
+    )
+    _rests_on(planned["provenance"], ways)
+    return planned
+
+
+def _rests_on(provenance: dict[str, Any], ways: list[_Way]) -> None:
+    """Add to a plan's provenance the clauses and editions that the single answers rest on."""
+    for field in ("clauses", "editions"):
+        every = [entry for way in ways for made in way.parts.values() for entry in made["provenance"][field]]
+        provenance[field] = list(dict.fromkeys([*provenance[field], *every]))
+
+
+def _check(request: JointPlanRequest, units: Units) -> RuleSet:
+    """Rule set, once everything fits together."""
+    faults = Faults(units)
+    rules, beta_w = chosen(request.rule_set, request.parameters, faults)
+    kind, basis = request.joint.kind, request.basis
+    if kind == "outside-corner" and basis != "throat":
+        faults.inconsistent("#/basis", 'an outside corner is planned for a throat: send basis "throat"')
+    if kind not in ("outside-corner", "butt") and basis == "throat":
+        faults.inconsistent("#/basis", f"a {kind} is planned for a load or for full strength, not for a throat")
+    for field, belongs in (("load", "load"), ("required_throat", "throat")):
+        given = getattr(request, field) is not None
+        if given != (basis == belongs):
+            said = f"is missing: basis {basis} goes by it" if not given else f"goes with basis {belongs}, not {basis}"
+            faults.inconsistent(f"#/{field}", said)
+    if request.required_throat is not None and not at_most(request.required_throat, min(request.thickness)):
+        faults.out_of_range(
+            "#/required_throat",
+            f"{units.text(request.required_throat)} is more than the thinner part's"
+            f" {units.text(min(request.thickness))}: the part itself would part first",
+        )
+    possible = {"outside-corner": FINISHES["open-corner"], "butt": FINISHES["butt"]}.get(kind, ("as-welded",))
+    if request.finish.to not in possible:
+        faults.inconsistent("#/finish/to", f"a {kind} is finished {' or '.join(possible)}, not {request.finish.to}")
+    if request.penetration.tolerance > request.penetration.depth:
+        faults.inconsistent("#/penetration/tolerance", "the tolerance is over the depth itself")
+    if at_least(request.tolerances.thickness, min(request.thickness)):
+        faults.inconsistent("#/tolerances/thickness", "the tolerance is over the thickness itself")
+    _check_companions(request, faults)
+    if basis != "throat":
+        if rules.weld is None:
+            faults.inconsistent("#/rule_set", f"{rules.id} claims no strength: it plans for a throat alone")
+        else:
+            metals(rules, request.parts, request.filler, beta_w, None, faults, Remarks(), request.process)
+    faults.refuse()
+    return rules
+
+
+def _check_companions(request: JointPlanRequest, faults: Faults) -> None:
+    """Find fields that go with another one, or with another kind of joint."""
+    window, kind = request.cooling_window, request.joint.kind
+    if window is not None and not at_least(window.most, window.least):
+        faults.inconsistent("#/cooling_window/most", "is shorter than the least")
+    if window is not None and request.arc is None:
+        faults.inconsistent("#/cooling_window", "goes with arc, which is not given")
+    if request.hydrogen is not None and request.composition is None:
+        faults.inconsistent("#/hydrogen", "goes with composition, which is not given")
+    if request.preheat is not None and (request.arc, request.composition, request.preheat_category) == (None,) * 3:
+        faults.inconsistent("#/preheat", "goes with arc, composition or preheat_category, and none is given")
+    if request.intermittent is not None and kind not in ("tee", "lap"):
+        faults.inconsistent("#/intermittent", f"a {kind} has no intermittent way; leave it out")
+    if request.held_from_turning and kind not in ("tee", "butt"):
+        faults.inconsistent("#/held_from_turning", f"changes nothing of a {kind}; leave it out")
+    if request.bevelling_speed is not None and kind in ("lap", "inside-corner"):
+        faults.inconsistent("#/bevelling_speed", f"no edge of a {kind} is bevelled; leave it out")
+    if kind == "butt" and abs(request.joint.angle - pi / 2) > SAME:
+        faults.inconsistent("#/joint/angle", "the parts of a butt lie in one plane; leave it out")
+    if request.basis == "throat" and request.joint.root_gap > 0.0:
+        faults.inconsistent("#/joint/root_gap", "a seam prepared for a throat is closed tight; leave it out")
+    _check_tolerances(request, faults)
+
+
+_LOOSE: Mapping[str, tuple[str, ...]] = MappingProxyType(
+    {
+        "legs": ("tee", "lap", "inside-corner", "outside-corner"),
+        "depth": ("tee", "outside-corner", "butt"),
+        "thickness": ("outside-corner", "butt"),
+        "face_height": ("outside-corner", "butt"),
+    }
+)
+"""Joints some way of which each tolerance counts in."""
+
+
+def _check_tolerances(request: JointPlanRequest, faults: Faults) -> None:
+    """Find tolerances that count in no way of the joint, and a spread of none."""
+    told = asdict(request.tolerances)
+    for name, kinds in _LOOSE.items():
+        by_throat = name in ("depth", "legs") or request.basis == "throat"
+        if told[name] and (request.joint.kind not in kinds or not by_throat):
+            faults.inconsistent(f"#/tolerances/{name}", "counts in no way to make this joint; leave it out")
+    spread = request.spread
+    if spread is None:
+        return
+    if not (any(told.values()) or request.finish.tolerance or request.penetration.tolerance):
+        faults.inconsistent("#/spread", "goes with a tolerance, and none is given")
+    if spread.deviations is not None and spread.distribution != "normal":
+        faults.inconsistent("#/spread/deviations", "goes with a normal distribution; leave it out")
+
+
+def _too_high(request: JointPlanRequest, made: Made, quality: Quality | None, units: Units) -> str | None:
+    """Why a face may not be left so high, if it may not."""
+    most = None if made.face is None else most_face(request, made, quality)
+    if most is None or made.face is None or at_most(made.face, most):
+        return None
+    return f"a face of {units.text(made.face)} is more than the {units.text(most)} that {quality} allows"
+
+
+def _found(request: JointPlanRequest, name: str, made: Made, parts: Parts) -> _Way:
+    """Costs, budget and chance of a way."""
+    left_out: dict[str, str] = {}
+    with off_the_sheet():
+        costs = plan_costs.costs(request, made, parts, left_out)
+    found = chance = None
+    if made.judged is None:
+        left_out["budget"] = "its throat is that of the parts or of no one section"
+    else:
+        judged = made.judged
+        found = budget(judged.shape, judged.lengths, judged.worse, judged.required)
+        chance = chance_short(judged.shape, judged.lengths, judged.worse, judged.required, request.spread or Spread())
+    return _Way(name, made, parts.answers, costs, left_out, found, chance)
+
+
+def _shown(
+    request: JointPlanRequest,
+    ways: list[_Way],
+    places: list[Ranked],
+    index: int,
+    first: bool,
+    quality: Quality | None,
+    units: Units,
+) -> dict[str, Any]:
+    """One way as an answer shows it; the single resources' answers whole for the first, or for all if asked."""
+    way, place = ways[index], places[index]
+    whole = first or request.detail == "all"
+    return {
+        "way": way.name,
+        "size": way.made.size,
+        "rank": place.rank,
+        "score": place.score,
+        "dominated_by": [ways[other].name for other in place.dominated_by],
+        "costs": {
+            kind: None if way.costs[kind] is None else units.of(dimension, way.costs[kind] or 0.0)
+            for kind, dimension in KINDS.items()
+        },
+        "budget": None if way.budget is None else way.budget.dump(units),
+        "chance_short": way.chance,
+        "hold": hold(request, way.made, quality, units),
+        "verdicts": {operation: part["verdict"] for operation, part in way.parts.items()},
+        "left_out": [{"field": field, "reason": reason} for field, reason in way.left_out.items()],
+        "parts": {operation: way.parts.get(operation) for operation in RESOURCES} if whole else None,
+    }
+
+
+def _compared(request: JointPlanRequest, ways: list[_Way]) -> tuple[str, ...]:
+    """Costs that the ways are told apart by."""
+    return comparable([way.costs for way in ways], request.weights.by_kind()) if ways else ()
+
+
+def _say(
+    request: JointPlanRequest,
+    ways: list[_Way],
+    refused: list[dict[str, Any]],
+    order: list[int],
+    remarks: Remarks,
+) -> None:
+    """Say what is recommended, what stands against it and what was left out."""
+    if not ways:
+        remarks.because("No way keeps the rules: each is refused for the reason beside it.")
+        return
+    best = ways[order[0]]
+    kinds = _compared(request, ways)
+    if len(ways) == 1:
+        remarks.because(f"{best.name} is the one way that keeps the rules.")
+    elif kinds:
+        remarks.because(f"{best.name} comes first of {len(ways)} ways by {', '.join(kinds)} at the weights given.")
+    else:
+        remarks.because("Nothing that carries weight is known of every way, so they are not told apart.")
+    unknown = [kind for kind, weight in request.weights.by_kind().items() if weight > 0.0 and kind not in kinds]
+    if unknown and len(ways) > 1:
+        remarks.caution(
+            "not-compared", f"Not known of every way, and so left out of the ranking: {', '.join(unknown)}."
+        )
+    _caution(request, [ways[index] for index in order], remarks)
+
+
+def _caution(request: JointPlanRequest, ways: list[_Way], remarks: Remarks) -> None:
+    """Say what the plan rests on: its own, then what the single resources say of the ways."""
+    if request.penetration.depth > 0.0 and request.penetration.vouched != "proven":
+        remarks.caution(
+            f"{request.penetration.vouched}-penetration",
+            f"Penetration is {request.penetration.vouched}: no way counts on it until a qualified procedure proves it.",
+        )
+    seen = {caution["code"] for caution in remarks.cautions}
+    for way in ways:
+        for made in way.parts.values():
+            for caution in made["cautions"]:
+                if caution["code"] not in seen:
+                    seen.add(caution["code"])
+                    remarks.cautions.append(caution)
+    for way in ways:
+        if way.chance:
+            remarks.caution(
+                "may-be-short",
+                f"{way.name}: {way.chance:.2%} of such seams would be short, their lengths beyond the tolerances.",
+                (request.spread or Spread()).source,
+            )
+        for operation, part in way.parts.items():
+            if part["verdict"] in WARNING:
+                said = f"{way.name}: {operation.replace('_', ' ')} says {part['verdict']}."
+                remarks.caution(part["verdict"], said)
+    if any(way.made.cuts for way in ways):
+        bevelled = "" if request.bevelling_speed is None else " and bevelling"
+        remarks.caution(
+            "not-all-timed", f"Time is that of welding{bevelled}; other cutting, gouging and grinding is not."
+        )

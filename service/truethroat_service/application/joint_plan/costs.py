@@ -1,0 +1,154 @@
+"""What a way costs: filler, time, heat and distortion, each asked of its own resource, and its risk of cracks."""
+
+from dataclasses import replace
+from typing import Any
+
+from ...practice import leg_energy
+from ...reference.loader import MATERIALS
+from ..crack_risk import CrackRiskRequest
+from ..distortion import DistortionRequest
+from ..distortion.cases import Joint, Tee
+from ..filler_quantity import FillerQuantityRequest
+from ..filler_quantity.estimates import Weld
+from ..heat.request import ROOM_TEMPERATURE, HeatRequest, SeamKind
+from ..joints.weld_sections import measured
+from .asking import Answer, Parts, Unworkable, engine
+from .ranking import Costs
+from .request import JointPlanRequest
+from .ways import Made, common
+
+
+def costs(request: JointPlanRequest, made: Made, parts: Parts, left_out: dict[str, str]) -> Costs:
+    """Filler in kg, time on the clock in s, heat in kJ and angular change in rad; None where it cannot be told.
+
+    A resource that cannot answer is put into ``left_out`` with its reason.
+    """
+    quantity = _asked(parts, left_out, "filler_quantity", _quantity(request, made))
+    heat = turned = None
+    told = (request.arc, request.composition, request.preheat_category)
+    if made.laid == "fillet" or any(field is not None for field in told):
+        heat = _asked(parts, left_out, "heat", _heat(request, made))
+    else:
+        left_out["heat"] = "goes by the arc of a pass, the steel's composition or its category, and none is told"
+    joint = _in_runs(made.joint, quantity)
+    if joint is None:
+        left_out["distortion"] = "no method knows this joint"
+    else:
+        turned = _asked(parts, left_out, "distortion", DistortionRequest(joint, common=common(request)))
+    if made.laid == "fillet":
+        _asked(parts, left_out, "crack_risk", _crack(request, made))
+    else:
+        left_out["crack_risk"] = "goes by the width and depth of a bead, which no groove tells"
+    return {
+        "filler": None if quantity is None else engine(quantity["totals"]["deposited"]),
+        "time": _time(request, made, quantity),
+        "heat": _total_heat(request, made, quantity, heat),
+        "distortion": None
+        if turned is None or turned["angular"]["high"] is None
+        else engine(turned["angular"]["high"]),
+    }
+
+
+def _asked(parts: Parts, left_out: dict[str, str], operation: str, request: Any) -> Answer | None:
+    """Answer of a resource, or why there is none."""
+    try:
+        return parts.ask(operation, request)
+    except Unworkable as error:
+        left_out[operation] = str(error)
+        return None
+
+
+def _in_runs(joint: Joint | None, quantity: Answer | None) -> Joint | None:
+    """Joint with its runs where a method goes by them: a fillet on one side of a tee."""
+    if isinstance(joint, Tee) and joint.sides == 1 and quantity is not None:
+        passes = quantity["welds"][0]["passes"]
+        return joint if passes is None else replace(joint, runs=passes["most"])
+    return joint
+
+
+def _time(request: JointPlanRequest, made: Made, quantity: Answer | None) -> float | None:
+    """Time on the clock, at most: welding, and bevelling where its speed is told."""
+    if quantity is None or quantity["totals"]["working_time"] is None:
+        return None
+    welding = engine(quantity["totals"]["working_time"]["most"])
+    if request.bevelling_speed is None:
+        return welding
+    return welding + made.cuts * request.length / request.bevelling_speed
+
+
+def _quantity(request: JointPlanRequest, made: Made) -> FillerQuantityRequest:
+    """Welds of the way."""
+    filler = None if request.filler is None else request.filler.id
+    material = request.parts[0].material
+    density = None
+    if filler is None and material is not None and MATERIALS[material].family != "carbon-steel":
+        density = MATERIALS[material].density_kg_m3 * 1e-9
+    welds = tuple(
+        Weld(
+            shape=shape,
+            length=request.length * made.share,
+            filler=filler,
+            density=density,
+            process=request.process,
+            position=request.position,
+            deposition=request.deposition,
+            efficiency=request.efficiency,
+            operator_factor=request.operator_factor,
+            gas_flow=request.gas_flow,
+        )
+        for shape in made.shapes
+    )
+    return FillerQuantityRequest(welds, request.prices, common=common(request))
+
+
+def _heat(request: JointPlanRequest, made: Made) -> HeatRequest:
+    """One pass of the way; cooling goes by the thinner part, preheat by the thicker."""
+    seam: SeamKind = "butt-fill"
+    if made.laid == "fillet":
+        seam = "corner-fillet" if "corner" in request.joint.kind else "tee-fillet"
+    told = request.arc is not None or request.composition is not None
+    return HeatRequest(
+        arc=request.arc,
+        process=request.process,
+        thickness=request.thinner if told else None,
+        seam=seam,
+        preheat=ROOM_TEMPERATURE if request.preheat is None else request.preheat,
+        cooling_window=request.cooling_window,
+        composition=request.composition,
+        hydrogen=request.hydrogen,
+        preheat_category=request.preheat_category,
+        thickest_part=None if request.preheat_category is None else max(request.thickness),
+        leg=made.leg if made.laid == "fillet" else None,
+        required_leg=made.required_leg,
+        common=common(request),
+    )
+
+
+def _crack(request: JointPlanRequest, made: Made) -> CrackRiskRequest:
+    """Fillet of the way, by its size against the parts it chills on."""
+    return CrackRiskRequest(
+        joint="fillet",
+        process=request.process,
+        thickness=request.thickness,
+        leg=made.leg,
+        common=common(request),
+    )
+
+
+def _total_heat(request: JointPlanRequest, made: Made, quantity: Answer | None, heat: Answer | None) -> float | None:
+    """Arc energy put into the joint, kJ: that of every pass where the arc is told, else by the metal laid."""
+    length = request.length * made.share
+    if quantity is None:
+        return None
+    if request.arc is None:
+        area = sum(measured(shape).area for shape in made.shapes)
+        # A flat fillet of equal legs at 90 deg has half its leg squared as area.
+        leg = float(leg_energy.leg_of_area(A_laid=area))
+        return float(leg_energy.energy_of_leg(z=leg, h=leg_energy.ENERGY_PER_SQUARE)) * length
+    if heat is None or heat["energy"] is None:
+        return None
+    each = heat["energy"]["arc_energy"] or heat["energy"]["heat_input"]
+    passes = [weld["passes"] for weld in quantity["welds"]]
+    if each is None or None in passes:
+        return None
+    return engine(each) * sum(int(count["most"]) for count in passes) * length

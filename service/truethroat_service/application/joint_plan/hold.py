@@ -1,0 +1,62 @@
+"""What an inspector holds a planned weld to: least leg and throat, most face, by the quality level or code."""
+
+from typing import Any
+
+from ...engine.rounding import SAME
+from ...standards.aws_d1_1_2020 import s7_23_profile
+from ...standards.iso_5817_2014 import table_1
+from ...standards.iso_5817_2014.table_1 import Sizes
+from ..core.answers import Units
+from ..joints.quality_sets import QUALITY_SETS, Quality
+from .request import JointPlanRequest
+from .ways import Made
+
+
+def quality_of(request: JointPlanRequest, family: str) -> Quality | None:
+    """Quality set the plan is held to: the request's, or the one that goes with its rules."""
+    if request.quality is not None:
+        return request.quality
+    usual: dict[str, Quality] = {"aisc": "aws-d1-1-2020", "en": "iso-5817-c"}
+    return usual.get(family)
+
+
+def hold(request: JointPlanRequest, made: Made, quality: Quality | None, units: Units) -> dict[str, Any]:
+    """Hold values, None where the way or the quality set has none."""
+    # A fillet on a groove is held as a fillet.
+    fillet = made.leg is not None
+    face = most_face(request, made, quality)
+    return {
+        "least_leg": None if made.leg is None else units.length(made.leg, "up"),
+        "least_throat": None if made.required_throat is None else units.length(made.required_throat, "up"),
+        "most_convexity": units.length(face, "down") if fillet and face is not None else None,
+        "most_reinforcement": units.length(face, "down") if not fillet and face is not None else None,
+        "leave_face_height": None if made.face is None else units.length(made.face, "up"),
+    }
+
+
+def most_face(request: JointPlanRequest, made: Made, quality: Quality | None) -> float | None:
+    """Convexity of a fillet, or reinforcement of a groove, that the quality set allows, mm."""
+    if quality is None or made.width <= 0.0:
+        return None
+    level, t = QUALITY_SETS[quality].level, request.thinner
+    if level is not None:
+        row = "convexity" if made.leg is not None else "reinforcement"
+        sizes = Sizes(t=t, a=made.required_throat if made.leg is not None else None, b=made.width)
+        height = table_1.limit(row, level, sizes).height
+        return None if height is None else float(height)
+    if made.leg is not None:
+        r_1, r_2, r_3 = s7_23_profile.CONVEXITY
+        return float(
+            s7_23_profile.largest_convexity(
+                W=made.width,
+                W_1=s7_23_profile.NARROW,
+                W_2=s7_23_profile.WIDE,
+                r_1=r_1,
+                r_2=r_2,
+                r_3=r_3,
+                same=SAME,
+            )
+        )
+    t_1, t_2 = s7_23_profile.THICKNESSES
+    r_1, r_2, r_3 = s7_23_profile.HEIGHTS
+    return float(s7_23_profile.largest_reinforcement(t=t, t_1=t_1, t_2=t_2, r_1=r_1, r_2=r_2, r_3=r_3, same=SAME))

@@ -1,0 +1,1 @@
+"""What several capabilities share about joints: metals, rule sets, seams, grooves, sections and loads."""

@@ -1,0 +1,57 @@
+"""What does not fit together in a seam, its finish or its penetration; found together, before anything is computed."""
+
+from math import pi, sin
+
+from ...engine.rounding import SAME, at_most
+from ..core.faults import Faults
+from .seams import FINISHES, Finish, Penetration, Seam, tangent_run
+
+
+def check_seam(seam: Seam, faults: Faults) -> None:
+    """Add what is wrong with a seam's own lengths."""
+    if seam.kind == "closed-corner" and abs(seam.angle - pi / 2) > SAME:
+        faults.out_of_scope(
+            "#/seam/angle",
+            "a closed corner is answered at 90 deg; at another angle its edge is cut, so send an open corner",
+        )
+    if seam.kind == "half-open-corner" and seam.thickness is not None:
+        most = seam.thickness[0] / sin(seam.angle)
+        if not at_most(seam.overlap, most):
+            faults.out_of_range(
+                "#/seam/overlap",
+                f"{faults.units.text(seam.overlap)} is more than the {faults.units.text(most)} end of part 1"
+                " along the overlap",
+            )
+    if seam.thickness is not None and seam.thickness_tolerance >= min(seam.thickness):
+        faults.inconsistent("#/seam/thickness_tolerance", "the tolerance is over the thickness itself")
+    if seam.legs is not None and seam.legs_tolerance >= min(seam.legs):
+        faults.inconsistent("#/seam/legs_tolerance", "the tolerance is over the leg itself")
+    if seam.overlap_tolerance > seam.overlap:
+        faults.inconsistent("#/seam/overlap_tolerance", "the tolerance is over the overlap itself")
+
+
+def check_finish(seam: Seam, finish: Finish, faults: Faults) -> None:
+    """Add a finish the seam cannot have, and a blend that runs off its faces."""
+    possible = FINISHES[seam.kind]
+    if finish.to not in possible:
+        faults.inconsistent("#/finish/to", f"{seam.kind} is finished {' or '.join(possible)}, not {finish.to}")
+    elif finish.radius is not None and seam.width is not None:
+        run = tangent_run(finish.radius, seam.angle)
+        if not at_most(run, min(seam.width)):
+            faults.out_of_range(
+                "#/finish/radius",
+                f"the blend runs {faults.units.text(run)} onto each face, past the"
+                f" {faults.units.text(min(seam.width))} there is",
+            )
+
+
+def check_penetration(seam: Seam, penetration: Penetration, faults: Faults) -> None:
+    """Add a penetration that the seam has no room for."""
+    if seam.kind == "half-open-corner" and not at_most(penetration.depth, seam.overlap):
+        faults.out_of_range(
+            "#/penetration/depth",
+            f"{faults.units.text(penetration.depth)} runs past the {faults.units.text(seam.overlap)} overlap"
+            " it is measured along",
+        )
+    if penetration.tolerance > penetration.depth:
+        faults.inconsistent("#/penetration/tolerance", "the tolerance is over the depth itself")

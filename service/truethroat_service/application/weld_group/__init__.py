@@ -1,0 +1,414 @@
+"""Use case: size and strength of a weld group under any force and moment, by lines or by instantaneous centre."""
+
+from dataclasses import dataclass, replace
+from math import hypot, isfinite, pi
+from typing import Any, Literal
+
+import numpy as np
+
+from ...engine import instantaneous_centre, line_group
+from ...engine.formula import Source, about, off_the_sheet, working
+from ...engine.line_group import Pieces, Points, Properties
+from ...engine.numeric import Column
+from ...engine.rounding import at_least, at_most, up
+from ...engine.rule_set import RuleSet, WeldLoad, WeldMetal
+from ...engine.section import equal_leg, equal_leg_throat
+from ...engine.units import INCH
+from ...practice import load_deformation, weld_lines
+from ...practice.load_deformation import LesikKennedy
+from ...practice.weld_patterns import Piece, columns, length
+from ...practice.weld_runs import shortest_run
+from ...reference.loader import MATERIALS
+from ..core.answers import Common, Remarks, Units, Verdict, answer
+from ..core.faults import Faults
+from ..joints import filler_matching
+from ..joints.metals import EN_1993_1_8, Filler, Part, metals
+from ..joints.rule_sets import chosen
+
+Method = Literal["elastic", "instantaneous-centre"]
+
+ALONG_AN_ARC = 181
+"""Points looked at along an arc, where the greatest force need not be at an end; a line has it at an end."""
+
+NEGLIGIBLE = 1e-9
+"""Share below which a force or moment counts as none."""
+
+RIGHT_ANGLE = pi / 2
+
+
+@dataclass(frozen=True, slots=True)
+class Vector:
+    """Three components along x, y and z."""
+
+    x: float = 0.0
+    y: float = 0.0
+    z: float = 0.0
+
+
+@dataclass(frozen=True, slots=True)
+class GroupLoad:
+    """Force in N acting at a place in mm, and moment in N mm."""
+
+    force: Vector = Vector()
+    at: Vector = Vector()
+    moment: Vector = Vector()
+
+
+@dataclass(frozen=True, slots=True)
+class WeldGroupRequest:
+    """Request for a weld group, in engine units; ``pieces`` as in ``practice.weld_patterns``."""
+
+    rule_set: str
+    group: tuple[Piece, ...]
+    load: GroupLoad
+    parts: tuple[Part, Part]
+    method: Method = "elastic"
+    count: int = 1
+    filler: Filler | None = None
+    parameters: tuple[tuple[str, float], ...] = ()
+    leg: float | None = None
+    throat: float | None = None
+    size_by: Literal["leg", "throat"] | None = None
+    size_step: float | None = None
+    common: Common = Common()
+
+
+@dataclass(frozen=True, slots=True)
+class _Found:
+    """Throat needed, the force per length it answers to, and where."""
+
+    throat: float
+    force_per_length: float
+    critical: dict[str, Any] | None
+    points: list[dict[str, Any]]
+    centre: dict[str, Any] | None
+
+
+def weld_group(request: WeldGroupRequest) -> dict[str, Any]:
+    """Answer a request for a weld group; raises ``Refused`` with every fault found."""
+    remarks, units = Remarks(), Units(request.common.units)
+    faults = Faults(units)
+    with working() as sheet:
+        rules, beta_w = chosen(request.rule_set, request.parameters, faults)
+        if any(not length(piece) for piece in request.group):
+            # Nothing can be said of a group that is in part nowhere.
+            faults.inconsistent("#/group", "a piece starts where it ends; leave it out")
+            faults.refuse()
+        pieces = columns(request.group)
+        shape = line_group.properties(pieces)
+        load = _about_centroid(request, shape)
+        _check(request, rules, load, shape, faults)
+        found_metals = metals(rules, request.parts, request.filler, beta_w, None, faults, remarks)
+        faults.refuse()
+        if rules.family == "aisc":
+            filler_matching.remark_on_fillets(request.parts, request.filler, None, remarks)
+        request = _filled(request, rules)
+        # An elastic resultant says nothing of how the welds strain together, so no directional increase goes with it.
+        metal = replace(found_metals.weld, compatible=False)
+        if request.method == "elastic":
+            found = _elastic(pieces, shape, load, rules, metal, units)
+        else:
+            found = _centre(pieces, shape, load, rules, metal, units, faults)
+            faults.refuse()
+        result, verdict = _sized(request, rules, found, load, shape, units, remarks)
+        _remark(request, rules, remarks)
+    return answer(
+        "weld_group",
+        request,
+        sheet,
+        remarks,
+        verdict,
+        {"properties": _properties(shape, units), "load_per_group": _dumped(load, units), **result},
+        rule_set=rules.id,
+        parameters=rules.parameters,
+    )
+
+
+def _about_centroid(request: WeldGroupRequest, shape: Properties) -> GroupLoad:
+    """Load of one group, moved to its centroid."""
+    share = 1.0 / request.count
+    force, at, moment = request.load.force, request.load.at, request.load.moment
+    arm_x, arm_y, arm_z = at.x - float(shape.x[0]), at.y - float(shape.y[0]), at.z
+    return GroupLoad(
+        force=Vector(force.x * share, force.y * share, force.z * share),
+        moment=Vector(
+            (moment.x + arm_y * force.z - arm_z * force.y) * share,
+            (moment.y + arm_z * force.x - arm_x * force.z) * share,
+            (moment.z + arm_x * force.y - arm_y * force.x) * share,
+        ),
+    )
+
+
+def _check(request: WeldGroupRequest, rules: RuleSet, load: GroupLoad, shape: Properties, faults: Faults) -> None:
+    """Find what does not fit together and what the method does not cover."""
+    if request.leg is not None and request.throat is not None:
+        faults.inconsistent("#/throat", "a size is a leg or a throat, not both")
+    size = float(np.sqrt(shape.j[0] / shape.length[0]))
+    scale = hypot(load.force.x, load.force.y, load.force.z) + hypot(load.moment.x, load.moment.y, load.moment.z) / max(
+        size, NEGLIGIBLE
+    )
+    if scale == 0.0:
+        faults.inconsistent("#/load", "every force and moment is zero; give the one that acts")
+        return
+    if request.method == "instantaneous-centre":
+        if rules.family != "aisc":
+            faults.out_of_scope(
+                "#/method", f"{rules.id} has no instantaneous-centre method; it belongs to the AISC rule sets"
+            )
+        if rules.family == "aisc" and any(_is_hollow(part) for part in request.parts):
+            faults.out_of_scope(
+                "#/method",
+                "the instantaneous centre rests on the directional increase, which the end of a rectangular hollow"
+                " section does not have (AISC 360-22 J2.4(a)(2)); use elastic",
+            )
+        out = abs(load.force.z) + hypot(load.moment.x, load.moment.y) / size
+        if out > NEGLIGIBLE * scale:
+            faults.out_of_scope(
+                "#/load",
+                "the instantaneous-centre method covers loads in the plane of the group; this one pulls or bends out"
+                ' of it, so use method "elastic"',
+            )
+    elif _slopes(load, shape) is None:
+        faults.inconsistent(
+            "#/load", "the group lies on one straight line, which has no strength against bending about itself"
+        )
+
+
+def _is_hollow(part: Part) -> bool:
+    """Whether a part is of a listed hollow section."""
+    return part.material is not None and MATERIALS[part.material].form == "hollow-section"
+
+
+def _filled(request: WeldGroupRequest, rules: RuleSet) -> WeldGroupRequest:
+    """Request with the defaults that hang on its rule set and units."""
+    size_by = request.size_by or ("throat" if rules.family == "en" else "leg")
+    step = request.size_step
+    if step is None:
+        step = INCH / 16 if request.common.units == "us" else 0.5 if size_by == "throat" else 1.0
+    return replace(request, size_by=size_by, size_step=step)
+
+
+def _slopes(load: GroupLoad, shape: Properties) -> tuple[float, float] | None:
+    """Rise of the out-of-plane force with x and y; None where a straight group is bent about itself."""
+    i_x, i_y, i_xy = float(shape.i_x[0]), float(shape.i_y[0]), float(shape.i_xy[0])
+    m_x, m_y = load.moment.x, load.moment.y
+    if i_x * i_y - i_xy * i_xy > NEGLIGIBLE * (i_x + i_y) ** 2:
+        bent = {"M_x": m_x, "M_y": m_y, "I_x": i_x, "I_y": i_y, "I_xy": i_xy}
+        return float(weld_lines.slope_along_x(**bent)), float(weld_lines.slope_along_y(**bent))
+    # A straight group: only bending along the line meets resistance.
+    matrix = np.array([[i_y, i_xy], [i_xy, i_x]])
+    wanted = np.array([-m_y, m_x])
+    slopes = np.linalg.pinv(matrix, rcond=NEGLIGIBLE) @ wanted
+    if float(np.abs(matrix @ slopes - wanted).max()) > NEGLIGIBLE * max(abs(m_x), abs(m_y), 1.0):
+        return None
+    return float(slopes[0]), float(slopes[1])
+
+
+def _elastic(
+    pieces: Pieces, shape: Properties, load: GroupLoad, rules: RuleSet, metal: WeldMetal, units: Units
+) -> _Found:
+    """Throat by the elastic line method: the greatest need of all ends, and of all of every arc."""
+    points = line_group.even_points(pieces, ALONG_AN_ARC if bool(pieces.arcs.any()) else 2)
+    x, y = points.x[0] - shape.x[0], points.y[0] - shape.y[0]
+    with off_the_sheet():
+        forces = _forces(x, y, shape, load)
+        needed = _needed(forces, points.axis[0], rules, metal)
+    worst = int(np.argmax(needed))
+    with about("critical point"):
+        at_worst = _forces(float(x[worst]), float(y[worst]), shape, load)
+        throat = float(_needed(at_worst, float(points.axis[0][worst]), rules, metal))
+    ends = range(x.size) if x.size <= 2 * len(pieces.x_1[0]) else [worst]
+    listed = [_point(points, forces, index, units) for index in ends]
+    return _Found(throat, float(at_worst[3]), _point(points, forces, worst, units), listed, None)
+
+
+def _forces(x: Any, y: Any, shape: Properties, load: GroupLoad) -> tuple[Any, Any, Any, Any]:
+    """Components and resultant of the force per length at places from the centroid, scalars or columns."""
+    length, j = float(shape.length[0]), float(shape.j[0])
+    slopes = _slopes(load, shape)
+    assert slopes is not None  # noqa: S101 - refused before
+    f_x = weld_lines.along_x(P_x=load.force.x, M_z=load.moment.z, L=length, J=j, y=y)
+    f_y = weld_lines.along_y(P_y=load.force.y, M_z=load.moment.z, L=length, J=j, x=x)
+    f_z = weld_lines.out_of_plane(P_z=load.force.z, L=length, g_x=slopes[0], g_y=slopes[1], x=x, y=y)
+    return f_x, f_y, f_z, weld_lines.resultant(f_x=f_x, f_y=f_y, f_z=f_z)
+
+
+def _needed(forces: tuple[Any, Any, Any, Any], axis: Any, rules: RuleSet, metal: WeldMetal) -> Any:
+    """Throat needed at each place, whichever side of its line the weld is on."""
+    assert rules.weld is not None  # noqa: S101 - practice without strength is not among the rule sets offered
+    f_x, f_y, f_z, resultant = forces
+    cos, sin = np.cos(axis), np.sin(axis)
+    along, across = f_x * cos + f_y * sin, f_y * cos - f_x * sin
+    theta = np.arctan2(np.hypot(across, f_z), np.abs(along))
+    one, other = (
+        rules.weld.required_throat(
+            WeldLoad(f_z, side * across, along, np.hypot(across, f_z), resultant, theta, RIGHT_ANGLE), metal
+        )
+        for side in (1.0, -1.0)
+    )
+    return np.maximum(one, other)
+
+
+def _point(points: Points, forces: tuple[Any, Any, Any, Any], index: int, units: Units) -> dict[str, Any]:
+    """Place and force per length of one point, as an answer shows it."""
+    f_x, f_y, f_z, resultant = (np.broadcast_to(force, points.x[0].shape) for force in forces)
+    return {
+        "x": units.length(float(points.x[0][index])),
+        "y": units.length(float(points.y[0][index])),
+        "force": {
+            "x": units.force_per_length(float(f_x[index])),
+            "y": units.force_per_length(float(f_y[index])),
+            "z": units.force_per_length(float(f_z[index])),
+        },
+        "resultant": units.force_per_length(float(resultant[index])),
+    }
+
+
+def _centre(
+    pieces: Pieces,
+    shape: Properties,
+    load: GroupLoad,
+    rules: RuleSet,
+    metal: WeldMetal,
+    units: Units,
+    faults: Faults,
+) -> _Found:
+    """Throat by the instantaneous-centre method."""
+    assert rules.weld is not None  # noqa: S101 - as above
+    placed = line_group.gauss_points(pieces)
+    points = replace(placed, x=placed.x - shape.x[:, None], y=placed.y - shape.y[:, None])
+    rho: Column = np.sqrt(shape.j / shape.length)
+    in_plane = instantaneous_centre.Loads(np.array([load.force.x]), np.array([load.force.y]), np.array([load.moment.z]))
+    found = instantaneous_centre.solve(points, rho, in_plane, LesikKennedy())
+    if not bool(found.converged[0]):
+        faults.out_of_scope("#/load", 'no instantaneous centre was found for this load; use method "elastic"')
+        return _Found(0.0, 0.0, None, [], None)
+    with about("bit of weld at its limit"):
+        theta = float(found.worst_angle[0])
+        limit = load_deformation.at_rupture(theta=theta)
+        load_deformation.force(theta=theta, d=limit, d_m=load_deformation.at_greatest_force(theta=theta))
+    # The force per length that a weld along its own axis would carry in the same share of its strength.
+    per_length = 1.0 / float(found.strength[0])
+    load_along = WeldLoad(0.0, 0.0, per_length, 0.0, per_length, 0.0, RIGHT_ANGLE)
+    throat = float(rules.weld.required_throat(load_along, metal))
+    x, y = float(found.centre_x[0] + shape.x[0]), float(found.centre_y[0] + shape.y[0])
+    # A centre on an axis of symmetry is found to the last bits of a float.
+    x, y = (0.0 if abs(place) < NEGLIGIBLE * float(rho[0]) else place for place in (x, y))
+    centre = {"x": units.length(x), "y": units.length(y)} if isfinite(x) and isfinite(y) else None
+    return _Found(throat, per_length, None, [], centre)
+
+
+def _sized(
+    request: WeldGroupRequest,
+    rules: RuleSet,
+    found: _Found,
+    load: GroupLoad,
+    shape: Properties,
+    units: Units,
+    remarks: Remarks,
+) -> tuple[dict[str, Any], Verdict]:
+    """Sizes, and the strength at the size asked about or specified."""
+    assert rules.weld is not None and request.size_step is not None  # noqa: S101 - as above, and filled in before
+    thinner = min(part.thickness for part in request.parts)
+    minimum, minimum_source = rules.weld.minimum_leg(thinner, RIGHT_ANGLE)
+    required = float(equal_leg(a=found.throat, psi=RIGHT_ANGLE))
+    unrounded = max(required, float(minimum))
+    if request.size_by == "throat":
+        throat = float(up(equal_leg_throat(z=unrounded, psi=RIGHT_ANGLE), request.size_step))
+        specified = float(equal_leg(a=throat, psi=RIGHT_ANGLE))
+    else:
+        specified = float(up(unrounded, request.size_step))
+    asked = request.leg
+    if request.throat is not None:
+        asked = float(equal_leg(a=request.throat, psi=RIGHT_ANGLE))
+    leg = specified if asked is None else asked
+    run = shortest_run(request.group)
+    most = float(rules.weld.largest_counted_leg(run, RIGHT_ANGLE))
+    with off_the_sheet():
+        reached = at_least(float(rules.weld.counted_leg(specified, run, RIGHT_ANGLE)), required)
+    with about("shortest run"):
+        counted = float(rules.weld.counted_leg(leg, run, RIGHT_ANGLE))
+    factor = counted / required
+    enough = at_least(counted, required) and at_least(leg, minimum)
+    force = hypot(load.force.x, load.force.y, load.force.z)
+    verdict = Verdict.ENOUGH if enough else Verdict.CANNOT_BE_REACHED if asked is None else Verdict.SHORT
+    remarks.because(
+        f"{units.text(required)} of leg is needed; "
+        + (
+            f"{units.text(leg)} is there."
+            if asked is not None
+            else f"{units.text(leg)} is specified."
+            if reached
+            else f"the next step up is {units.text(leg)}."
+        )
+    )
+    if not at_most(leg, most):
+        remarks.because(
+            f"The shortest run of weld, {units.text(run)}, is too short for that leg: "
+            + (f"no more than {units.text(most)} of it counts" if most else "it may not carry load at any size")
+            + f" ({rules.weld.least_length_source})."
+        )
+    if not at_most(minimum, leg):
+        remarks.because(f"The least leg is {units.text(float(minimum))} ({minimum_source}).")
+
+    def size(value: float, source: str) -> dict[str, Any]:
+        across = float(equal_leg_throat.body(z=value, psi=RIGHT_ANGLE))
+        return {"leg": units.length(value), "throat": units.length(across), "source": source}
+
+    return {
+        "method": request.method,
+        "critical": found.critical,
+        "points": found.points,
+        "centre": found.centre,
+        "required": size(required, f"{rules.id}, weld metal"),
+        "minimum": size(float(minimum), str(minimum_source)),
+        "specify": size(specified, f"rounded up to the next {units.text(request.size_step)}") if reached else None,
+        "utilisation": required / counted if counted else None,
+        "strength": {
+            "factor": factor,
+            "force": units.force(force * request.count * factor),
+            "moment": units.moment(abs(load.moment.z) * request.count * factor),
+        },
+        "equivalent_force": units.force_per_length(found.force_per_length),
+        "efficiency": force / (found.force_per_length * float(shape.length[0])),
+    }, verdict
+
+
+def _properties(shape: Properties, units: Units) -> dict[str, Any]:
+    """Properties of one group, as an answer shows them."""
+    return {
+        "length": units.length(float(shape.length[0])),
+        "centroid": {"x": units.length(float(shape.x[0])), "y": units.length(float(shape.y[0]))},
+        "i_x": units.line_second_moment(float(shape.i_x[0])),
+        "i_y": units.line_second_moment(float(shape.i_y[0])),
+        "i_xy": units.line_second_moment(float(shape.i_xy[0])),
+        "j": units.line_second_moment(float(shape.j[0])),
+    }
+
+
+def _dumped(load: GroupLoad, units: Units) -> dict[str, Any]:
+    """Load of one group through its centroid, as an answer shows it."""
+    return {
+        "force": {axis: units.force(getattr(load.force, axis)) for axis in ("x", "y", "z")},
+        "moment": {axis: units.moment(getattr(load.moment, axis)) for axis in ("x", "y", "z")},
+    }
+
+
+def _remark(request: WeldGroupRequest, rules: RuleSet, remarks: Remarks) -> None:
+    """Say what the figures leave out."""
+    remarks.caution(
+        "parts-not-checked", "The parts beside the welds are not checked here, nor is the lever that brings the load."
+    )
+    if request.method == "elastic" and rules.family == "aisc":
+        remarks.caution(
+            "elastic-method",
+            "The elastic method takes no directional increase and is far below the instantaneous-centre method for"
+            " eccentric loads in the plane of the group.",
+            Source("AISC Steel Construction Manual", "Part 8"),
+        )
+    if EN_1993_1_8 in rules.editions:
+        remarks.caution(
+            "full-size-length",
+            "Every line is taken as full size from end to end; where ends taper, take two throats off it.",
+            Source("EN 1993-1-8:2005", "4.5.1(1)"),
+        )
