@@ -4,7 +4,6 @@ import json
 from typing import Any, NoReturn
 
 from flask import Request
-from webargs.flaskparser import FlaskParser
 from werkzeug.exceptions import BadRequest, UnsupportedMediaType
 
 _MOST_DIGITS = 300
@@ -53,19 +52,16 @@ def _refuse_constant(name: str) -> NoReturn:
 
 
 def _once_each(pairs: list[tuple[str, Any]]) -> dict[str, Any]:
-    made = dict(pairs)
-    if len(made) != len(pairs):
-        seen: set[str] = set()
-        twice = next(name for name, _ in pairs if name in seen or seen.add(name))  # type: ignore[func-returns-value]
+    entries = dict(pairs)
+    if len(entries) != len(pairs):
+        names = [name for name, _ in pairs]
+        twice = next(name for place, name in enumerate(names) if name in names[:place])
         raise _NotJson(f"gives {json.dumps(twice)} twice in one object")
-    return made
+    return entries
 
 
-class BodyParser(FlaskParser):
-    """Parser of JSON bodies that says 415 to another media type instead of finding every field missing."""
-
-    def load_json(self, req: Request, schema: Any) -> Any:
-        """Body of the request."""
-        if req.mimetype != "application/json":
-            raise UnsupportedMediaType(f"Send application/json, not {req.mimetype or 'a body without a media type'}.")
-        return read(req.get_data())
+def body_of(request: Request) -> Any:
+    """Value of a request's JSON body; another media type is refused, instead of finding every field missing."""
+    if request.mimetype != "application/json":
+        raise UnsupportedMediaType(f"Send application/json, not {request.mimetype or 'a body without a media type'}.")
+    return read(request.get_data())

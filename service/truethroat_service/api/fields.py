@@ -1,11 +1,13 @@
 """Fields of requests: strict about types, clear about what would be right, and documented as they behave.
 
 Marshmallow's own fields take ``"1.5"`` for a number and ``0`` for false; these do not. Each tells the OpenAPI document
-what it accepts through :func:`document_field`.
+what it accepts through :meth:`Field.document`. A sound entry is read by :meth:`Field.quick`, which tells nobody why it
+fails; marshmallow then reads the request once more and words every fault.
 """
 
 import math
-from collections.abc import Mapping, Sequence
+import re
+from collections.abc import Callable, Mapping, Sequence
 from difflib import get_close_matches
 from typing import Any
 
@@ -19,6 +21,8 @@ STANDARD: dict[str, str | list[Any] | dict[Any, Any]] = {
     "null": NULL,
     "validator_failed": Message("is not valid", "invalid"),
 }
+UNSOUND = ValidationError("is not sound")
+"""Raised by the quick reading; the thorough one then says why."""
 MANY = 12
 """Choices a message still lists in full; of longer lists it names the nearest."""
 TEXT_LIMIT = 60
@@ -36,6 +40,14 @@ class Field(fields.Field[Any]):
         """Keep what the document says of the field."""
         metadata = {"description": description} | ({} if default is missing else {"default": default}) | more
         super().__init__(required=required, metadata={key: value for key, value in metadata.items() if value != ""})
+
+    def quick(self, value: Any) -> Any:
+        """Value of a sound entry; raises ``ValidationError`` at the first fault, without a full account of it."""
+        return self._deserialize(value, None, None)
+
+    def component(self, refer: Any) -> dict[str, Any]:
+        """JSON schema of the field with its description and its default."""
+        return self.document(refer) | dict(self.metadata)
 
     def document(self, refer: Any) -> dict[str, Any]:
         """JSON schema of what the field accepts; ``refer`` turns a schema or a dimension into a reference."""
@@ -283,18 +295,53 @@ class Choice(Field):
         if len(self.choices) > MANY:
             texts = [choice for choice in self.choices if isinstance(choice, str)]
             near = tuple(get_close_matches(str(value), texts, n=3, cutoff=0.4)) or self.choices[:3]
-        listed = ", ".join(f'"{choice}"' if isinstance(choice, str) else str(choice) for choice in near)
-        if near is not self.choices:
-            listed += f" and {len(self.choices) - len(near)} more"
-        raise ValidationError(
-            Message(f"must be {'one of ' if len(self.choices) > 1 else ''}{listed}", "unknown-choice")
-        )
+        raise ValidationError(unknown_choice(near, len(self.choices)))
 
     def document(self, refer: Any) -> dict[str, Any]:
         """Constant or enumeration."""
         if len(self.choices) == 1:
             return {"const": self.choices[0]}
         return {"enum": list(self.choices)}
+
+
+def unknown_choice(near: Sequence[str | int], of: int | None = None) -> Message:
+    """Message for a value that is out of none of the choices; ``near`` are those it names, ``of`` how many there are."""
+    of = len(near) if of is None else of
+    listed = ", ".join(f'"{choice}"' if isinstance(choice, str) else str(choice) for choice in near)
+    if len(near) < of:
+        listed += f" and {of - len(near)} more"
+    return Message(f"must be {'one of ' if of > 1 else ''}{listed}", "unknown-choice")
+
+
+class Named(Choice):
+    """One of a closed list of names, each of which stands for an object."""
+
+    def __init__(self, names: Sequence[str], makes: Callable[[str], Any]) -> None:
+        """Keep the names and what they make."""
+        self.makes = makes
+        super().__init__(names)
+
+    def _deserialize(self, value: Any, attr: str | None, data: Mapping[str, Any] | None, **kwargs: Any) -> Any:
+        return self.makes(str(super()._deserialize(value, attr, data, **kwargs)))
+
+
+class Coded(Text):
+    """Text that has a form."""
+
+    def __init__(self, expression: str, message: str, description: str = "", *, longest: int, **more: Any) -> None:
+        """Keep the form, and the message that says what would be right."""
+        self.expression, self.message = expression, message
+        super().__init__(description, longest=longest, **more)
+
+    def _deserialize(self, value: Any, attr: str | None, data: Mapping[str, Any] | None, **kwargs: Any) -> str:
+        text = super()._deserialize(value, attr, data, **kwargs)
+        if not re.fullmatch(self.expression, text):
+            raise ValidationError(Message(self.message, "unknown-choice"))
+        return text
+
+    def document(self, refer: Any) -> dict[str, Any]:
+        """String of that form."""
+        return {"type": "string", "pattern": self.expression}
 
 
 class Pair(Field):
@@ -304,6 +351,12 @@ class Pair(Field):
         """Keep the field of each."""
         self.inner = inner
         super().__init__(description, **more)
+
+    def quick(self, value: Any) -> tuple[Any, ...]:
+        """Both values."""
+        if not isinstance(value, list) or len(value) != 2:
+            raise UNSOUND
+        return (self.inner.quick(value[0]), self.inner.quick(value[1]))
 
     def _deserialize(
         self, value: Any, attr: str | None, data: Mapping[str, Any] | None, **kwargs: Any
@@ -324,10 +377,7 @@ class Pair(Field):
 
     def document(self, refer: Any) -> dict[str, Any]:
         """Array of two."""
-        entry = self.inner.document(refer) | {
-            key: value for key, value in self.inner.metadata.items() if key == "description"
-        }
-        return {"type": "array", "items": entry, "minItems": 2, "maxItems": 2}
+        return {"type": "array", "items": self.inner.component(refer), "minItems": 2, "maxItems": 2}
 
 
 class Entries(Field):
@@ -339,6 +389,12 @@ class Entries(Field):
         """Keep the field of each, what they are called in a message, and how many there may be."""
         self.inner, self.what, self.least, self.most = inner, what, least, most
         super().__init__(description, **more)
+
+    def quick(self, value: Any) -> tuple[Any, ...]:
+        """Every value."""
+        if not isinstance(value, list) or not self.least <= len(value) <= self.most:
+            raise UNSOUND
+        return tuple([self.inner.quick(entry) for entry in value])
 
     def _deserialize(
         self, value: Any, attr: str | None, data: Mapping[str, Any] | None, **kwargs: Any
@@ -375,8 +431,12 @@ class Object(Field):
         self.schema = schema
         super().__init__(description, **more)
 
+    def quick(self, value: Any) -> Any:
+        """Object of the schema."""
+        return self.schema.quick(value)
+
     def _deserialize(self, value: Any, attr: str | None, data: Mapping[str, Any] | None, **kwargs: Any) -> Any:
-        return self.schema.load(value)
+        return self.schema.thorough(value)
 
     def document(self, refer: Any) -> dict[str, Any]:
         """Reference to the schema's component."""
@@ -391,6 +451,14 @@ class Variant(Field):
         self.by, self.schemas = by, dict(schemas)
         super().__init__(description, **more)
 
+    def quick(self, value: Any) -> Any:
+        """Object of the schema that its deciding field names."""
+        try:
+            schema = self.schemas[value[self.by]]
+        except (KeyError, TypeError) as error:
+            raise UNSOUND from error
+        return schema.quick(value)
+
     def _deserialize(self, value: Any, attr: str | None, data: Mapping[str, Any] | None, **kwargs: Any) -> Any:
         if not isinstance(value, dict):
             raise ValidationError(NOT_AN_OBJECT)
@@ -400,7 +468,7 @@ class Variant(Field):
         if not isinstance(chosen, str) or chosen not in self.schemas:
             listed = ", ".join(f'"{name}"' for name in self.schemas)
             raise ValidationError({self.by: [Message(f"must be one of {listed}", "unknown-choice")]})
-        return self.schemas[chosen].load(value)
+        return self.schemas[chosen].thorough(value)
 
     def document(self, refer: Any) -> dict[str, Any]:
         """One of the schemas, told apart by the deciding field."""
@@ -419,13 +487,24 @@ class Either(Field):
         self.choices_by_field = tuple(choices)
         super().__init__(description, **more)
 
+    def quick(self, value: Any) -> Any:
+        """Object of the schema that its fields tell."""
+        if not isinstance(value, dict):
+            raise UNSOUND
+        return self._told(value).quick(value)
+
+    def _told(self, value: Mapping[str, Any]) -> Any:
+        """Schema that the fields of an object tell."""
+        for present, schema in self.choices_by_field:
+            for name in present:
+                if name in value:
+                    return schema
+        return self.choices_by_field[-1][1]
+
     def _deserialize(self, value: Any, attr: str | None, data: Mapping[str, Any] | None, **kwargs: Any) -> Any:
         if not isinstance(value, dict):
             raise ValidationError(NOT_AN_OBJECT)
-        for present, schema in self.choices_by_field:
-            if any(name in value for name in present):
-                return schema.load(value)
-        return self.choices_by_field[-1][1].load(value)
+        return self._told(value).thorough(value)
 
     def document(self, refer: Any) -> dict[str, Any]:
         """One of the schemas."""
@@ -440,9 +519,13 @@ class ChoiceOrObject(Field):
         self.choice, self.schema = choice, schema
         super().__init__(description, **more)
 
+    def quick(self, value: Any) -> Any:
+        """Either form."""
+        return self.schema.quick(value) if isinstance(value, dict) else self.choice.quick(value)
+
     def _deserialize(self, value: Any, attr: str | None, data: Mapping[str, Any] | None, **kwargs: Any) -> Any:
         if isinstance(value, dict):
-            return self.schema.load(value)
+            return self.schema.thorough(value)
         return self.choice.deserialize(value)
 
     def document(self, refer: Any) -> dict[str, Any]:

@@ -1,13 +1,15 @@
 """Problem documents (RFC 9457): one shape for every refusal, each fault with its pointer."""
 
 import json
+from dataclasses import dataclass
 from http import HTTPStatus
-from typing import Any, cast
+from typing import Annotated, Any
 
-from flask import Response, g, request
-from flask_smorest import Api
-from werkzeug.exceptions import HTTPException, UnprocessableEntity
+from flask import Flask, Response, g, request
+from marshmallow import ValidationError
+from werkzeug.exceptions import HTTPException
 
+from ..application.core.codes import FaultCode
 from ..application.core.faults import Refused
 from .messages import faults
 
@@ -41,33 +43,52 @@ _BY_STATUS = {
 }
 
 
-def problem(status: int, detail: str, errors: list[dict[str, str]], slug: str | None = None) -> dict[str, Any]:
-    """Problem document of the request at hand."""
-    slug = slug or _BY_STATUS.get(status, "failure")
-    title = TYPES[slug][0] if slug != "failure" or status >= 500 else HTTPStatus(status).phrase
-    return {
+@dataclass(frozen=True, slots=True)
+class ProblemError:
+    """One fault."""
+
+    pointer: Annotated[str, "JSON pointer into the request."]
+    detail: str
+    code: FaultCode
+
+
+@dataclass(frozen=True, slots=True)
+class Problem:
+    """Problem document (RFC 9457)."""
+
+    type: str
+    title: str
+    status: int
+    detail: str
+    instance: str
+    request_id: str
+    errors: tuple[ProblemError, ...]
+
+
+def install(app: Flask) -> None:
+    """Answer every error of an app by a problem document."""
+    app.register_error_handler(HTTPException, _http_exception)
+    app.register_error_handler(ValidationError, _unsound)
+    app.register_error_handler(Refused, _refused)
+
+
+def _problem(status: int, detail: str, errors: list[dict[str, str]], response: Response) -> Response:
+    """Response with the problem document of the request at hand as its body, keeping the headers it already has."""
+    slug = _BY_STATUS.get(status, "failure")
+    problem = {
         "type": f"/problems/{slug}",
-        "title": title,
+        "title": TYPES[slug][0] if slug != "failure" or status >= 500 else HTTPStatus(status).phrase,
         "status": status,
-        "detail": detail,
+        "detail": _summary(errors) if errors else detail,
         "instance": request.path,
         "request_id": g.get("request_id", ""),
         "errors": errors,
     }
-
-
-def problem_response(document: dict[str, Any], response: Response) -> Response:
-    """Response with the document as its body, keeping the headers it already has."""
-    response.data = json.dumps(document).encode()
+    response.status_code = status
+    response.data = json.dumps(problem).encode()
     response.content_type = PROBLEM
     response.headers["Cache-Control"] = "no-store"
     return response
-
-
-def handle_refused(error: Refused) -> Response:
-    """Answer a request whose values do not fit together or are out of scope."""
-    errors = [{"pointer": fault.pointer, "detail": fault.detail, "code": fault.code} for fault in error.faults]
-    return problem_response(problem(422, _summary(errors), errors), Response(status=422))
 
 
 def _summary(errors: list[dict[str, str]]) -> str:
@@ -76,36 +97,23 @@ def _summary(errors: list[dict[str, str]]) -> str:
     return first if len(errors) == 1 else f"{len(errors)} faults; the first: {first}"
 
 
-class ProblemApi(Api):
-    """API whose errors are problem documents, in its answers and in its document."""
+def _refused(error: Refused) -> Response:
+    """Answer a request whose values do not fit together or are out of scope."""
+    errors = [{"pointer": fault.pointer, "detail": fault.detail, "code": fault.code} for fault in error.faults]
+    return _problem(422, "", errors, Response())
 
-    DEFAULT_ERROR_RESPONSE_NAME = None
 
-    def _register_responses(self) -> None:
-        """Name a problem response for each error status; the document includes those an operation names."""
-        for status in HTTPStatus:
-            if status >= 400:
-                content = {PROBLEM: {"schema": {"$ref": "#/components/schemas/Problem"}}}
-                self.spec.components.response(
-                    status.name, {"description": status.phrase, "content": content}, lazy=True
-                )
+def _unsound(error: ValidationError) -> Response:
+    """Answer a request whose form is not sound."""
+    return _problem(422, "", list(faults(error.messages)), Response())
 
-    def _register_pagination_header(self) -> None:
-        """Document no pages: every answer is whole."""
 
-    def handle_http_exception(self, error: HTTPException) -> Response:
-        """Answer any HTTP error."""
-        status = error.code or 500
-        if status < 400:
-            return cast(Response, error.get_response())
-        # The headers an error brings (Allow, WWW-Authenticate) stay; its page does not.
-        kept = [(name, value) for name, value in error.get_headers() if name != "Content-Type"]
-        response = Response(status=status, headers=kept)
-        errors: list[dict[str, str]] = getattr(error, "faults", [])
-        detail = error.description or ""
-        if isinstance(error, UnprocessableEntity) and not errors:
-            messages = getattr(error, "data", {}).get("messages", {})
-            errors = list(faults(messages.get("json", messages)))
-        if errors:
-            detail = _summary(errors)
-        return problem_response(problem(status, detail, errors), response)
+def _http_exception(error: HTTPException) -> Response:
+    """Answer any HTTP error."""
+    status = error.code or 500
+    if status < 400:
+        return error.get_response()  # type: ignore[return-value]
+    # The headers an error brings (Allow, WWW-Authenticate) stay; its page does not.
+    kept = [(name, value) for name, value in error.get_headers() if name != "Content-Type"]
+    errors: list[dict[str, Any]] = getattr(error, "faults", [])
+    return _problem(status, error.description or "", errors, Response(headers=kept))

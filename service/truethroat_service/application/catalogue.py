@@ -1,7 +1,8 @@
 """Use case: what there is to ask about: rule sets, materials, filler metals, processes and positions."""
 
 from collections.abc import Mapping
-from typing import Any
+from dataclasses import dataclass
+from typing import Annotated, Any, Literal
 
 from .. import API_VERSION, SERVICE_VERSION
 from ..engine import ENGINE_VERSION
@@ -9,197 +10,350 @@ from ..engine.formula import Source
 from ..reference.loader import FILLER_METALS, MATERIALS, POSITIONS, PROCESSES
 from ..reference.loader_preparations import PREPARATIONS
 from ..reference.loader_welding_rates import RATES
-from .core.answers import Units
-from .core.quantities import AREA, GAS_FLOW, LENGTH, MASS_RATE, STRESS, Dimension, QuantityDict, UnitSystem, render
+from .core.quantities import ANGLE, AREA, GAS_FLOW, LENGTH, MASS_RATE
+from .core.shape import Length, Q, Stress
+from .core.wire import wire
 from .joints.quality_sets import QUALITY_SETS
 from .joints.rule_sets import ENTRIES, rule_set
 
 
-def service() -> dict[str, Any]:
-    """Versions, and the rule sets by name."""
-    return {
-        "service": "truethroat",
-        "service_version": SERVICE_VERSION,
-        "api_version": API_VERSION,
-        "engine_version": ENGINE_VERSION,
-        "rule_sets": [{"id": name, "title": entry.title} for name, entry in ENTRIES.items()],
-    }
+@dataclass(frozen=True, slots=True)
+class RuleSetName:
+    """Rule set by its id."""
+
+    id: str
+    title: str
 
 
-def rule_sets() -> dict[str, Any]:
-    """Every rule set with its editions, clauses, own parameters and limits of scope, and every quality set."""
-    listed = []
-    for name in ENTRIES:
-        rules = rule_set(name)
-        listed.append(
-            {
-                "id": rules.id,
-                "title": rules.title,
-                "editions": list(rules.editions),
-                "clauses": list(rules.clauses),
-                "parameters": dict(rules.parameters),
-                "limits": [{"text": limit.text, "source": str(limit.source)} for limit in rules.limits],
-            }
+@dataclass(frozen=True, slots=True)
+class ServiceAnswer:
+    """What this service is."""
+
+    service: str
+    service_version: str
+    api_version: str
+    engine_version: str
+    rule_sets: tuple[RuleSetName, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class LimitOfScope:
+    """Limit of scope."""
+
+    text: str
+    source: str
+
+
+@dataclass(frozen=True, slots=True)
+class RuleSetEntry:
+    """Rule set."""
+
+    id: str
+    title: str
+    editions: tuple[str, ...]
+    clauses: tuple[str, ...]
+    parameters: Mapping[str, float]
+    limits: tuple[LimitOfScope, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class QualitySetEntry:
+    """Quality level or code that a weld as made is held to."""
+
+    id: str
+    title: str
+    editions: tuple[str, ...]
+    clauses: tuple[str, ...]
+    limits: tuple[LimitOfScope, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class RuleSetsAnswer:
+    """Rule sets, and quality sets, with their clauses and limits."""
+
+    rule_sets: tuple[RuleSetEntry, ...]
+    quality_sets: tuple[QualitySetEntry, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class StrengthBand:
+    """Strengths over a range of thickness."""
+
+    thickness_over: Length
+    thickness_to: Length | None
+    yield_strength: Stress
+    tensile_strength: Stress
+    welded_yield_strength: Stress | None
+    welded_tensile_strength: Stress | None
+
+
+@dataclass(frozen=True, slots=True)
+class MaterialEntry:
+    """Base metal with its strengths by thickness, over ... up to and including."""
+
+    id: str
+    standard: str
+    family: str
+    form: str
+    beta_w: float | None
+    source: str
+    bands: tuple[StrengthBand, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class MaterialsAnswer:
+    """Base metals."""
+
+    materials: tuple[MaterialEntry, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class FillerMetalEntry:
+    """Filler metal."""
+
+    id: str
+    standard: str
+    family: str
+    tensile_strength: Stress
+    matches: str
+    source: str
+
+
+@dataclass(frozen=True, slots=True)
+class FillerMetalsAnswer:
+    """Filler metals."""
+
+    filler_metals: tuple[FillerMetalEntry, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class PublishedRate:
+    """Figure of one publication."""
+
+    setting: Annotated[str, "What it was found with."]
+    least: float
+    most: float
+    typical: float | None
+    usual: Annotated[bool, "Whether an estimate that lacks the figure spans it."]
+    source: str
+
+
+@dataclass(frozen=True, slots=True)
+class PublishedRates:
+    """What publications say it takes; an estimate spans the usual ones."""
+
+    efficiency: tuple[PublishedRate, ...]
+    deposition_rate: Annotated[tuple[PublishedRate, ...], Q(MASS_RATE)]
+    operator_factor: tuple[PublishedRate, ...]
+    gas_flow: Annotated[tuple[PublishedRate, ...], Q(GAS_FLOW)]
+    bead_area: Annotated[tuple[PublishedRate, ...], Q(AREA)]
+
+
+@dataclass(frozen=True, slots=True)
+class ProcessEntry:
+    """Process."""
+
+    id: str
+    title: str
+    iso_4063: tuple[str, ...]
+    source: str
+    rates: PublishedRates
+
+
+@dataclass(frozen=True, slots=True)
+class PositionEntry:
+    """Position."""
+
+    id: str
+    title: str
+    orientation: str
+    equivalents: tuple[str, ...]
+    source: str
+
+
+@dataclass(frozen=True, slots=True)
+class ProcessesAnswer:
+    """Processes and positions, with every code each answers to."""
+
+    processes: tuple[ProcessEntry, ...]
+    positions: tuple[PositionEntry, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Limits:
+    """Limits; null where there is none."""
+
+    least: float | None
+    most: float | None
+
+
+@dataclass(frozen=True, slots=True)
+class PreparationEntry:
+    """Preparation, with the limits it holds in; null where the standard sets none."""
+
+    id: str
+    ref: Annotated[str, "The standard's own reference."]
+    standard: str
+    joints: tuple[str, ...]
+    penetration: Literal["full", "partial"]
+    form: str
+    root: Annotated[str, "How the root is welded."]
+    thickness: Annotated[Limits, Q(LENGTH)]
+    angle: Annotated[Limits | None, Q(ANGLE)]
+    gap: Annotated[Limits | None, Q(LENGTH)]
+    gap_share_of_thickness: float | None
+    land: Annotated[Limits | None, Q(LENGTH)]
+    processes: tuple[str, ...]
+    orientations: tuple[str, ...]
+    source: str
+
+
+@dataclass(frozen=True, slots=True)
+class PreparationsAnswer:
+    """Preparations of grooves."""
+
+    preparations: tuple[PreparationEntry, ...]
+
+
+def sent(answer: Any) -> dict[str, Any]:
+    """Answer of the catalogue as it is sent, in metric units."""
+    return wire(answer, "metric")
+
+
+def service() -> ServiceAnswer:
+    """Versions of the service, and its rule sets by name."""
+    names = tuple(RuleSetName(name, entry.title) for name, entry in ENTRIES.items())
+    return ServiceAnswer("truethroat", SERVICE_VERSION, API_VERSION, ENGINE_VERSION, names)
+
+
+def rule_sets() -> RuleSetsAnswer:
+    """Rule sets and quality sets with their editions, clauses, parameters and limits of scope."""
+    rules = tuple(
+        RuleSetEntry(
+            found.id, found.title, found.editions, found.clauses, found.parameters, _limits(found.limits)
         )
-    return {"rule_sets": listed, "quality_sets": _quality_sets()}
-
-
-def _quality_sets() -> list[dict[str, Any]]:
-    """Every level and code that a weld as made can be held to, with its editions, clauses and limits of scope."""
-    return [
-        {
-            "id": found.id,
-            "title": found.title,
-            "editions": list(found.editions),
-            "clauses": list(found.clauses),
-            "limits": [{"text": limit.text, "source": str(limit.source)} for limit in found.limits],
-        }
+        for found in map(rule_set, ENTRIES)
+    )
+    qualities = tuple(
+        QualitySetEntry(found.id, found.title, found.editions, found.clauses, _limits(found.limits))
         for found in QUALITY_SETS.values()
-    ]
+    )
+    return RuleSetsAnswer(rules, qualities)
 
 
-def materials(units: UnitSystem) -> dict[str, Any]:
-    """Every base metal with its strengths by thickness, and those beside a weld where welding takes some away."""
+def _limits(limits: tuple[Any, ...]) -> tuple[LimitOfScope, ...]:
+    return tuple(LimitOfScope(limit.text, str(limit.source)) for limit in limits)
 
-    def length(value: float) -> QuantityDict:
-        return render(LENGTH, value, units)
 
-    def stress(value: float) -> QuantityDict:
-        return render(STRESS, value, units)
-
-    def beside(value: float | None) -> QuantityDict | None:
-        return None if value is None else stress(value)
-
-    return {
-        "materials": [
-            {
-                "id": material.id,
-                "standard": material.standard,
-                "family": material.family,
-                "form": material.form,
-                "beta_w": material.beta_w,
-                "source": f"{material.source} ({material.mark})",
-                "bands": [
-                    {
-                        "thickness_over": length(band.thickness_over),
-                        "thickness_to": None if band.thickness_to is None else length(band.thickness_to),
-                        "yield_strength": stress(band.yield_strength),
-                        "tensile_strength": stress(band.tensile_strength),
-                        "welded_yield_strength": beside(band.welded_yield_strength),
-                        "welded_tensile_strength": beside(band.welded_tensile_strength),
-                    }
+def materials() -> MaterialsAnswer:
+    """Base metals with their strengths by thickness, in millimetres and megapascals."""
+    return MaterialsAnswer(
+        tuple(
+            MaterialEntry(
+                material.id,
+                material.standard,
+                material.family,
+                material.form,
+                material.beta_w,
+                f"{material.source} ({material.mark})",
+                tuple(
+                    StrengthBand(
+                        band.thickness_over,
+                        band.thickness_to,
+                        band.yield_strength,
+                        band.tensile_strength,
+                        band.welded_yield_strength,
+                        band.welded_tensile_strength,
+                    )
                     for band in material.bands
-                ],
-            }
+                ),
+            )
             for material in MATERIALS.values()
-        ]
-    }
+        )
+    )
 
 
-def filler_metals(units: UnitSystem) -> dict[str, Any]:
-    """Every filler metal with its tensile strength."""
-    return {
-        "filler_metals": [
-            {
-                "id": filler.id,
-                "standard": filler.standard,
-                "family": filler.family,
-                "tensile_strength": render(STRESS, filler.tensile_strength, units),
-                "matches": filler.matches,
-                "source": f"{filler.source} ({filler.mark})",
-            }
+def filler_metals() -> FillerMetalsAnswer:
+    """Filler metals with their strength, in megapascals."""
+    return FillerMetalsAnswer(
+        tuple(
+            FillerMetalEntry(
+                filler.id,
+                filler.standard,
+                filler.family,
+                filler.tensile_strength,
+                filler.matches,
+                f"{filler.source} ({filler.mark})",
+            )
             for filler in FILLER_METALS.values()
-        ]
-    }
+        )
+    )
 
 
-_IN: Mapping[str, Dimension | None] = {
-    "efficiency": None,
-    "deposition-rate": MASS_RATE,
-    "operator-factor": None,
-    "gas-flow": GAS_FLOW,
-    "bead-area": AREA,
-}
-"""Dimension of each quantity of the rates; none for a share."""
-
-
-def _rates(process: str, units: UnitSystem) -> dict[str, Any]:
-    """What publications say a process takes, by quantity."""
-
-    def shown(value: float, dimension: Dimension | None) -> float | QuantityDict:
-        return value if dimension is None else render(dimension, value, units)
-
-    return {
-        quantity.replace("-", "_"): [
-            {
-                "setting": rate.setting,
-                "least": shown(rate.low, dimension),
-                "most": shown(rate.high, dimension),
-                "typical": None if rate.typical is None else shown(rate.typical, dimension),
-                "usual": rate.usual,
-                "source": str(Source("", rate.source, rate.mark)),
-            }
-            for rate in RATES
-            if rate.quantity == quantity and process in rate.processes
-        ]
-        for quantity, dimension in _IN.items()
-    }
-
-
-def processes(units: UnitSystem) -> dict[str, Any]:
-    """Every process and position with the codes it answers to, and what publications say each process takes."""
-    return {
-        "processes": [
-            {
-                "id": process.id,
-                "title": process.title,
-                "iso_4063": list(process.iso_4063),
-                "source": f"{process.source} ({process.mark})",
-                "rates": _rates(process.id, units),
-            }
+def processes() -> ProcessesAnswer:
+    """Processes and positions with every code they answer to, and what publications say each process takes."""
+    return ProcessesAnswer(
+        tuple(
+            ProcessEntry(
+                process.id,
+                process.title,
+                process.iso_4063,
+                f"{process.source} ({process.mark})",
+                PublishedRates(
+                    _rates(process.id, "efficiency"),
+                    _rates(process.id, "deposition-rate"),
+                    _rates(process.id, "operator-factor"),
+                    _rates(process.id, "gas-flow"),
+                    _rates(process.id, "bead-area"),
+                ),
+            )
             for process in PROCESSES.values()
-        ],
-        "positions": [
-            {
-                "id": position.id,
-                "title": position.title,
-                "orientation": position.orientation,
-                "equivalents": list(position.equivalents),
-                "source": f"{position.source} ({position.mark})",
-            }
+        ),
+        tuple(
+            PositionEntry(
+                position.id,
+                position.title,
+                position.orientation,
+                position.equivalents,
+                f"{position.source} ({position.mark})",
+            )
             for position in POSITIONS.values()
-        ],
-    }
+        ),
+    )
 
 
-def preparations(units: UnitSystem) -> dict[str, Any]:
-    """Every preparation of a groove with its limits."""
-    shown = Units(units)
+def _rates(process: str, quantity: str) -> tuple[PublishedRate, ...]:
+    """What publications say a process takes of one quantity."""
+    return tuple(
+        PublishedRate(
+            rate.setting, rate.low, rate.high, rate.typical, rate.usual, str(Source("", rate.source, rate.mark))
+        )
+        for rate in RATES
+        if rate.quantity == quantity and process in rate.processes
+    )
 
-    def length(value: float | None) -> QuantityDict | None:
-        return None if value is None else shown.length(value)
 
-    return {
-        "preparations": [
-            {
-                "id": entry.id,
-                "ref": entry.ref,
-                "standard": entry.standard,
-                "joints": list(entry.joints),
-                "penetration": entry.penetration,
-                "form": entry.form,
-                "root": entry.root,
-                "thickness": {"least": length(entry.thickness[0]), "most": length(entry.thickness[1])},
-                "angle": entry.angle and {"least": shown.angle(entry.angle[0]), "most": shown.angle(entry.angle[1])},
-                "gap": None
-                if entry.gap_by_thickness
-                else {"least": length(entry.gap[0]), "most": length(entry.gap[1])},
-                "gap_share_of_thickness": entry.gap[0] if entry.gap_by_thickness else None,
-                "land": entry.land and {"least": length(entry.land[0]), "most": length(entry.land[1])},
-                "processes": list(entry.processes),
-                "orientations": list(entry.orientations),
-                "source": f"{entry.source}, {entry.mark}",
-            }
+def preparations() -> PreparationsAnswer:
+    """Preparations of grooves with the limits each holds in, in millimetres."""
+    return PreparationsAnswer(
+        tuple(
+            PreparationEntry(
+                entry.id,
+                entry.ref,
+                entry.standard,
+                entry.joints,
+                entry.penetration,
+                entry.form,
+                entry.root,
+                Limits(*entry.thickness),
+                entry.angle and Limits(*entry.angle),
+                None if entry.gap_by_thickness else Limits(*entry.gap),
+                entry.gap[0] if entry.gap_by_thickness else None,
+                entry.land and Limits(*entry.land),
+                entry.processes,
+                entry.orientations,
+                f"{entry.source}, {entry.mark}",
+            )
             for entry in PREPARATIONS
-        ]
-    }
+        )
+    )

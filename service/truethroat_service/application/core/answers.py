@@ -1,171 +1,135 @@
 """What every answer carries: verdict, reasons, cautions, provenance and, when asked for, its working."""
 
 import hashlib
-from collections.abc import Iterable, Mapping
-from dataclasses import dataclass, field
-from enum import StrEnum
-from typing import Any
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass, fields, is_dataclass
+from typing import Annotated, Any, Generic, TypeVar
 
 import orjson
 
 from ... import API_VERSION
 from ...engine import ENGINE_VERSION
-from ...engine.formula import Sheet, Source, Step
+from ...engine.formula import Sheet, Step
 from ...reference.loader import position as position_of
 from ...reference.loader import process as process_of
-from .quantities import (
-    ANGLE,
-    AREA,
-    FORCE,
-    FORCE_PER_LENGTH,
-    LENGTH,
-    LINE_SECOND_MOMENT,
-    MASS_PER_LENGTH,
-    MOMENT,
-    STRESS,
-    Dimension,
-    QuantityDict,
-    Rounding,
-    UnitSystem,
-    render,
-)
+from .codes import Verdict
+from .quantities import UnitSystem
+from .remarks import Caution, Remarks
+from .shape import OMITTED, Longest
+from .wire import wire
 
-
-class Verdict(StrEnum):
-    """Every verdict an answer can end in."""
-
-    ENOUGH = "enough"
-    SHORT = "short"
-    SHORT_IF_FLUSH = "short-if-flush"
-    CANNOT_BE_REACHED = "cannot-be-reached"
-    FULL_PENETRATION_NEEDED = "full-penetration-needed"
-    OVER = "over"
-    ESTIMATED = "estimated"
-    WITHIN = "within"
-    TOO_FAST = "too-fast"
-    TOO_SLOW = "too-slow"
-    LOW = "low"
-    RAISED = "raised"
-    HIGH = "high"
-    WITHIN_TOLERANCE = "within-tolerance"
-    OUT_OF_TOLERANCE = "out-of-tolerance"
-    OPENS_BY_HAND = "opens-by-hand"
-    MAY_OPEN_BY_HAND = "may-open-by-hand"
-    DOES_NOT_OPEN_BY_HAND = "does-not-open-by-hand"
-    PLATE_BENDS_FIRST = "plate-bends-first"
-    ACCEPTED = "accepted"
-    REJECTED = "rejected"
-
-
-SAFETY = {
-    "code": "estimate-for-planning",
-    "text": "An estimate for planning. Confirm it by the governing local code, the welding procedure and a licensed"
-    " engineer or certified inspector before anything is cut, welded or loaded.",
-}
+R_co = TypeVar("R_co", covariant=True)
 
 
 @dataclass(frozen=True, slots=True)
 class Common:
-    """Fields that every calculation request may have."""
+    """Fields that every calculation's request may have."""
 
-    units: UnitSystem = "metric"
-    mark: str | None = None
-    working: bool = False
-
-
-@dataclass(slots=True)
-class Remarks:
-    """Reasons and cautions gathered while an answer is made."""
-
-    reasons: list[str] = field(default_factory=list)
-    cautions: list[dict[str, str]] = field(default_factory=lambda: [SAFETY])
-
-    def because(self, text: str) -> None:
-        """Add a reason."""
-        self.reasons.append(text)
-
-    def caution(self, code: str, text: str, source: Source | None = None) -> None:
-        """Add a caution, with the rule behind it if there is one."""
-        self.cautions.append({"code": code, "text": text} | ({"source": str(source)} if source else {}))
+    units: Annotated[UnitSystem, "Units of the answer."] = "metric"
+    mark: Annotated[
+        str | None, Longest(200), "The caller's own mark for this joint, given back with the answer."
+    ] = None
+    working: Annotated[bool, "Whether the answer shows its working."] = False
 
 
 @dataclass(frozen=True, slots=True)
-class Units:
-    """Renders numbers of the engine in the units a request asked for."""
+class Operand:
+    """Argument of a step."""
 
-    system: UnitSystem
-
-    def of(self, dimension: Dimension, value: float) -> QuantityDict:
-        """Quantity of any dimension, from engine units."""
-        return render(dimension, value, self.system)
-
-    def length(self, value: float, rounding: Rounding = "nearest") -> QuantityDict:
-        """Length from mm."""
-        return render(LENGTH, value, self.system, rounding)
-
-    def force_per_length(self, value: float) -> QuantityDict:
-        """Force per length from N/mm."""
-        return render(FORCE_PER_LENGTH, value, self.system)
-
-    def force(self, value: float) -> QuantityDict:
-        """Force from N."""
-        return render(FORCE, value, self.system)
-
-    def moment(self, value: float) -> QuantityDict:
-        """Moment from N mm."""
-        return render(MOMENT, value, self.system)
-
-    def line_second_moment(self, value: float) -> QuantityDict:
-        """Second moment of unit throat from mm3."""
-        return render(LINE_SECOND_MOMENT, value, self.system)
-
-    def angle(self, value: float) -> QuantityDict:
-        """Angle from rad."""
-        return render(ANGLE, value, self.system)
-
-    def area(self, value: float) -> QuantityDict:
-        """Area from mm2."""
-        return render(AREA, value, self.system)
-
-    def mass_per_length(self, value: float) -> QuantityDict:
-        """Mass per length from kg/mm."""
-        return render(MASS_PER_LENGTH, value, self.system)
-
-    def text(self, value: float) -> str:
-        """Length from mm, as text in a sentence."""
-        return self.length(value)["text"]
-
-    def stress_text(self, value: float) -> str:
-        """Stress from MPa, as text in a sentence."""
-        return render(STRESS, value, self.system)["text"]
+    value: float | bool
+    unit: str
 
 
-def fingerprint(operation: str, request: Any) -> str:
-    """SHA-256 over a request dataclass in engine units, whose use case has filled in its defaults.
+@dataclass(frozen=True, slots=True)
+class WorkingStep:
+    """One step: a formula, what went in and what came out. A step's symbol is an argument of a later one."""
 
-    How the answer is presented (units, mark, working) is left out, and numbers count to twelve figures, so that the
-    same joint asked for in inches and in millimetres has one fingerprint.
-    """
-    content = orjson.loads(orjson.dumps(request))
-    content.pop("common")
-    # GMAW and 135 are one process, 2F and PB one orientation.
-    if content.get("process") is not None:
-        content["process"] = process_of(content["process"]).id
-    if content.get("position") is not None:
-        content["position"] = position_of(content["position"]).orientation
-    canonical = orjson.dumps([operation, _twelve_figures(content)], option=orjson.OPT_SORT_KEYS)
-    return hashlib.sha256(canonical).hexdigest()
+    symbol: str
+    meaning: str
+    expression: str
+    with_: Mapping[str, Operand]
+    value: float | bool
+    unit: str
+    source: str
 
 
-def _twelve_figures(value: Any) -> Any:
-    """Content with every float cut to twelve significant figures."""
-    if isinstance(value, float):
-        return float(f"{value:.12g}")
-    if isinstance(value, dict):
-        return {key: _twelve_figures(entry) for key, entry in value.items()}
-    if isinstance(value, list | tuple):
-        return [_twelve_figures(entry) for entry in value]
-    return value
+@dataclass(frozen=True, slots=True)
+class Provenance:
+    """What the answer comes from."""
+
+    rule_set: str | None
+    clauses: tuple[str, ...]
+    editions: tuple[str, ...]
+    parameters: Mapping[str, float]
+    engine_version: str
+    api_version: str
+    fingerprint: Annotated[str, "SHA-256 of the request in engine units with its defaults filled in."]
+
+
+@dataclass(frozen=True, slots=True)
+class Head:
+    """What stands before the fields of a resource's own."""
+
+    verdict: Verdict
+    reasons: tuple[str, ...]
+    cautions: tuple[Caution, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Tail:
+    """What stands after the fields of a resource's own."""
+
+    provenance: Provenance
+    mark: Annotated[str | None, OMITTED, "The request's own mark."] = None
+    working: Annotated[
+        tuple[WorkingStep, ...] | None, OMITTED, "Steps in the order computed, in engine units."
+    ] = None
+
+
+@dataclass(frozen=True, slots=True)
+class Answered(Generic[R_co]):
+    """Answered of a use case: its verdict and its result in engine units; nothing is rendered before it is sent."""
+
+    operation: str
+    request: Any
+    verdict: Verdict
+    reasons: tuple[str, ...]
+    cautions: tuple[Caution, ...]
+    result: R_co
+    sheet: Sheet
+    rule_set: str | None
+    parameters: Mapping[str, float]
+    rests_on: "tuple[Answered[Any], ...]" = ()
+
+    def wire(self) -> dict[str, Any]:
+        """Answered as it is sent, in the units its request asked for."""
+        common: Common = self.request.common
+        units = common.units
+        head = wire(Head(self.verdict, self.reasons, self.cautions), units)
+        own = wire(self.result, units) if is_dataclass(self.result) else self.result
+        working = tuple(_working(self.sheet)) if common.working else None
+        return {**head, **own, **wire(Tail(self._provenance(), common.mark, working), units)}
+
+    def clauses(self) -> list[str]:
+        """Clauses that decided or computed something, each once, those of the answers it rests on last."""
+        own = [str(source) for source in self.sheet.sources() if source.mark != "geometry"]
+        return list(dict.fromkeys([*own, *(clause for answer in self.rests_on for clause in answer.clauses())]))
+
+    def editions(self) -> list[str]:
+        """Editions that the clauses stand in, each once."""
+        own = [source.document for source in self.sheet.sources() if source.mark != "geometry" and source.document]
+        return list(dict.fromkeys([*own, *(edition for answer in self.rests_on for edition in answer.editions())]))
+
+    def _provenance(self) -> Provenance:
+        return Provenance(
+            self.rule_set,
+            tuple(self.clauses()),
+            tuple(self.editions()),
+            self.parameters,
+            ENGINE_VERSION,
+            API_VERSION,
+            fingerprint(self.operation, self.request),
+        )
 
 
 def answer(
@@ -174,53 +138,81 @@ def answer(
     sheet: Sheet,
     remarks: Remarks,
     verdict: Verdict,
-    result: Mapping[str, Any],
+    result: R_co,
     *,
     rule_set: str | None,
     parameters: Mapping[str, float],
-) -> dict[str, Any]:
-    """Put an answer together: its verdict, its own fields, then what every answer carries."""
-    common: Common = request.common
-    sources = [source for source in sheet.sources() if source.mark != "geometry"]
-    made = {
-        "verdict": verdict.value,
-        "reasons": remarks.reasons,
-        "cautions": remarks.cautions,
-        **result,
-        "provenance": {
-            "rule_set": rule_set,
-            "clauses": [str(source) for source in sources],
-            "editions": list(dict.fromkeys(source.document for source in sources if source.document)),
-            "parameters": dict(parameters),
-            "engine_version": ENGINE_VERSION,
-            "api_version": API_VERSION,
-            "fingerprint": fingerprint(operation, request),
-        },
-    }
-    if common.mark is not None:
-        made["mark"] = common.mark
-    if common.working:
-        made["working"] = list(_working(sheet.steps))
-    return made
+    rests_on: tuple[Answered[Any], ...] = (),
+) -> Answered[R_co]:
+    """Put an answer together from what a use case found."""
+    return Answered(
+        operation,
+        request,
+        verdict,
+        tuple(remarks.reasons),
+        tuple(remarks.cautions),
+        result,
+        sheet,
+        rule_set,
+        parameters,
+        rests_on,
+    )
 
 
-def _working(steps: Iterable[Step]) -> Iterable[dict[str, Any]]:
+def fingerprint(operation: str, request: Any) -> str:
+    """SHA-256 over a request dataclass in engine units, whose use case has filled in its defaults.
+
+    How the answer is presented (units, mark, working) is left out, and numbers count to twelve figures, so that the
+    same joint asked for in inches and in millimetres has one fingerprint.
+    """
+    content = _canonical(request)
+    del content["common"]
+    # GMAW and 135 are one process, 2F and PB one orientation.
+    if content.get("process") is not None:
+        content["process"] = process_of(content["process"]).id
+    if content.get("position") is not None:
+        content["position"] = position_of(content["position"]).orientation
+    return hashlib.sha256(orjson.dumps([operation, content], option=orjson.OPT_SORT_KEYS)).hexdigest()
+
+
+_NAMES: dict[type, tuple[str, ...]] = {}
+
+
+def _canonical(value: Any) -> Any:
+    """Plain content of a dataclass, with every float cut to twelve significant figures."""
+    kind = type(value)
+    if value is None or kind is str or kind is bool or kind is int:
+        return value
+    if kind is float:
+        return float(f"{value:.12g}")
+    if kind is tuple or kind is list:
+        return [_canonical(entry) for entry in value]
+    names = _NAMES.get(kind)
+    if names is None:
+        names = _NAMES[kind] = tuple(entry.name for entry in fields(value))
+    return {name: _canonical(getattr(value, name)) for name in names}
+
+
+def _working(sheet: Sheet) -> Iterator[WorkingStep]:
     """Steps of a sheet as an answer shows them, in engine units."""
-    for step in steps:
-        formula = step.formula
-        meaning = f"{formula.meaning} ({step.about})" if step.about else formula.meaning
-        yield {
-            "symbol": formula.symbol,
-            "meaning": meaning,
-            "expression": formula.expression,
-            "with": {
-                name: {"value": _plain(value), "unit": _unit(formula.args[name].unit)}
-                for name, value in step.arguments.items()
-            },
-            "value": _plain(step.value),
-            "unit": _unit(formula.unit),
-            "source": str(formula.source),
-        }
+    for step in sheet.steps:
+        yield _step(step)
+
+
+def _step(step: Step) -> WorkingStep:
+    formula = step.formula
+    return WorkingStep(
+        formula.symbol,
+        f"{formula.meaning} ({step.about})" if step.about else formula.meaning,
+        formula.expression,
+        {
+            name: Operand(_plain(value), _unit(formula.args[name].unit))
+            for name, value in step.arguments.items()
+        },
+        _plain(step.value),
+        _unit(formula.unit),
+        str(formula.source),
+    )
 
 
 def _plain(value: Any) -> float | bool:

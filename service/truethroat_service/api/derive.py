@@ -1,0 +1,217 @@
+"""Schemas of requests, derived from their dataclasses: a field is written once, with its marks, in the dataclass."""
+
+import dataclasses as dc
+from collections.abc import Mapping
+from functools import cache
+from typing import Any, get_args, get_origin
+
+from marshmallow import ValidationError
+from marshmallow import Schema as MarshmallowSchema
+
+from ..application.core.answers import Common
+from ..application.core.quantities import render
+from ..application.core.shape import (
+    MISSING,
+    By,
+    Field,
+    Form,
+    Hint,
+    Longest,
+    Many,
+    Numbered,
+    OrName,
+    Pattern,
+    ToldBy,
+    Within,
+    choices_of,
+    component_name,
+    component_words,
+    fields_of,
+    taken_apart,
+)
+from . import fields
+from .fields import UNSOUND
+from .messages import NOT_AN_OBJECT, unknown
+
+COMMON = tuple(fields_of(Common))
+
+
+class Schema(MarshmallowSchema):
+    """Schema of one object of a request, which knows all its fields; it loads into what the object makes."""
+
+    def __init__(self, kind: type | Form) -> None:
+        """Build a field for each field of a dataclass or a form; those of ``common`` stand beside the others."""
+        form = kind if isinstance(kind, Form) else Form(component_name(kind), component_words(kind), kind, fields_of(kind))
+        self.form = form
+        self.name, self.words = form.name, form.words
+        self.shares_common = taken_apart(form.fields["common"].hint).type is Common if "common" in form.fields else False
+        own = {name: field for name, field in form.fields.items() if not (self.shares_common and name == "common")}
+        given = {**(fields_of(Common) if self.shares_common else {}), **own}
+        self._declared_fields = {name: schema_field(field) for name, field in given.items()}
+        super().__init__()
+        self.error_messages = {**self.error_messages, "type": NOT_AN_OBJECT, "unknown": unknown(self.load_fields)}
+        self._readers = {name: field.quick for name, field in self.load_fields.items()}
+        self._required = frozenset(name for name, field in self.load_fields.items() if field.required)
+
+    def load(self, data: Any, **kwargs: Any) -> Any:
+        """Load a body: quickly while it is sound; if it is not, once more by marshmallow, which gathers every fault."""
+        try:
+            return self.quick(data)
+        except ValidationError:
+            return self.thorough(data, **kwargs)
+
+    def thorough(self, data: Any, **kwargs: Any) -> Any:
+        """Load by marshmallow; raises ``ValidationError`` with every fault."""
+        return self._made(super().load(data, **kwargs))
+
+    def quick(self, data: Any) -> Any:
+        """Load what is sound, field by field as sent; raises ``ValidationError`` at the first fault."""
+        if not isinstance(data, dict):
+            raise UNSOUND
+        readers, loaded = self._readers, {}
+        try:
+            for name, value in data.items():
+                loaded[name] = readers[name](value)
+        except KeyError as error:
+            raise UNSOUND from error
+        if not self._required <= loaded.keys():
+            raise UNSOUND
+        return self._made(loaded)
+
+    def _made(self, loaded: dict[str, Any]) -> Any:
+        """What the object makes; a field left out takes the dataclass's default."""
+        if self.shares_common:
+            common = {name: loaded.pop(name) for name in COMMON if name in loaded}
+            return self.form.makes(common=Common(**common), **loaded)
+        return self.form.makes(**loaded)
+
+    def document(self, refer: Any) -> dict[str, Any]:
+        """JSON schema of the object."""
+        required = [name for name, field in self.load_fields.items() if field.required]
+        return {
+            "type": "object",
+            "description": self.words,
+            "properties": {name: field.component(refer) for name, field in self.load_fields.items()},
+            **({"required": required} if required else {}),
+            "additionalProperties": False,
+        }
+
+
+class KindsSchema(Schema):
+    """Body whose schema goes by its ``kind``; a body that names none is of the first."""
+
+    def __init__(self, name: str, kinds: Mapping[str, Schema]) -> None:
+        """Keep the schema of each kind."""
+        MarshmallowSchema.__init__(self)
+        self.name, self.kinds = name, kinds
+
+    def load(self, data: Any, **kwargs: Any) -> Any:
+        """Load by the schema of its kind."""
+        if not isinstance(data, dict):
+            raise ValidationError({"_schema": [NOT_AN_OBJECT]})
+        kind = data.get("kind", next(iter(self.kinds)))
+        if not isinstance(kind, str) or kind not in self.kinds:
+            raise ValidationError({"kind": [fields.unknown_choice(tuple(self.kinds))]})
+        return self.kinds[kind].load(data, **kwargs)
+
+    def document(self, refer: Any) -> dict[str, Any]:
+        """One of the schemas; no discriminator, for the field may be left out."""
+        return {"oneOf": [{"$ref": refer(schema)} for schema in self.kinds.values()]}
+
+
+@cache
+def schema_of(kind: type | Form) -> Schema:
+    """Schema of a dataclass or a form, one for each."""
+    return Schema(kind)
+
+
+def request_schema(name: str, hint: Any) -> Schema:
+    """Schema of a request, called ``name``: of a dataclass, or of a union of them that goes by their ``kind``."""
+    if dc.is_dataclass(hint):
+        return schema_of(hint)  # type: ignore[arg-type]
+    kinds = {
+        str(choice): schema_of(kind)
+        for kind in get_args(hint)
+        for choice in choices_of(taken_apart(fields_of(kind)["kind"].hint)) or ()
+    }
+    return KindsSchema(name, kinds)
+
+
+def schema_field(field: Field) -> fields.Field:
+    """Field of a schema, from its annotation and its default."""
+    hint = taken_apart(field.hint)
+    more: dict[str, Any] = {"description": hint.words, "required": field.default is MISSING}
+    if field.default not in (MISSING, None, ()):
+        more["default"] = wire_default(hint, field.default)
+    return _typed(hint, more)
+
+
+def _typed(hint: Hint, more: dict[str, Any]) -> fields.Field:
+    """Field for a bare type and its marks."""
+    within, numbered = hint.mark(Within), hint.mark(Numbered)
+    if within is not None and get_origin(hint.type) is not tuple:
+        return fields.Quantity(
+            within.dimension, minimum=within.least, maximum=within.most, above=within.above, **more
+        )
+    choices = choices_of(hint)
+    if numbered is not None and hint.type is int:
+        return fields.Whole(minimum=int(numbered.least), maximum=int(numbered.most), **more)
+    if numbered is not None and hint.type is float:
+        return fields.Number(minimum=numbered.least, maximum=numbered.most, **more)
+    if get_origin(hint.type) is tuple:
+        return _several(hint, more)
+    named = hint.mark(OrName)
+    if named is not None:
+        return fields.ChoiceOrObject(fields.Named(named.names, named.makes), schema_of(hint.type), **more)
+    if choices is not None:
+        return fields.Choice(choices, **more)
+    if hint.type is bool:
+        return fields.Flag(**more)
+    if hint.type is str:
+        return _text(hint, more)
+    return _object(hint, more)
+
+
+def _text(hint: Hint, more: dict[str, Any]) -> fields.Field:
+    pattern, longest = hint.mark(Pattern), hint.mark(Longest)
+    if longest is None:
+        raise TypeError(f"a text of a request has no mark that bounds it: {hint}")
+    if pattern is not None:
+        return fields.Coded(pattern.expression, pattern.message, longest=longest.characters, **more)
+    return fields.Text(longest=longest.characters, **more)
+
+
+def _several(hint: Hint, more: dict[str, Any]) -> fields.Field:
+    """Pair, or list of entries."""
+    inner, *rest = get_args(hint.type)
+    many = hint.mark(Many)
+    entry = taken_apart(inner)
+    field = _typed(entry, {"description": entry.words})
+    if many is not None and rest == [Ellipsis]:
+        return fields.Entries(field, many.what, least=many.least, most=many.most, **more)
+    if len(rest) == 1 and rest != [Ellipsis]:
+        return fields.Pair(field, **more)
+    raise TypeError(f"a list of a request is neither a pair nor marked by how many there may be: {hint}")
+
+
+def _object(hint: Hint, more: dict[str, Any]) -> fields.Field:
+    by, told_by = hint.mark(By), hint.mark(ToldBy)
+    if by is not None:
+        return fields.Variant(by.field, {value: schema_of(kind) for value, kind in by.forms.items()}, **more)
+    if told_by is not None:
+        return fields.Either([(names, schema_of(kind)) for names, kind in told_by.forms], **more)
+    return fields.Object(schema_of(hint.type), **more)
+
+
+def wire_default(hint: Hint, value: Any) -> Any:
+    """Default as a caller would send it: quantities as metric text, of an object what differs from its own defaults."""
+    within = hint.mark(Within)
+    if within is not None and isinstance(value, float):
+        return render(within.dimension, value, "metric")["text"]
+    if dc.is_dataclass(value) and not isinstance(value, type):
+        return {
+            name: wire_default(taken_apart(field.hint), getattr(value, name))
+            for name, field in fields_of(type(value)).items()
+            if field.default is MISSING or getattr(value, name) != field.default
+        }
+    return value

@@ -1,0 +1,43 @@
+"""The table of what can be asked: one line a capability."""
+
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass
+from typing import Any, get_args, get_type_hints
+
+from .core.answers import Answered
+
+
+@dataclass(frozen=True, slots=True)
+class Capability:
+    """A use case with the examples of its requests; its name, its request and its answer follow from the function."""
+
+    use_case: Callable[[Any], Answered[Any]]
+    summary: str
+    examples: Mapping[str, Any]
+
+    @property
+    def operation(self) -> str:
+        """Name of the operation, as the document and the client have it."""
+        return self.use_case.__name__
+
+    @property
+    def path(self) -> str:
+        """Last step of its path."""
+        return self.operation.replace("_", "-")
+
+    @property
+    def request(self) -> Any:
+        """Dataclass of its request, or a union of them."""
+        hints = get_type_hints(self.use_case)
+        return next(hint for name, hint in hints.items() if name != "return")
+
+    @property
+    def answer(self) -> type:
+        """Dataclass of its answer."""
+        found: type = get_args(get_type_hints(self.use_case)["return"])[0]
+        return found
+
+    @property
+    def meaning(self) -> str:
+        """What it answers, in one sentence: the first line of the use case's docstring."""
+        return (self.use_case.__doc__ or "").strip().partition("\n")[0]

@@ -1,0 +1,165 @@
+"""Every code that a caller's program may meet: verdicts, cautions, remedies and faults, each kind in one list."""
+
+from enum import StrEnum
+from typing import Literal
+
+
+class Verdict(StrEnum):
+    """Every verdict an answer can end in."""
+
+    ENOUGH = "enough"
+    SHORT = "short"
+    SHORT_IF_FLUSH = "short-if-flush"
+    CANNOT_BE_REACHED = "cannot-be-reached"
+    FULL_PENETRATION_NEEDED = "full-penetration-needed"
+    OVER = "over"
+    ESTIMATED = "estimated"
+    WITHIN = "within"
+    TOO_FAST = "too-fast"
+    TOO_SLOW = "too-slow"
+    LOW = "low"
+    RAISED = "raised"
+    HIGH = "high"
+    WITHIN_TOLERANCE = "within-tolerance"
+    OUT_OF_TOLERANCE = "out-of-tolerance"
+    OPENS_BY_HAND = "opens-by-hand"
+    MAY_OPEN_BY_HAND = "may-open-by-hand"
+    DOES_NOT_OPEN_BY_HAND = "does-not-open-by-hand"
+    PLATE_BENDS_FIRST = "plate-bends-first"
+    ACCEPTED = "accepted"
+    REJECTED = "rejected"
+
+
+CautionCode = Literal[
+    "accounts-differ",
+    "alternatives-not-sized",
+    "analyse-the-weld-metal",
+    "assumed-penetration",
+    "back-gouge",
+    "backing-left-in",
+    "base-metal-not-checked",
+    "below-minimum-throat",
+    "below-quick-chill-size",
+    "boron-hardens",
+    "categories-move",
+    "code-in-part",
+    "cold-steel",
+    "convexity-not-credited",
+    "corner-as-fillet",
+    "cost-incomplete",
+    "crater",
+    "depth-consistently-achieved",
+    "design-wall",
+    "designed-to-bear",
+    "elastic-method",
+    "end-returns",
+    "end-weld",
+    "estimate-for-planning",
+    "face-not-credited",
+    "face-not-given",
+    "face-width-not-given",
+    "face-width-not-known",
+    "factor-band",
+    "ferritic-only",
+    "flare-radius",
+    "flatness-by-width",
+    "full-size-length",
+    "fusion-not-read",
+    "gap-and-land",
+    "gap-taken-off",
+    "gaps-corrode",
+    "hardness-scatter",
+    "heat-affected-zone",
+    "heat-of-one-run",
+    "hollow-section",
+    "imperfections-not-summed",
+    "index-of-submerged-arc",
+    "intermittent",
+    "lap-overlap",
+    "later-edition",
+    "left-free",
+    "leg-from-energy",
+    "let-go",
+    "level-in-part",
+    "long-stiffener",
+    "low-hydrogen-needed",
+    "lower-beta-w",
+    "matching-by-strength",
+    "matching-filler-assumed",
+    "may-be-short",
+    "measured-penetration",
+    "metal-as-carbon-steel",
+    "method-a-reads-charts",
+    "national-least-throat",
+    "no-length",
+    "no-listed-preparation",
+    "no-rule-set",
+    "no-strength-claimed",
+    "no-undersize-at-girder-ends",
+    "nominal-strengths",
+    "not-a-listed-detail",
+    "not-all-timed",
+    "not-compared",
+    "not-for-service",
+    "one-method",
+    "one-side-without-backing",
+    "one-sided",
+    "other-standard",
+    "overmatched-filler",
+    "overwelded",
+    "packing",
+    "parts-not-checked",
+    "pitch-not-checked",
+    "preheat-short",
+    "proven-penetration",
+    "radius-needs-width",
+    "recalled-limit",
+    "room-temperature",
+    "root-bending-model",
+    "root-opening",
+    "rough-estimate",
+    "runs",
+    "seam-factors",
+    "second-hand-limits",
+    "shallow-bead",
+    "spacing-by-pitch",
+    "static-only",
+    "thinning",
+    "throat-to-finished-face",
+    "two-heat-inputs",
+    "undercut-not-given",
+    "undermatched-filler",
+    "weld-metal-cet-not-given",
+    "welding-alone",
+    "z-loss",
+]
+"""What a caution of an answer may be called."""
+
+RemedyCode = Literal[
+    "bevel",
+    "leave-face",
+    "smaller-radius",
+    "weld-second-side",
+    "add-pass",
+    "accept",
+]
+"""What a remedy or an alternative may do."""
+
+FaultCode = Literal[
+    "inconsistent",
+    "out-of-scope",
+    "out-of-range",
+    "invalid",
+    "missing",
+    "missing-unit",
+    "not-a-quantity",
+    "not-finite",
+    "not-json",
+    "null",
+    "unknown-choice",
+    "unknown-field",
+    "unknown-unit",
+    "wrong-count",
+    "wrong-type",
+]
+"""What a fault of a request may be called."""

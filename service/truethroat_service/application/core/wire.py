@@ -1,0 +1,81 @@
+"""Writes an answer as it is sent: a dataclass in engine units becomes a plain dictionary in the caller's units."""
+
+import dataclasses as dc
+from collections.abc import Callable, Mapping
+from functools import cache
+from typing import Any, get_args, get_origin
+
+from .quantities import UnitSystem, render
+from .shape import OMITTED, UNSENT, Hint, Q, fields_of, taken_apart
+
+Writer = Callable[[Any, UnitSystem], Any]
+
+
+def wire(value: Any, units: UnitSystem, measured: Q | None = None) -> dict[str, Any]:
+    """Dataclass as it is sent; ``measured`` is the quantity of its floats that have no mark of their own."""
+    sent = {}
+    for name, key, write, omitted in _writers(type(value), measured):
+        entry = getattr(value, name)
+        if entry is None:
+            if not omitted:
+                sent[key] = None
+        else:
+            sent[key] = entry if write is None else write(entry, units)
+    return sent
+
+
+@cache
+def _writers(kind: type, measured: Q | None) -> tuple[tuple[str, str, Writer | None, bool], ...]:
+    """For each field that is sent: its name, its key, its writer (None where it goes as it is), whether it is omitted."""
+    found = []
+    for name, field in fields_of(kind).items():
+        hint = taken_apart(field.hint)
+        if UNSENT not in hint.marks:
+            found.append((name, wire_name(name), _writer(hint, measured), OMITTED in hint.marks))
+    return tuple(found)
+
+
+def wire_name(name: str) -> str:
+    """Name of a field on the wire: without the underscore that keeps it apart from a word of the language."""
+    return name.removesuffix("_")
+
+
+def _writer(hint: Hint, measured: Q | None) -> Writer | None:
+    """Writer of a value that is not None; None where the value goes as it is."""
+    quantity = hint.mark(Q) or measured
+    kind = get_origin(hint.type) or hint.type
+    if kind is tuple:
+        inner = _writer(taken_apart(get_args(hint.type)[0]), quantity)
+        return _listed if inner is None else _each(inner)
+    if kind is Mapping:
+        inner = _writer(taken_apart(get_args(hint.type)[1]), None)
+        return _as_dict if inner is None else _by_key(inner)
+    if hasattr(kind, "wire"):
+        return _own
+    if dc.is_dataclass(kind):
+        # What holds no number of its own measures none: the mark of one that wraps it would be a mistake.
+        return lambda value, units: wire(value, units, quantity)
+    if kind is float and quantity is not None:
+        dimension, text = quantity.dimension, quantity.text
+        return lambda value, units: render(dimension, value, units, text)
+    return None
+
+
+def _own(value: Any, units: UnitSystem) -> Any:
+    return value.wire()
+
+
+def _listed(value: Any, units: UnitSystem) -> Any:
+    return list(value)
+
+
+def _as_dict(value: Any, units: UnitSystem) -> Any:
+    return dict(value)
+
+
+def _each(inner: Writer) -> Writer:
+    return lambda value, units: [None if entry is None else inner(entry, units) for entry in value]
+
+
+def _by_key(inner: Writer) -> Writer:
+    return lambda value, units: {key: None if entry is None else inner(entry, units) for key, entry in value.items()}
