@@ -11,9 +11,9 @@ import hypothesis
 from hypothesis import HealthCheck, settings
 from hypothesis import strategies as st
 
-from truethroat_service.application.bevel_depth import BevelDepthRequest
+from truethroat_service.application.bevel_depth.request import BevelDepthRequest
 from truethroat_service.application.fillet_size.request import FilletSizeRequest, Joint, SharedForce
-from truethroat_service.application.grind_allowance import GrindAllowanceRequest
+from truethroat_service.application.grind_allowance.request import GrindAllowanceRequest
 from truethroat_service.application.joints.loads import ForceComponents
 from truethroat_service.application.joints.metals import Filler, Part
 from truethroat_service.application.joints.seams import FINISHES, FLAT_SEAMS, Finish, Penetration, Preparation, Seam

@@ -11,8 +11,10 @@ from hypothesis import assume
 from hypothesis import strategies as st
 from tests.application.joints import edges, given, hundredths, mm
 
-from truethroat_service.application.bevel_depth import BevelDepthRequest, bevel_depth
-from truethroat_service.application.grind_allowance import GrindAllowanceRequest, grind_allowance
+from truethroat_service.application.bevel_depth import bevel_depth
+from truethroat_service.application.bevel_depth.request import BevelDepthRequest
+from truethroat_service.application.grind_allowance import grind_allowance
+from truethroat_service.application.grind_allowance.request import GrindAllowanceRequest
 from truethroat_service.application.joints.seams import Finish, Penetration, Preparation, Seam
 
 CLOSE = 1e-9

@@ -9,10 +9,11 @@ import pytest
 from hypothesis import strategies as st
 from tests.application.joints import finishes, given, hundredths, mm, penetrations, seams
 
-from truethroat_service.application.break_test import BreakTestRequest, Plates, PreparedDepth, Weld, break_test
-from truethroat_service.application.break_test.coupons import Notch
+from truethroat_service.application.break_test import break_test
+from truethroat_service.application.break_test.request import BreakTestRequest, Notch, Plates, PreparedDepth, Weld
 from truethroat_service.application.core.answers import Common
-from truethroat_service.application.grind_allowance import GrindAllowanceRequest, grind_allowance
+from truethroat_service.application.grind_allowance import grind_allowance
+from truethroat_service.application.grind_allowance.request import GrindAllowanceRequest
 from truethroat_service.application.joints.seams import Penetration, Preparation, Seam
 
 STAGES = ("first_yield", "hinge", "breaking", "breaking_at_most")

@@ -6,7 +6,8 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from truethroat_service.application.crack_risk import Bead, CrackRiskRequest, WeldMetal, crack_risk
+from truethroat_service.application.crack_risk import crack_risk
+from truethroat_service.application.crack_risk.request import Bead, CrackRiskRequest, WeldMetal
 
 ORDER = ("estimated", "low", "raised", "high")
 tenths = st.integers(20, 200).map(lambda n: n / 10)

@@ -14,9 +14,18 @@ from tests.application.joints import given, hundredths, mm
 
 from truethroat_service.application.core.answers import Common
 from truethroat_service.application.core.faults import Refused
-from truethroat_service.application.distortion import DistortionRequest, distortion
-from truethroat_service.application.distortion.cases import Butt, Calibration, Groove, Joint, Lap, Member, Tee
-from truethroat_service.application.distortion.tolerances import Tolerances
+from truethroat_service.application.distortion import distortion
+from truethroat_service.application.distortion.request import (
+    Butt,
+    Calibration,
+    DistortionRequest,
+    Groove,
+    Joint,
+    Lap,
+    Member,
+    Tee,
+    Tolerances,
+)
 
 QUANTITIES = ("transverse", "longitudinal", "angular", "edge_lift", "bowing")
 

@@ -10,9 +10,17 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from truethroat_service.application.core.answers import Common
-from truethroat_service.application.filler_quantity import FillerQuantityRequest, filler_quantity
-from truethroat_service.application.filler_quantity.estimates import Arc, Bead, Deposition, Electrode, Weld
-from truethroat_service.application.filler_quantity.prices import Price, Prices
+from truethroat_service.application.filler_quantity import filler_quantity
+from truethroat_service.application.filler_quantity.request import (
+    Arc,
+    Bead,
+    Deposition,
+    Electrode,
+    FillerQuantityRequest,
+    Price,
+    Prices,
+    Weld,
+)
 from truethroat_service.application.joints.weld_sections import Fillet, PlainArea
 
 HOUR = 3600.0

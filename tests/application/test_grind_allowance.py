@@ -12,7 +12,8 @@ from hypothesis import strategies as st
 from tests.application.joints import NONE, given, grounds, hundredths, mm
 
 from truethroat_service.application.core.answers import Common
-from truethroat_service.application.grind_allowance import GrindAllowanceRequest, grind_allowance
+from truethroat_service.application.grind_allowance import grind_allowance
+from truethroat_service.application.grind_allowance.request import GrindAllowanceRequest
 from truethroat_service.application.joints.seams import FLAT_SEAMS, Finish, Penetration, Preparation, Seam
 
 CLOSE = 1e-9

@@ -11,7 +11,8 @@ from hypothesis import strategies as st
 from tests.application.grooves import flares, partial, whole, with_weld
 from tests.application.joints import AISC, EN, given, mm
 
-from truethroat_service.application.bevel_depth import BevelDepthRequest, bevel_depth
+from truethroat_service.application.bevel_depth import bevel_depth
+from truethroat_service.application.bevel_depth.request import BevelDepthRequest
 from truethroat_service.application.core.answers import Common
 from truethroat_service.application.groove_size import groove_size
 from truethroat_service.application.groove_size.request import (

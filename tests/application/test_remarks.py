@@ -9,12 +9,14 @@ from typing import Any
 import pytest
 from tests.application.joints import AISC, EN, NONE, RULE_SETS, mm
 
-from truethroat_service.application.bevel_depth import BevelDepthRequest, bevel_depth
+from truethroat_service.application.bevel_depth import bevel_depth
+from truethroat_service.application.bevel_depth.request import BevelDepthRequest
 from truethroat_service.application.core.answers import Common
 from truethroat_service.application.core.faults import Refused
 from truethroat_service.application.fillet_size import fillet_size
 from truethroat_service.application.fillet_size.request import FilletSizeRequest, Joint, SharedForce
-from truethroat_service.application.grind_allowance import GrindAllowanceRequest, grind_allowance
+from truethroat_service.application.grind_allowance import grind_allowance
+from truethroat_service.application.grind_allowance.request import GrindAllowanceRequest
 from truethroat_service.application.joints.metals import Filler, Part
 from truethroat_service.application.joints.seams import Finish, Penetration, Preparation, Seam
 

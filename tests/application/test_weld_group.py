@@ -14,7 +14,8 @@ from hypothesis import strategies as st
 from truethroat_service.application import weld_group as use_case
 from truethroat_service.application.core.faults import Refused
 from truethroat_service.application.joints.metals import Filler, Part
-from truethroat_service.application.weld_group import GroupLoad, Vector, WeldGroupRequest, weld_group
+from truethroat_service.application.weld_group import weld_group
+from truethroat_service.application.weld_group.request import GroupLoad, Vector, WeldGroupRequest
 from truethroat_service.practice.weld_patterns import PATTERNS, Piece, line
 
 PARTS = (Part(12.0, None, 345.0, 450.0, None), Part(10.0, None, 345.0, 450.0, None))

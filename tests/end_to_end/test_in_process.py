@@ -3,30 +3,31 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from importlib import import_module
 from typing import Any
 
 import pytest
 from tests.sdk.wsgi_transport import WSGITransport
 
 from truethroat import Answer, Calculation, Client, InvalidInput
-from truethroat_service.api import create_app, examples
+from truethroat_service.api import create_app
 from truethroat_service.api.settings import Settings
 
 EXAMPLES = [
     pytest.param(operation, example["value"], id=f"{operation}-{name}")
-    for operation, group in {
-        "fillet_size": examples.FILLET_SIZE,
-        "grind_allowance": examples.GRIND_ALLOWANCE,
-        "bevel_depth": examples.BEVEL_DEPTH,
-        "as_welded": examples.AS_WELDED,
-        "groove_size": examples.GROOVE_SIZE,
-        "heat": examples.HEAT,
-        "crack_risk": examples.CRACK_RISK,
-        "distortion": examples.DISTORTION,
-        "break_test": examples.BREAK_TEST,
-        "joint_plan": examples.JOINT_PLAN,
-    }.items()
-    for name, example in group.items()
+    for operation in (
+        "fillet_size",
+        "grind_allowance",
+        "bevel_depth",
+        "as_welded",
+        "groove_size",
+        "heat",
+        "crack_risk",
+        "distortion",
+        "break_test",
+        "joint_plan",
+    )
+    for name, example in import_module(f"truethroat_service.application.{operation}.examples").EXAMPLES.items()
 ]
 LISTS = {
     "get_service": "/v1",

@@ -3,8 +3,8 @@
 from flask import Response
 
 from ...application.as_welded import as_welded
+from ...application.as_welded.examples import EXAMPLES
 from ...application.as_welded.request import ButtReadings, FilletReadings
-from ..examples import AS_WELDED
 from ..schemas.as_welded import AsWeldedSchema
 from . import Resource, answer_schema, json_response, refused_with
 
@@ -13,7 +13,7 @@ blueprint = Resource("as-welded", __name__, url_prefix="/v1", description="What 
 
 @blueprint.route("/as-welded", methods=["POST"])
 @blueprint.doc(operationId="as_welded")
-@blueprint.arguments(AsWeldedSchema(), examples=AS_WELDED)
+@blueprint.arguments(AsWeldedSchema(), examples=EXAMPLES)
 @blueprint.response(200, answer_schema("AsWeldedAnswer"))
 @refused_with(blueprint, 400, 401, 406, 413, 415, 422)
 def as_welded_view(request: FilletReadings | ButtReadings) -> Response:

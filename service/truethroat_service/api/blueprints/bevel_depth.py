@@ -2,8 +2,9 @@
 
 from flask import Response
 
-from ...application.bevel_depth import BevelDepthRequest, bevel_depth
-from ..examples import BEVEL_DEPTH
+from ...application.bevel_depth import bevel_depth
+from ...application.bevel_depth.examples import EXAMPLES
+from ...application.bevel_depth.request import BevelDepthRequest
 from ..schemas.bevel_depth import BevelDepthSchema
 from . import Resource, answer_schema, json_response, refused_with
 
@@ -14,7 +15,7 @@ blueprint = Resource(
 
 @blueprint.route("/bevel-depth", methods=["POST"])
 @blueprint.doc(operationId="bevel_depth")
-@blueprint.arguments(BevelDepthSchema(), examples=BEVEL_DEPTH)
+@blueprint.arguments(BevelDepthSchema(), examples=EXAMPLES)
 @blueprint.response(200, answer_schema("BevelDepthAnswer"))
 @refused_with(blueprint, 400, 401, 406, 413, 415, 422)
 def bevel_depth_view(request: BevelDepthRequest) -> Response:

@@ -2,8 +2,9 @@
 
 from flask import Response
 
-from ...application.break_test import BreakTestRequest, break_test
-from ..examples import BREAK_TEST
+from ...application.break_test import break_test
+from ...application.break_test.examples import EXAMPLES
+from ...application.break_test.request import BreakTestRequest
 from ..schemas.break_test import BreakTestSchema
 from . import Resource, answer_schema, json_response, refused_with
 
@@ -12,7 +13,7 @@ blueprint = Resource("break-test", __name__, url_prefix="/v1", description="What
 
 @blueprint.route("/break-test", methods=["POST"])
 @blueprint.doc(operationId="break_test")
-@blueprint.arguments(BreakTestSchema(), examples=BREAK_TEST)
+@blueprint.arguments(BreakTestSchema(), examples=EXAMPLES)
 @blueprint.response(200, answer_schema("BreakTestAnswer"))
 @refused_with(blueprint, 400, 401, 406, 413, 415, 422)
 def break_test_view(request: BreakTestRequest) -> Response:

@@ -2,8 +2,9 @@
 
 from flask import Response
 
-from ...application.crack_risk import CrackRiskRequest, crack_risk
-from ..examples import CRACK_RISK
+from ...application.crack_risk import crack_risk
+from ...application.crack_risk.examples import EXAMPLES
+from ...application.crack_risk.request import CrackRiskRequest
 from ..schemas.crack_risk import CrackRiskSchema
 from . import Resource, answer_schema, json_response, refused_with
 
@@ -12,7 +13,7 @@ blueprint = Resource("crack-risk", __name__, url_prefix="/v1", description="How 
 
 @blueprint.route("/crack-risk", methods=["POST"])
 @blueprint.doc(operationId="crack_risk")
-@blueprint.arguments(CrackRiskSchema(), examples=CRACK_RISK)
+@blueprint.arguments(CrackRiskSchema(), examples=EXAMPLES)
 @blueprint.response(200, answer_schema("CrackRiskAnswer"))
 @refused_with(blueprint, 400, 401, 406, 413, 415, 422)
 def crack_risk_view(request: CrackRiskRequest) -> Response:

@@ -2,8 +2,9 @@
 
 from flask import Response
 
-from ...application.distortion import DistortionRequest, distortion
-from ..examples import DISTORTION
+from ...application.distortion import distortion
+from ...application.distortion.examples import EXAMPLES
+from ...application.distortion.request import DistortionRequest
 from ..schemas.distortion import DistortionSchema
 from . import Resource, answer_schema, json_response, refused_with
 
@@ -12,7 +13,7 @@ blueprint = Resource("distortion", __name__, url_prefix="/v1", description="How 
 
 @blueprint.route("/distortion", methods=["POST"])
 @blueprint.doc(operationId="distortion")
-@blueprint.arguments(DistortionSchema(), examples=DISTORTION)
+@blueprint.arguments(DistortionSchema(), examples=EXAMPLES)
 @blueprint.response(200, answer_schema("DistortionAnswer"))
 @refused_with(blueprint, 400, 401, 406, 413, 415, 422)
 def distortion_view(request: DistortionRequest) -> Response:

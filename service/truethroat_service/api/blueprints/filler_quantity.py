@@ -2,8 +2,9 @@
 
 from flask import Response
 
-from ...application.filler_quantity import FillerQuantityRequest, filler_quantity
-from ..examples import FILLER_QUANTITY
+from ...application.filler_quantity import filler_quantity
+from ...application.filler_quantity.examples import EXAMPLES
+from ...application.filler_quantity.request import FillerQuantityRequest
 from ..schemas.filler_quantity import FillerQuantitySchema
 from . import Resource, answer_schema, json_response, refused_with
 
@@ -14,7 +15,7 @@ blueprint = Resource(
 
 @blueprint.route("/filler-quantity", methods=["POST"])
 @blueprint.doc(operationId="filler_quantity")
-@blueprint.arguments(FillerQuantitySchema(), examples=FILLER_QUANTITY)
+@blueprint.arguments(FillerQuantitySchema(), examples=EXAMPLES)
 @blueprint.response(200, answer_schema("FillerQuantityAnswer"))
 @refused_with(blueprint, 400, 401, 406, 413, 415, 422)
 def filler_quantity_view(request: FillerQuantityRequest) -> Response:

@@ -2,8 +2,9 @@
 
 from flask import Response
 
-from ...application.grind_allowance import GrindAllowanceRequest, grind_allowance
-from ..examples import GRIND_ALLOWANCE
+from ...application.grind_allowance import grind_allowance
+from ...application.grind_allowance.examples import EXAMPLES
+from ...application.grind_allowance.request import GrindAllowanceRequest
 from ..schemas.grind_allowance import GrindAllowanceSchema
 from . import Resource, answer_schema, json_response, refused_with
 
@@ -14,7 +15,7 @@ blueprint = Resource(
 
 @blueprint.route("/grind-allowance", methods=["POST"])
 @blueprint.doc(operationId="grind_allowance")
-@blueprint.arguments(GrindAllowanceSchema(), examples=GRIND_ALLOWANCE)
+@blueprint.arguments(GrindAllowanceSchema(), examples=EXAMPLES)
 @blueprint.response(200, answer_schema("GrindAllowanceAnswer"))
 @refused_with(blueprint, 400, 401, 406, 413, 415, 422)
 def grind_allowance_view(request: GrindAllowanceRequest) -> Response:

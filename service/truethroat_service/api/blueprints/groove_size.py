@@ -3,8 +3,8 @@
 from flask import Response
 
 from ...application.groove_size import groove_size
+from ...application.groove_size.examples import EXAMPLES
 from ...application.groove_size.request import GrooveSizeRequest
-from ..examples import GROOVE_SIZE
 from ..schemas.groove_size import GrooveSizeSchema
 from . import Resource, answer_schema, json_response, refused_with
 
@@ -13,7 +13,7 @@ blueprint = Resource("groove-size", __name__, url_prefix="/v1", description="How
 
 @blueprint.route("/groove-size", methods=["POST"])
 @blueprint.doc(operationId="groove_size")
-@blueprint.arguments(GrooveSizeSchema(), examples=GROOVE_SIZE)
+@blueprint.arguments(GrooveSizeSchema(), examples=EXAMPLES)
 @blueprint.response(200, answer_schema("GrooveSizeAnswer"))
 @refused_with(blueprint, 400, 401, 406, 413, 415, 422)
 def groove_size_view(request: GrooveSizeRequest) -> Response:

@@ -3,8 +3,8 @@
 from flask import Response
 
 from ...application.heat import heat
+from ...application.heat.examples import EXAMPLES
 from ...application.heat.request import HeatRequest
-from ..examples import HEAT
 from ..schemas.heat import HeatSchema
 from . import Resource, answer_schema, json_response, refused_with
 
@@ -13,7 +13,7 @@ blueprint = Resource("heat", __name__, url_prefix="/v1", description="Heat of a 
 
 @blueprint.route("/heat", methods=["POST"])
 @blueprint.doc(operationId="heat")
-@blueprint.arguments(HeatSchema(), examples=HEAT)
+@blueprint.arguments(HeatSchema(), examples=EXAMPLES)
 @blueprint.response(200, answer_schema("HeatAnswer"))
 @refused_with(blueprint, 400, 401, 406, 413, 415, 422)
 def heat_view(request: HeatRequest) -> Response:

@@ -1,6 +1,6 @@
 """Request of ``/v1/bevel-depth``."""
 
-from ...application.bevel_depth import BevelDepthRequest
+from ...application.bevel_depth.request import BevelDepthRequest
 from ...application.core.quantities import LENGTH
 from ...application.joints.rule_sets import ENTRIES
 from ..fields import Choice, Quantity

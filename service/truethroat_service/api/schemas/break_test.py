@@ -1,7 +1,15 @@
 """Request of ``/v1/break-test``."""
 
-from ...application.break_test import BreakTestRequest, Plates, PreparedDepth, Weld
-from ...application.break_test.coupons import RULES, Broken, FoldedFlat, Notch
+from ...application.break_test.request import (
+    RULES,
+    BreakTestRequest,
+    Broken,
+    FoldedFlat,
+    Notch,
+    Plates,
+    PreparedDepth,
+    Weld,
+)
 from ...application.core.quantities import HAND_FORCE, LENGTH, STRESS
 from ...reference.loader import MATERIALS
 from ..fields import Choice, Either, Flag, Object, Quantity, Variant

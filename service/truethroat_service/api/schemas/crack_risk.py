@@ -1,7 +1,7 @@
 """Request of ``/v1/crack-risk``."""
 
 from ...application.core.quantities import LENGTH
-from ...application.crack_risk import Bead, CrackRiskRequest, WeldMetal
+from ...application.crack_risk.request import Bead, CrackRiskRequest, WeldMetal
 from ..fields import Choice, Either, Flag, Object, Pair, Quantity
 from . import ClosedSchema, RequestSchema, seams
 from .steel import share

@@ -4,9 +4,17 @@ from functools import partial
 from math import radians
 
 from ...application.core.quantities import ANGLE, AREA, CURRENT, ENERGY_PER_LENGTH, FORCE, LENGTH, SECOND_MOMENT
-from ...application.distortion import DistortionRequest
-from ...application.distortion.cases import Butt, Calibration, Groove, Lap, Member, Restraint, Tee
-from ...application.distortion.tolerances import Tolerances
+from ...application.distortion.request import (
+    Butt,
+    Calibration,
+    DistortionRequest,
+    Groove,
+    Lap,
+    Member,
+    Restraint,
+    Tee,
+    Tolerances,
+)
 from ..fields import Choice, Number, Object, Quantity, Variant
 from . import ClosedSchema, RequestSchema, seams
 

@@ -21,9 +21,16 @@ from ...application.core.quantities import (
     WORKING_TIME,
     Dimension,
 )
-from ...application.filler_quantity import FillerQuantityRequest
-from ...application.filler_quantity.estimates import Arc, Bead, Deposition, Electrode, Weld
-from ...application.filler_quantity.prices import Price, Prices
+from ...application.filler_quantity.request import (
+    Arc,
+    Bead,
+    Deposition,
+    Electrode,
+    FillerQuantityRequest,
+    Price,
+    Prices,
+    Weld,
+)
 from ...reference.loader import FILLER_METALS
 from ..fields import Choice, Either, Entries, Number, Object, Quantity, Text, Whole
 from ..messages import Message

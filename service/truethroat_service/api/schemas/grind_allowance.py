@@ -1,7 +1,7 @@
 """Request of ``/v1/grind-allowance``."""
 
 from ...application.core.quantities import LENGTH
-from ...application.grind_allowance import GrindAllowanceRequest
+from ...application.grind_allowance.request import GrindAllowanceRequest
 from ...application.joints.rule_sets import ENTRIES
 from ..fields import Choice, Object, Quantity
 from . import RequestSchema, seams

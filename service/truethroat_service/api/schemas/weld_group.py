@@ -9,7 +9,7 @@ from marshmallow import post_load
 
 from ...application.core.quantities import ANGLE, FORCE, LENGTH, MOMENT, Dimension
 from ...application.joints.rule_sets import ENTRIES
-from ...application.weld_group import GroupLoad, Vector, WeldGroupRequest
+from ...application.weld_group.request import GroupLoad, Vector, WeldGroupRequest
 from ...practice.weld_patterns import PATTERNS, Piece, arc, line
 from ...reference.loader import FILLER_METALS
 from ..fields import Choice, ChoiceOrObject, Either, Entries, Object, Pair, Quantity, Variant

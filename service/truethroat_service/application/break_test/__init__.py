@@ -9,14 +9,14 @@ from ...engine.rounding import at_least, at_most
 from ...practice import break_test as opening
 from ...reference.loader import MATERIALS, NoBand
 from ...standards.iso_9017 import pieces
-from ..core.answers import Common, Remarks, Units, Verdict, answer
+from ..core.answers import Remarks, Units, Verdict, answer
 from ..core.faults import Faults
 from ..core.quantities import HAND_FORCE, TEMPERATURE
 from ..joints.seam_checks import check_finish, check_penetration, check_seam
-from ..joints.seams import CORNERS, FLAT_SEAMS, Finish, Lengths, Penetration, Seam, Shape
+from ..joints.seams import CORNERS, FLAT_SEAMS, Lengths, Shape
 from ..joints.throat_budget import Budget, budget
 from . import coupons
-from .coupons import Broken, Coupon, FoldedFlat, Notch, Rules
+from .request import BreakTestRequest
 
 FOLDED = {
     "tee": "Push the standing plate over onto the weld: its root is then in tension.",
@@ -24,57 +24,6 @@ FOLDED = {
     "outside-corner": "Pull the plates apart from inside: the root is then in tension.",
 }
 EN_ROOT = Source("EN 1993-1-8:2005", "4.12, eccentricity that puts the root in tension", "from memory")
-
-
-@dataclass(frozen=True, slots=True)
-class Weld:
-    """Strengths of the weld metal, MPa."""
-
-    yield_strength: float
-    tensile_strength: float
-
-
-@dataclass(frozen=True, slots=True)
-class Plates:
-    """Yield strength of the plates, MPa, or their material's id."""
-
-    yield_strength: float | None = None
-    material: str | None = None
-
-
-@dataclass(frozen=True, slots=True)
-class PreparedDepth:
-    """Depth cut into the edge of a closed corner, mm."""
-
-    depth: float = 0.0
-    tolerance: float = 0.0
-
-
-@dataclass(frozen=True, slots=True)
-class BreakTestRequest:
-    """Request for a break test, in engine units."""
-
-    coupon: Coupon
-    seam: Seam
-    weld: Weld
-    plates: Plates
-    length: float
-    lever: float
-    preparation: PreparedDepth = PreparedDepth()
-    penetration: Penetration = Penetration(0.0, "assumed")
-    face_height: float | None = None
-    hollow: float | None = None
-    finish: Finish = Finish()
-    notch: Notch = Notch()
-    hand_force: float = opening.HAND_FORCE
-    rules: Rules | None = None
-    outcome: FoldedFlat | Broken | None = None
-    common: Common = Common()
-
-    @property
-    def face(self) -> float:
-        """Height of the face over its plane, negative for a hollow, mm."""
-        return -self.hollow if self.hollow is not None else self.face_height or 0.0
 
 
 @dataclass(frozen=True, slots=True)

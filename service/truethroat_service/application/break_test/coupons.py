@@ -9,35 +9,7 @@ from ...standards.aws_d1_1_2010 import s4_31_fillet_break as d1_1
 from ...standards.iso_9017 import pieces
 from ..core.answers import Remarks, Units, Verdict
 from ..core.faults import Faults
-
-Rules = Literal["aws-d1-1-2010", "iso-9017"]
-RULES: tuple[Rules, ...] = ("aws-d1-1-2010", "iso-9017")
-Coupon = Literal["tee", "inside-corner", "outside-corner"]
-
-
-@dataclass(frozen=True, slots=True)
-class Notch:
-    """Notch cut to start the break: into each side, and along the face, mm."""
-
-    side: float = 0.0
-    face: float = 0.0
-
-
-@dataclass(frozen=True, slots=True)
-class FoldedFlat:
-    """The specimen folded flat on itself without breaking."""
-
-    ended: Literal["folded-flat"]
-
-
-@dataclass(frozen=True, slots=True)
-class Broken:
-    """The specimen broke: what its faces show, mm."""
-
-    ended: Literal["broken"]
-    fused_to_root: bool
-    largest_void: float = 0.0
-    sum_of_voids: float = 0.0
+from .request import Broken, Coupon, FoldedFlat, Notch, Rules
 
 
 @dataclass(frozen=True, slots=True)

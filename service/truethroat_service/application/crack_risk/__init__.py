@@ -3,7 +3,7 @@
 from collections.abc import Iterable
 from dataclasses import asdict, dataclass
 from math import pi
-from typing import Any, Literal
+from typing import Any
 
 from ...engine.formula import Source, cite, off_the_sheet, working
 from ...engine.rounding import at_least, at_most
@@ -17,56 +17,15 @@ from ...standards.en_1011_2_2001 import annex_e_index
 from ...standards.en_1993_1_8_2005 import clause as en_1993_1_8
 from ...standards.en_1993_1_8_2005 import s4_1_scope
 from ...standards.en_1993_1_8_2005.s4_5_1_length import LEAST_THROAT
-from ..core.answers import Common, Remarks, Units, Verdict, answer
+from ..core.answers import Remarks, Units, Verdict, answer
 from ..core.faults import Faults
+from .request import Bead, CrackRiskRequest
 
-JointKind = Literal["butt", "fillet", "corner"]
-Crater = Literal["filled", "unfilled"]
 RIGHT_ANGLE = pi / 2
 LEAST_PART = 3.0
 """Thinnest part, mm (1/8 in), that AWS D1.1 sets a least fillet for."""
 
 GRADES = (Verdict.LOW, Verdict.RAISED, Verdict.HIGH)
-
-
-@dataclass(frozen=True, slots=True)
-class Bead:
-    """One bead, mm: measured across, or a flat mitre fillet by its throat and its penetration past the root."""
-
-    width: float | None = None
-    depth: float | None = None
-    face_width: float | None = None
-    throat: float | None = None
-    penetration: float | None = None
-
-
-@dataclass(frozen=True, slots=True)
-class WeldMetal:
-    """Composition of the weld metal, weight %."""
-
-    C: float
-    S: float
-    P: float
-    Nb: float
-    Si: float
-    Mn: float
-
-
-@dataclass(frozen=True, slots=True)
-class CrackRiskRequest:
-    """One pass, in engine units; what is left out is not graded."""
-
-    joint: JointKind
-    bead: Bead | None = None
-    hollow: float | None = None
-    restrained: bool = False
-    weld_metal: WeldMetal | None = None
-    process: str | None = None
-    thickness: tuple[float, float] | None = None
-    leg: float | None = None
-    low_hydrogen: bool = False
-    crater: Crater | None = None
-    common: Common = Common()
 
 
 @dataclass(frozen=True, slots=True)

@@ -1,6 +1,6 @@
 """Use case: how a joint shrinks and turns when welded, as a band of named methods, and what would do less."""
 
-from dataclasses import asdict, dataclass, replace
+from dataclasses import asdict, replace
 from typing import Any
 
 from ...engine.formula import working
@@ -8,26 +8,13 @@ from ...engine.rounding import at_least, at_most
 from ...engine.units import INCH
 from ...practice.shrinkage import TWI
 from ...standards.iso_13920_1996 import table_3_form
-from ..core.answers import Common, Remarks, Units, Verdict, answer
+from ..core.answers import Remarks, Units, Verdict, answer
 from ..core.faults import Faults
 from .alternatives import alternatives
-from .cases import USUAL_ANGLES, Butt, Calibration, Case, Joint, Member, Setting, Tee, case_of
+from .cases import USUAL_ANGLES, Case, Setting, case_of
 from .estimates import Band, estimates, restrained
-from .tolerances import Check, Tolerances, checks
-
-
-@dataclass(frozen=True, slots=True)
-class DistortionRequest:
-    """Request for distortion, in engine units; ``heat_input`` is net, of one run."""
-
-    joint: Joint
-    length: float | None = None
-    member: Member | None = None
-    heat_input: float | None = None
-    iso_13920: Tolerances | None = None
-    calibration: Calibration = Calibration()
-    size_step: float | None = None
-    common: Common = Common()
+from .request import Butt, DistortionRequest, Tee
+from .tolerances import Check, checks
 
 
 def distortion(request: DistortionRequest) -> dict[str, Any]:

@@ -6,8 +6,9 @@ from typing import Any
 
 from ...engine.formula import off_the_sheet
 from ..core.answers import Units
-from .cases import DOUBLED, Butt, Case, Joint, Lap, Setting, Tee, bevelled_tee_area, case_of, fillet_area, throat
+from .cases import DOUBLED, Case, Setting, bevelled_tee_area, case_of, fillet_area, throat
 from .estimates import QUANTITIES, Band, estimates
+from .request import Butt, Joint, Lap, Tee
 
 STEPS = (1, 2, 3)
 INTERMITTENT = 0.5

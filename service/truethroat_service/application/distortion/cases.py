@@ -1,17 +1,14 @@
-"""What is welded, as a request for distortion describes it, and the flat record the formulas go by.
+"""The flat record of what is welded that the formulas go by, and how a request becomes one.
 
 Lengths in mm, angles in rad, heat input in kJ/mm.
 """
 
 from dataclasses import dataclass
 from math import pi
-from typing import Literal
 
 from ...engine import fillet_section, section
 from ...practice import groove_fill, preparation, warping
-
-GrooveForm = Literal["square", "single-v", "single-bevel", "double-v", "double-bevel", "by-area"]
-Kind = Literal["butt", "tee", "lap", "bevelled-tee"]
+from .request import Butt, Calibration, Groove, GrooveForm, Joint, Kind, Member, Restraint, Tee
 
 DOUBLED: dict[GrooveForm, GrooveForm] = {"single-v": "double-v", "single-bevel": "double-bevel"}
 """Groove from two sides that stands for one from one side."""
@@ -23,87 +20,6 @@ USUAL_ANGLES: dict[GrooveForm, float] = {
     "single-v": pi / 3, "double-v": pi / 3, "single-bevel": pi / 4, "double-bevel": pi / 4
 }  # fmt: skip
 """Included angle when a request gives none; common practice, no source."""
-
-
-@dataclass(frozen=True, slots=True)
-class Groove:
-    """Groove of a butt, filled flush; ``area`` and widths go with "by-area" alone."""
-
-    groove: GrooveForm
-    root_opening: float = 0.0
-    land: float = 0.0
-    groove_angle: float | None = None
-    area: float | None = None
-    face_width: float | None = None
-    root_width: float | None = None
-
-
-@dataclass(frozen=True, slots=True)
-class Restraint:
-    """Span between stiffeners, and moment for each radian on each unit of weld length, N."""
-
-    span: float
-    coefficient: float
-
-
-@dataclass(frozen=True, slots=True)
-class Butt:
-    """Butt weld through a thickness."""
-
-    kind: Kind
-    thickness: float
-    weld: Groove
-    runs: int | None = None
-    current: float | None = None
-    restraint: Restraint | None = None
-
-
-@dataclass(frozen=True, slots=True)
-class Tee:
-    """Fillets on one or both sides of a plate that stands on another, whose thickness and full width these are."""
-
-    kind: Kind
-    thickness: float
-    leg: float
-    width: float | None = None
-    area: float | None = None
-    sides: int = 1
-    welded_share: float = 1.0
-    runs: int | None = None
-    restraint: Restraint | None = None
-
-
-@dataclass(frozen=True, slots=True)
-class Lap:
-    """Two fillets of a lap; the thickness is the thinner plate's."""
-
-    kind: Kind
-    thickness: float
-    leg: float
-    area: float | None = None
-    welded_share: float = 1.0
-
-
-Joint = Butt | Tee | Lap
-
-
-@dataclass(frozen=True, slots=True)
-class Member:
-    """Section that the welds shorten; with a second moment and how far off its axis they are, also bend."""
-
-    area: float
-    second_moment: float | None = None
-    eccentricity: float | None = None
-
-
-@dataclass(frozen=True, slots=True)
-class Calibration:
-    """What a shop measured on like joints, over the middle of a band: a factor on every method's value."""
-
-    transverse: float = 1.0
-    longitudinal: float = 1.0
-    angular: float = 1.0
-    bowing: float = 1.0
 
 
 @dataclass(frozen=True, slots=True)

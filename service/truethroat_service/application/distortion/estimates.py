@@ -8,7 +8,8 @@ from typing import Any
 from ...engine.formula import Formula, Source, about, cite
 from ...engine.rounding import SAME, at_most
 from ...practice import shrinkage, warping
-from .cases import Case, Member, Restraint
+from .cases import Case
+from .request import Member, Restraint
 
 BY_HEAT = ("tendon-force", "heat-strain")
 BY_SECTION = ("by-metal", *BY_HEAT)

@@ -8,22 +8,10 @@ from typing import Any, Literal
 from ...engine.formula import Formula, about
 from ...engine.rounding import at_most
 from ...standards.iso_13920_1996 import table_1_linear, table_2_angular, table_3_form
-from ...standards.iso_13920_1996.table_1_linear import LinearClass
-from ...standards.iso_13920_1996.table_3_form import FormClass
 from ..core.answers import Units
 from ..core.faults import Faults
 from .estimates import Band
-
-
-@dataclass(frozen=True, slots=True)
-class Tolerances:
-    """Classes of the drawing, and the nominal dimensions that the estimates change, mm."""
-
-    linear_class: LinearClass | None = None
-    form_class: FormClass | None = None
-    across: float | None = None
-    along: float | None = None
-    shorter_leg: float | None = None
+from .request import Tolerances
 
 
 @dataclass(frozen=True, slots=True)

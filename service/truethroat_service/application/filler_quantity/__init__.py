@@ -1,6 +1,6 @@
 """Use case: weld metal, consumable, passes, hours, gas, energy and cost of any number of welds."""
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from math import fsum
 from typing import Any
 
@@ -9,28 +9,20 @@ from ...practice import deposition
 from ...practice import passes as pass_practice
 from ...reference.loader import FILLER_METALS
 from ...reference.loader_welding_rates import METAL_CORED, UNSHIELDED, Quantity
-from ..core.answers import Common, Remarks, Units, Verdict, answer
+from ..core.answers import Remarks, Units, Verdict, answer
 from ..core.faults import Faults
 from ..core.quantities import AREA, DENSITY, ENERGY, GAS_FLOW, MASS, MASS_RATE, VOLUME, WORKING_TIME, Dimension
 from ..joints import usual_rates, weld_sections
 from ..joints.usual_rates import Band
 from . import prices as weld_prices
-from .estimates import Arc, Estimate, Figures, Weld
+from .estimates import Estimate, Figures
 from .passes import Passes, passes
-from .prices import Prices, Span
+from .prices import Span
 from .remarks import remark
+from .request import Arc, FillerQuantityRequest, Prices, Weld
 
 CORED = ("FCAW", "FCAW-G", "FCAW-S")
 NOTHING: Span = (0.0, 0.0)
-
-
-@dataclass(frozen=True, slots=True)
-class FillerQuantityRequest:
-    """Welds to estimate, and prices to estimate them at."""
-
-    welds: tuple[Weld, ...]
-    prices: Prices | None = None
-    common: Common = Common()
 
 
 def filler_quantity(request: FillerQuantityRequest) -> dict[str, Any]:

@@ -1,49 +1,16 @@
 """What welds cost at the caller's own prices: the price that fits a weld, and the parts of its cost."""
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass
 from math import fsum
 from typing import Any
 
 from ...engine.formula import about
 from ...engine.numeric import Real
 from ...practice import weld_cost
-from ...reference.loader import process as process_of
 from ..core.faults import Faults
+from .request import PARTS, Price, Prices
 
 Span = tuple[float, float]
-PARTS = ("labour", "consumable", "gas", "power")
-
-
-@dataclass(frozen=True, slots=True)
-class Price:
-    """Price for one engine unit; of one filler, or with one process, where it names them."""
-
-    amount: float
-    filler: str | None = None
-    process: str | None = None
-
-    @property
-    def process_id(self) -> str | None:
-        """Process by its id."""
-        return None if self.process is None else process_of(self.process).id
-
-
-@dataclass(frozen=True, slots=True)
-class Prices:
-    """Prices in one currency: labour for a second, consumables for a kilogram, gases for a mm3, power for a kJ."""
-
-    currency: str
-    labour: Price | None = None
-    consumables: tuple[Price, ...] = ()
-    gases: tuple[Price, ...] = ()
-    power: Price | None = None
-
-    @property
-    def priced(self) -> tuple[str, ...]:
-        """Parts of a cost that have a price."""
-        given = (self.labour, self.consumables, self.gases, self.power)
-        return tuple(part for part, price in zip(PARTS, given, strict=True) if price)
 
 
 def check(prices: Prices, faults: Faults) -> None:

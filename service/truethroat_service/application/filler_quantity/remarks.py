@@ -11,7 +11,7 @@ from ..core.quantities import AREA, GAS_FLOW, MASS_RATE, Dimension
 from ..joints.usual_rates import Band
 from ..joints.weld_sections import Fillet
 from .estimates import Estimate
-from .prices import Prices
+from .request import Prices
 
 LISTED = 8
 """Entries a caution names one by one."""

@@ -8,7 +8,7 @@ from ...engine.formula import Source, off_the_sheet, working
 from ...engine.rounding import SAME, at_least, at_most, down, up
 from ...engine.rule_set import RuleSet, Unlisted
 from ...engine.units import INCH
-from ..core.answers import Common, Remarks, Units, Verdict, answer
+from ..core.answers import Remarks, Units, Verdict, answer
 from ..core.faults import Faults
 from ..joints import grooves
 from ..joints.rule_sets import rule_set
@@ -17,11 +17,8 @@ from ..joints.seams import (
     CORNERS,
     FLAT_SEAMS,
     Clearances,
-    Finish,
     Lengths,
     Penetration,
-    Preparation,
-    Seam,
     Shape,
     clearances,
     largest_radius,
@@ -29,33 +26,9 @@ from ..joints.seams import (
     tangent_run,
 )
 from ..joints.throat_budget import Budget, budget
+from .request import GrindAllowanceRequest
 
 THINNING = Source("AWS D1.1:2010", "5.24.3.1, welds required flush: thinning up to 1/32 in (1 mm)")
-
-
-@dataclass(frozen=True, slots=True)
-class GrindAllowanceRequest:
-    """Request for what may be ground, in engine units."""
-
-    seam: Seam
-    required_throat: float
-    finish: Finish = Finish()
-    preparation: Preparation = Preparation()
-    penetration: Penetration = Penetration(0.0, "assumed")
-    face_height: float | None = None
-    hollow: float | None = None
-    face_height_tolerance: float = 0.0
-    hollow_tolerance: float = 0.0
-    face_width: float | None = None
-    rule_set: str | None = None
-    process: str | None = None
-    position: str | None = None
-    common: Common = Common()
-
-    @property
-    def face(self) -> float:
-        """Height of the face over its plane, negative for a hollow, mm."""
-        return -self.hollow if self.hollow is not None else self.face_height or 0.0
 
 
 @dataclass(frozen=True, slots=True)

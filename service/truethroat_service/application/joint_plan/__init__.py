@@ -23,7 +23,8 @@ from .asking import RESOURCES, Answer, Parts, Unworkable
 from .hold import hold, most_face, quality_of
 from .ranking import Costs, Ranked, comparable, ranked
 from .request import JointPlanRequest
-from .ways import WAYS, Made
+from .ways import WAYS
+from .ways.way import Made
 
 WARNING = tuple(verdict.value for verdict in (Verdict.TOO_FAST, Verdict.TOO_SLOW, Verdict.RAISED, Verdict.HIGH))
 """Verdicts of single resources that a plan passes on of every way."""

@@ -5,17 +5,15 @@ from typing import Any
 
 from ...practice import leg_energy
 from ...reference.loader import MATERIALS
-from ..crack_risk import CrackRiskRequest
-from ..distortion import DistortionRequest
-from ..distortion.cases import Joint, Tee
-from ..filler_quantity import FillerQuantityRequest
-from ..filler_quantity.estimates import Weld
+from ..crack_risk.request import CrackRiskRequest
+from ..distortion.request import DistortionRequest, Joint, Tee
+from ..filler_quantity.request import FillerQuantityRequest, Weld
 from ..heat.request import ROOM_TEMPERATURE, HeatRequest, SeamKind
 from ..joints.weld_sections import measured
 from .asking import Answer, Parts, Unworkable, engine
 from .ranking import Costs
 from .request import JointPlanRequest
-from .ways import Made, common
+from .ways.way import Made, common
 
 
 def costs(request: JointPlanRequest, made: Made, parts: Parts, left_out: dict[str, str]) -> Costs:

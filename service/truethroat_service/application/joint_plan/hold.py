@@ -9,7 +9,7 @@ from ...standards.iso_5817_2014.table_1 import Sizes
 from ..core.answers import Units
 from ..joints.quality_sets import QUALITY_SETS, Quality
 from .request import JointPlanRequest
-from .ways import Made
+from .ways.way import Made
 
 
 def quality_of(request: JointPlanRequest, family: str) -> Quality | None:

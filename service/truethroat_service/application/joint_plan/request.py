@@ -8,8 +8,7 @@ from typing import Literal
 from ...engine.rounding import SAME
 from ...engine.rule_set import Exposure, Loading, Member
 from ..core.answers import Common
-from ..filler_quantity.estimates import Deposition
-from ..filler_quantity.prices import Prices
+from ..filler_quantity.request import Deposition, Prices
 from ..heat.cooling import Band
 from ..heat.request import Arc
 from ..heat.steel import Composition

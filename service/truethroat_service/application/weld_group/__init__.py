@@ -2,7 +2,7 @@
 
 from dataclasses import dataclass, replace
 from math import hypot, isfinite, pi
-from typing import Any, Literal
+from typing import Any
 
 import numpy as np
 
@@ -16,16 +16,15 @@ from ...engine.section import equal_leg, equal_leg_throat
 from ...engine.units import INCH
 from ...practice import load_deformation, weld_lines
 from ...practice.load_deformation import LesikKennedy
-from ...practice.weld_patterns import Piece, columns, length
+from ...practice.weld_patterns import columns, length
 from ...practice.weld_runs import shortest_run
 from ...reference.loader import MATERIALS
-from ..core.answers import Common, Remarks, Units, Verdict, answer
+from ..core.answers import Remarks, Units, Verdict, answer
 from ..core.faults import Faults
 from ..joints import filler_matching
-from ..joints.metals import EN_1993_1_8, Filler, Part, metals
+from ..joints.metals import EN_1993_1_8, Part, metals
 from ..joints.rule_sets import chosen
-
-Method = Literal["elastic", "instantaneous-centre"]
+from .request import GroupLoad, Vector, WeldGroupRequest
 
 ALONG_AN_ARC = 181
 """Points looked at along an arc, where the greatest force need not be at an end; a line has it at an end."""
@@ -34,43 +33,6 @@ NEGLIGIBLE = 1e-9
 """Share below which a force or moment counts as none."""
 
 RIGHT_ANGLE = pi / 2
-
-
-@dataclass(frozen=True, slots=True)
-class Vector:
-    """Three components along x, y and z."""
-
-    x: float = 0.0
-    y: float = 0.0
-    z: float = 0.0
-
-
-@dataclass(frozen=True, slots=True)
-class GroupLoad:
-    """Force in N acting at a place in mm, and moment in N mm."""
-
-    force: Vector = Vector()
-    at: Vector = Vector()
-    moment: Vector = Vector()
-
-
-@dataclass(frozen=True, slots=True)
-class WeldGroupRequest:
-    """Request for a weld group, in engine units; ``pieces`` as in ``practice.weld_patterns``."""
-
-    rule_set: str
-    group: tuple[Piece, ...]
-    load: GroupLoad
-    parts: tuple[Part, Part]
-    method: Method = "elastic"
-    count: int = 1
-    filler: Filler | None = None
-    parameters: tuple[tuple[str, float], ...] = ()
-    leg: float | None = None
-    throat: float | None = None
-    size_by: Literal["leg", "throat"] | None = None
-    size_step: float | None = None
-    common: Common = Common()
 
 
 @dataclass(frozen=True, slots=True)

@@ -1,0 +1,157 @@
+"""Ways to make a joint with fillets: on one side, on both, or intermittent."""
+
+from collections.abc import Mapping
+from math import pi
+from types import MappingProxyType
+from typing import Any, Literal
+
+from ....engine import fillet_section
+from ....engine.formula import Source
+from ....engine.rounding import SAME
+from ....engine.rule_set import Intermittent
+from ....engine.units import INCH
+from ....standards.aws_d1_1_2020 import s7_21_fit_up
+from ...distortion import request as distortion
+from ...fillet_size.request import FilletSizeRequest, Joint, SharedForce
+from ...joints import weld_sections
+from ...joints.rule_sets import rule_set
+from ...joints.seams import Lengths, Shape
+from ..asking import Parts, Unworkable, engine
+from ..request import JointPlanRequest
+from .way import Judged, Made, as_welded_only, common, needs_second_side, opens_one_side
+
+SEGMENTS: Mapping[str, tuple[float, ...]] = MappingProxyType(
+    {"metric": (50.0, 75.0, 100.0), "us": (2.0 * INCH, 3.0 * INCH, 4.0 * INCH)}
+)
+"""Segments of an intermittent fillet that are tried, mm, shortest first; common practice, no source."""
+
+
+ROOT_BENDING = Source("EN 1993-1-8:2005", "4.12", "from memory")
+
+
+def _fillet(
+    request: JointPlanRequest, parts: Parts, sides: Literal[1, 2], intermittent: Intermittent | None = None
+) -> Made:
+    """Fillets of one size on one side or on both."""
+    if sides == 2:
+        needs_second_side(request)
+    as_welded_only(request)
+    joint = request.joint
+    kind: Any = joint.kind
+    edge = (1 + request.thickness.index(request.thinner) if sides == 2 else 2) if kind == "lap" else None
+    load = None
+    if request.load is not None:
+        load = SharedForce(request.load.force, request.length, request.load.angle)
+    sized = parts.ask_for(
+        ("enough",),
+        "fillet_size",
+        FilletSizeRequest(
+            rule_set=request.rule_set,
+            joint=Joint(kind, joint.angle, joint.root_gap, sides),
+            parts=request.parts,
+            basis="load" if request.basis == "load" else "full-strength",
+            load=load,
+            filler=request.filler,
+            parameters=request.parameters,
+            process=request.process,
+            position=request.position,
+            intermittent=intermittent,
+            edge_of=edge,
+            end_loaded=kind == "lap" and load is not None and load.angle < pi / 2 - SAME,
+            root_bending=_opens_from_root(request, sides) and rule_set(request.rule_set).family == "en",
+            leg_tolerance=request.tolerances.legs,
+            penetration=request.penetration if request.penetration.depth else None,
+            common=common(request),
+        ),
+    )
+    leg = engine(sized["specify"]["leg"])
+    added = s7_21_fit_up.leg_added(g=joint.root_gap, g_free=s7_21_fit_up.FREE_GAP, same=SAME)
+    gap = float(s7_21_fit_up.along_the_face(g_add=added, psi=joint.angle))
+    least = {size: max(engine(sized[limit][size]) for limit in ("required", "minimum")) for size in ("leg", "throat")}
+    share = 1.0 if intermittent is None else _laid_share(sized["intermittent"], request.length)
+    angles = (joint.angle,) if sides == 1 else (joint.angle, pi - joint.angle if kind == "tee" else joint.angle)
+    shape = Shape("fillet", max(angles), True, "as-welded", 0.0, None, False)
+    loose = -request.tolerances.legs
+    return Made(
+        size=_fillet_text(sized, sides),
+        laid="fillet",
+        shapes=tuple(
+            # The leg laid holds what the gap takes.
+            weld_sections.Fillet("fillet", legs=(leg, leg), angle=angle)
+            for angle in angles
+        ),
+        required_throat=least["throat"],
+        judged=Judged(shape, Lengths(z_1=leg - gap, z_2=leg - gap), {"z_1": loose, "z_2": loose}, least["throat"]),
+        joint=_fillet_case(request, sides, leg, share),
+        width=float(fillet_section.face_width(z_1=leg, z_2=leg, psi=min(angles))),
+        leg=leg,
+        required_leg=least["leg"] + gap,
+        share=share,
+    )
+
+
+def _opens_from_root(request: JointPlanRequest, sides: int) -> bool:
+    """Whether the load opens a tee welded on one side from its root; refuses what no rule here has a model for."""
+    if sides == 2 or request.joint.kind != "tee" or not opens_one_side(request):
+        return False
+    if rule_set(request.rule_set).family == "en" and request.load is not None:
+        if abs(request.joint.angle - pi / 2) > SAME:
+            raise Unworkable(f"bends its root open, and the model of that is for a square tee ({ROOT_BENDING})")
+        return True
+    raise Unworkable(
+        "opens from its root unless the joint is held from turning: hold it and say held_from_turning, or weld both"
+        " sides"
+    )
+
+
+def _laid_share(run: Mapping[str, Any], length: float) -> float:
+    """Share of a line that an intermittent weld lays, its end welds in it."""
+    segment, ends = engine(run["segment"]), engine(run["end_weld"])
+    count: int | None = run["count"]
+    if count is None:
+        return segment / engine(run["pitch"])
+    return min(((count - 2) * segment + 2.0 * max(segment, ends)) / length, 1.0)
+
+
+def _fillet_text(sized: Mapping[str, Any], sides: int) -> str:
+    """Size of a fillet as it is called for."""
+    size, run = sized["specify"], sized.get("intermittent")
+    text = f"{size['leg']['text']} leg, {size['throat']['text']} throat, {'both sides' if sides == 2 else 'one side'}"
+    return text if run is None else f"{text}, {run['segment']['text']} every {run['pitch']['text']}"
+
+
+def _fillet_case(request: JointPlanRequest, sides: Literal[1, 2], leg: float, share: float) -> distortion.Joint | None:
+    """What the fillets pull, where a method knows the joint."""
+    if request.joint.kind == "tee":
+        return distortion.Tee("tee", request.thickness[0], leg, sides=sides, welded_share=share)
+    if request.joint.kind == "lap" and sides == 2:
+        return distortion.Lap("lap", request.thinner, leg, welded_share=share)
+    return None
+
+
+def one_side(request: JointPlanRequest, parts: Parts) -> Made:
+    """Fillet on the first side alone."""
+    return _fillet(request, parts, 1)
+
+
+def both_sides(request: JointPlanRequest, parts: Parts) -> Made:
+    """Fillet on both sides."""
+    return _fillet(request, parts, 2)
+
+
+def intermittent(request: JointPlanRequest, parts: Parts) -> Made:
+    """Intermittent fillets on both sides, with the first segment that leaves a gap and carries the load."""
+    if request.load is None:
+        raise Unworkable("a weld for full strength is continuous")
+    told = request.intermittent
+    if told is None:
+        raise Unworkable("goes by what it makes and where it stands: send intermittent")
+    refused: Unworkable | None = None
+    for segment in SEGMENTS[request.common.units]:
+        try:
+            run = Intermittent(segment, told.loading, member=told.member, exposure=told.exposure, widths=told.widths)
+            return _fillet(request, parts, 2, run)
+        except Unworkable as error:
+            refused = error
+    assert refused is not None  # noqa: S101 - there are segments to try
+    raise refused

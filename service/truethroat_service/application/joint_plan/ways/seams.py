@@ -1,0 +1,223 @@
+"""Ways to make a joint as a seam that keeps a throat under its finish: square, bevelled, open or filleted inside."""
+
+from dataclasses import replace
+from math import cos, pi, sqrt
+from typing import Any
+
+from ....engine import fillet_section, section
+from ....engine.rounding import SAME, at_least, up
+from ....engine.units import INCH
+from ....practice import weld_sections as section_areas
+from ....standards.aisc_360_22.j2_2_fillet_limits import TABLE_J2_4
+from ...bevel_depth.request import BevelDepthRequest
+from ...core.answers import Units
+from ...core.faults import Faults
+from ...distortion import request as distortion
+from ...grind_allowance import creditable
+from ...grind_allowance.request import GrindAllowanceRequest
+from ...joints import weld_sections
+from ...joints.rule_sets import rule_set
+from ...joints.seams import Finish, Penetration, Preparation, Seam
+from ..asking import Parts, Unworkable, engine
+from ..request import JointPlanRequest
+from .way import Judged, Made, as_welded_only, common, needs_second_side
+
+HALF_OPEN = 0.5
+"""Share of part 1's thickness that a half-open corner covers; common practice, no source."""
+
+
+LEAST_CAP = 1.0
+"""Cap that a square edge is left with before it is ground, mm; common practice, no source."""
+
+
+UNPREPARED = Preparation()
+"""Square edge."""
+
+
+def _throat(request: JointPlanRequest) -> float:
+    """Throat the finished seam must keep, mm."""
+    if request.required_throat is None:
+        raise Unworkable("a seam is prepared for a throat, and this plan goes by a load or by full strength")
+    return request.required_throat
+
+
+def _flat_seam(request: JointPlanRequest) -> Seam:
+    """Closed corner, or butt, of the parts."""
+    kind: Any = "closed-corner" if request.joint.kind == "outside-corner" else "butt"
+    return Seam(kind, request.thickness, request.joint.angle, thickness_tolerance=request.tolerances.thickness)
+
+
+def _ground(
+    request: JointPlanRequest,
+    parts: Parts,
+    seam: Seam,
+    preparation: Preparation = UNPREPARED,
+    face: float | None = None,
+    face_width: float | None = None,
+    finish: Finish | None = None,
+) -> GrindAllowanceRequest:
+    """Ask whether a seam keeps its throat under the finish, on what is proven alone."""
+    asked = GrindAllowanceRequest(
+        seam=seam,
+        required_throat=_throat(request),
+        finish=request.finish if finish is None else finish,
+        preparation=preparation,
+        penetration=_fused(request.proven, seam),
+        face_height=face,
+        face_height_tolerance=request.tolerances.face_height if face else 0.0,
+        face_width=face_width,
+        rule_set=request.rule_set,
+        process=request.process,
+        position=request.position,
+        common=common(request),
+    )
+    found = parts.ask("grind_allowance", asked)
+    if found["creditable"]["verdict"] != "enough":
+        raise Unworkable(*(reason for reason in found["reasons"] if reason.startswith("Creditable")))
+    return asked
+
+
+def _fused(proven: Penetration, seam: Seam) -> Penetration:
+    """Penetration of a seam: of a half-open corner it runs along the overlap, and no further than that."""
+    if seam.kind != "half-open-corner" or proven.depth <= seam.overlap:
+        return proven
+    least = min(proven.depth - proven.tolerance, seam.overlap)
+    return Penetration(seam.overlap, "proven", seam.overlap - least)
+
+
+def _seam_made(
+    request: JointPlanRequest, asked: GrindAllowanceRequest, size: str, shape: weld_sections.Shape, width: float
+) -> Made:
+    """Way that rests on a finished seam."""
+    account = creditable(asked)
+    joint = None
+    if request.joint.kind == "butt":
+        area = weld_sections.measured(shape).area
+        weld = distortion.Groove("by-area", area=area, face_width=width, root_width=request.joint.root_gap)
+        joint = distortion.Butt("butt", request.thinner, weld) if area > 0.0 else None
+    return Made(
+        size=size,
+        laid="groove",
+        shapes=(shape,),
+        required_throat=request.required_throat,
+        judged=Judged(account.shape, account.lengths, account.worse, asked.required_throat),
+        joint=joint,
+        width=width if asked.finish.to == "as-welded" else 0.0,
+        face=(asked.face_height or None) if asked.finish.to == "as-welded" else None,
+    )
+
+
+def square(request: JointPlanRequest, parts: Parts) -> Made:
+    """Square edges closed tight: the throat is what penetration is proven."""
+    if request.proven.depth <= 0.0:
+        raise Unworkable("a tight square edge keeps only its penetration, and none is proven")
+    asked = _ground(request, parts, _flat_seam(request))
+    width = 2.0 * request.proven.depth
+    return _seam_made(request, asked, "square edge", _cap(width, LEAST_CAP), width)
+
+
+def _cap(width: float, height: float) -> weld_sections.PlainArea:
+    """Cap over a square edge."""
+    return weld_sections.PlainArea("area", float(section_areas.cap_area(W=width, h=height)))
+
+
+def face_left(request: JointPlanRequest, parts: Parts) -> Made:
+    """Square edges with the face left standing."""
+    as_welded_only(request)
+    if at_least(request.proven.depth - request.proven.tolerance, _throat(request)):
+        raise Unworkable("no face is needed: the penetration that is proven keeps the throat")
+    height = _throat(request) - request.proven.depth + request.proven.tolerance + request.tolerances.face_height
+    step = INCH / 32 if request.common.units == "us" else 0.5
+    face = float(up(max(height, step), step))
+    # So wide that the nearer toe is no closer to the root than the face is high.
+    width = 2.0 * face
+    asked = _ground(request, parts, _flat_seam(request), face=face, face_width=width)
+    return _seam_made(request, asked, "square edge, face left standing", _cap(width, face), width)
+
+
+def bevelled(request: JointPlanRequest, parts: Parts) -> Made:
+    """Edge bevelled so deep that the finished seam keeps its throat."""
+    minimum = rule_set(request.rule_set).groove.minimum_throat(request.thinner)
+    required = _throat(request) if minimum is None else max(_throat(request), minimum[0])
+    cut = parts.ask_for(
+        ("enough",),
+        "bevel_depth",
+        BevelDepthRequest(
+            seam=_flat_seam(request),
+            required_throat=required,
+            finish=request.finish,
+            penetration=request.penetration,
+            depth_tolerance=request.tolerances.depth,
+            rule_set=request.rule_set,
+            process=request.process,
+            position=request.position,
+            common=common(request),
+        ),
+    )
+    depth = engine(cut["depth"])
+    if depth <= 0.0:
+        raise Unworkable("no bevel is needed")
+    prepared = Preparation(depth, tolerance=request.tolerances.depth)
+    asked = _ground(replace(request, required_throat=required), parts, _flat_seam(request), prepared)
+    shape = weld_sections.PlainArea("area", engine(cut["area"]))
+    size = f"bevel {cut['depth']['text']} deep, setback {cut['setback']['text']}"
+    return replace(_seam_made(request, asked, size, shape, engine(cut["setback"])), cuts=1)
+
+
+def _open(request: JointPlanRequest, parts: Parts, overlap: float) -> Made:
+    """Corner opened to a groove by the way its edges meet, filled as far as the finish wants."""
+    t_1, t_2 = request.thickness
+    kind: Any = "half-open-corner" if overlap else "open-corner"
+    sharp = request.finish.to in ("flush", "radius")
+    corner = weld_sections.CornerWeld(
+        kind, (t_1, t_2), "sharp" if sharp else "flat", request.joint.angle, overlap=overlap
+    )
+    faults = Faults(Units(request.common.units))
+    weld_sections.check(corner, "#", faults)
+    if faults:
+        raise Unworkable(*(fault.detail for fault in faults))
+    seam = Seam(
+        kind, (t_1, t_2), request.joint.angle, overlap=overlap, thickness_tolerance=request.tolerances.thickness
+    )
+    # The sharp corner stands as far over the line between the toes as the root lies under it.
+    a, b = corner.sides
+    face = float(section.open_corner_toe_line(t_1=a, t_2=b, gamma=pi - request.joint.angle)) if sharp else None
+    asked = _ground(request, parts, seam, face=face)
+    # Filled sharp, both faces are the plates' own; flat, the face is the line between the toes.
+    turn = pi - request.joint.angle
+    width = 0.0 if sharp else sqrt(a * a + b * b - 2.0 * a * b * cos(turn))
+    return _seam_made(request, asked, f"{kind.replace('-', ' ')}, {'filled' if sharp else 'flat'}", corner, width)
+
+
+def open_corner(request: JointPlanRequest, parts: Parts) -> Made:
+    """Corner whose inner edges meet."""
+    return _open(request, parts, 0.0)
+
+
+def half_open_corner(request: JointPlanRequest, parts: Parts) -> Made:
+    """Corner that covers half of one edge."""
+    if abs(request.joint.angle - pi / 2) > SAME:
+        raise Unworkable("a half-open corner is planned at 90 deg")
+    return _open(request, parts, HALF_OPEN * request.thickness[0])
+
+
+def inside_fillet(request: JointPlanRequest, parts: Parts) -> Made:
+    """Fillet inside the corner, which no finish outside touches."""
+    needs_second_side(request)
+    required, psi = _throat(request), request.joint.angle
+    step = INCH / 16 if request.common.units == "us" else 1.0
+    weld = rule_set(request.rule_set).weld
+    # Where a rule set has no least size, a fillet is still not to be so small that the plate quenches it.
+    least = float(TABLE_J2_4(request.thinner)) if weld is None else float(weld.minimum_leg(request.thinner, psi)[0])
+    loose = request.tolerances.legs
+    leg = float(up(max(float(section.equal_leg(a=required, psi=psi)) + loose, least), step))
+    seam = Seam("fillet", request.thickness, psi, legs=(leg, leg), legs_tolerance=loose)
+    asked = _ground(request, parts, seam, finish=Finish("as-welded"))
+    made = _seam_made(
+        request,
+        asked,
+        f"{Units(request.common.units).text(leg)} leg inside",
+        weld_sections.Fillet("fillet", legs=(leg, leg), angle=psi, root_gap=request.joint.root_gap),
+        float(fillet_section.face_width(z_1=leg, z_2=leg, psi=psi)),
+    )
+    return replace(made, laid="fillet", leg=leg, required_leg=leg)
