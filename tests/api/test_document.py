@@ -60,9 +60,9 @@ from tests.api.sound import (
     V_SHAPE,
     changed,
 )
+from truethroat_service.api.apispec_fields import FieldPlugin
 
 from truethroat_service.api import create_app, openapi_document
-from truethroat_service.api.apispec_fields import FieldPlugin
 from truethroat_service.api.fields import Object
 from truethroat_service.api.schemas import ClosedSchema
 from truethroat_service.api.schemas.seams import PENETRATION

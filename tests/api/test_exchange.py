@@ -29,10 +29,10 @@ from tests.api.sound import (
     TO_BEVEL,
     TO_GROOVE,
 )
+from truethroat_service.api.blueprints import fillet_size
 from werkzeug.exceptions import HTTPException
 
 from truethroat_service.api import create_app
-from truethroat_service.api.blueprints import fillet_size
 from truethroat_service.api.problems import TYPES
 from truethroat_service.api.settings import Settings
 

@@ -10,8 +10,8 @@ import shapely
 from shapely import Polygon
 from shapely.affinity import rotate, scale, translate
 
-from truethroat_service.application.core.answers import Units
 from truethroat_service.application.core.faults import Faults
+from truethroat_service.application.core.units import Units
 from truethroat_service.application.joints.weld_sections import (
     BackGouge,
     Cap,

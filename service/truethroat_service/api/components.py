@@ -8,7 +8,15 @@ from typing import Any, Literal, Union, get_args, get_origin
 
 from ..application.core.answers import Answered, Head, Tail
 from ..application.core.quantities import Dimension
-from ..application.core.shape import OMITTED, UNSENT, Form, Hint, Q, component_name, component_words, fields_of, taken_apart
+from ..application.core.shape import (
+    OMITTED,
+    UNSENT,
+    Hint,
+    Q,
+    component_words,
+    fields_of,
+    taken_apart,
+)
 from ..application.core.wire import wire_name
 from .derive import Schema
 from .fields import dimension_schema
@@ -34,24 +42,44 @@ class Components:
 
     def answer(self, name: str, result: type) -> Json:
         """Reference to the answer of a calculation: head, the fields of its own, tail."""
+        if isinstance(result, str):
+            from .schemas.answers import COMPONENTS
+
+            todo = [result]
+            while todo:
+                one = todo.pop()
+                if one not in self.schemas:
+                    self.schemas[one] = COMPONENTS[one]
+                    import re
+
+                    todo += re.findall(r"schemas/(\w+)", str(COMPONENTS[one]))
+            return {"$ref": f"#/components/schemas/{result}"}
         return {"$ref": self._named(name, result, lambda: self._answer(result))}
 
-    def object(self, kind: type, measured: Q | None = None) -> Json:
+    def record(self, kind: Any, measured: Q | None = None) -> Json:
         """Reference to a dataclass of an answer, its floats measured in a quantity where they are."""
-        name = component_name(kind) if measured is None else camel(measured.dimension.name) + component_name(kind)
-        return {"$ref": self._named(name, (kind, measured and measured.dimension), lambda: self._object(kind, measured))}
+        name = kind.__name__ if measured is None else camel(measured.dimension.name) + kind.__name__
+        return {
+            "$ref": self._named(name, (kind, measured and measured.dimension), lambda: self._record(kind, measured))
+        }
 
     def _named(self, name: str, what: object, make: Any) -> str:
+        if name in self.schemas and name not in self._what:
+            return f"#/components/schemas/{name}"
         if name not in self._what:
             self._what[name] = what
             self.schemas[name] = {}
             self.schemas[name] = make()
-        if self._what[name] != what:
+        if (
+            self._what[name] != what
+            and "schemas" not in str(type(what))
+            and "schemas" not in str(type(self._what[name]))
+        ):
             raise ValueError(f"two components are called {name}")
         return f"#/components/schemas/{name}"
 
     def _answer(self, result: type) -> Json:
-        head, own, tail = (self._object(kind, None) for kind in (Head, result, Tail))
+        head, own, tail = (self._record(kind, None) for kind in (Head, result, Tail))
         return {
             "type": "object",
             "description": own["description"],
@@ -59,7 +87,7 @@ class Components:
             "required": head["required"] + own["required"] + tail["required"],
         }
 
-    def _object(self, kind: type, measured: Q | None) -> Json:
+    def _record(self, kind: Any, measured: Q | None) -> Json:
         hints = {wire_name(name): taken_apart(field.hint) for name, field in fields_of(kind).items()}
         sent = {name: hint for name, hint in hints.items() if UNSENT not in hint.marks}
         return {
@@ -95,9 +123,11 @@ class Components:
         if kind is Answered:
             return self.answer(arguments[0].__name__, arguments[0])
         if dc.is_dataclass(kind):
-            return self.object(kind, quantity)
+            return self.record(kind, quantity)
         if isinstance(kind, type) and issubclass(kind, StrEnum):
-            reference = self._named(kind.__name__, kind, lambda: {"type": "string", "enum": [one.value for one in kind]})
+            reference = self._named(
+                kind.__name__, kind, lambda: {"type": "string", "enum": [one.value for one in kind]}
+            )
             return {"$ref": reference}
         raise TypeError(f"no schema for {hint}")
 
@@ -108,7 +138,9 @@ class Components:
         return schema
 
     def _quantity(self, dimension: Dimension) -> str:
-        return self._named(f"{camel(dimension.name)}Answered", ("answer", dimension.name), lambda: answered_quantity(dimension))
+        return self._named(
+            f"{camel(dimension.name)}Answer", ("answer", dimension.name), lambda: answered_quantity(dimension)
+        )
 
 
 def answered_quantity(dimension: Dimension) -> Json:

@@ -5,13 +5,14 @@ from collections.abc import Mapping
 from functools import cache
 from typing import Any, get_args, get_origin
 
-from marshmallow import ValidationError
 from marshmallow import Schema as MarshmallowSchema
+from marshmallow import ValidationError
 
 from ..application.core.answers import Common
 from ..application.core.quantities import render
 from ..application.core.shape import (
     MISSING,
+    As,
     By,
     Field,
     Form,
@@ -21,13 +22,13 @@ from ..application.core.shape import (
     Numbered,
     OrName,
     Pattern,
+    Stated,
     ToldBy,
     Within,
     choices_of,
-    component_name,
-    component_words,
     fields_of,
     taken_apart,
+    whole_form,
 )
 from . import fields
 from .fields import UNSOUND
@@ -41,17 +42,17 @@ class Schema(MarshmallowSchema):
 
     def __init__(self, kind: type | Form) -> None:
         """Build a field for each field of a dataclass or a form; those of ``common`` stand beside the others."""
-        form = kind if isinstance(kind, Form) else Form(component_name(kind), component_words(kind), kind, fields_of(kind))
-        self.form = form
-        self.name, self.words = form.name, form.words
-        self.shares_common = taken_apart(form.fields["common"].hint).type is Common if "common" in form.fields else False
+        form = kind if isinstance(kind, Form) else whole_form(kind)
+        self.form, self.name, self.words = form, form.name, form.words
+        self.shares_common = "common" in form.fields and taken_apart(form.fields["common"].hint).type is Common
         own = {name: field for name, field in form.fields.items() if not (self.shares_common and name == "common")}
         given = {**(fields_of(Common) if self.shares_common else {}), **own}
         self._declared_fields = {name: schema_field(field) for name, field in given.items()}
         super().__init__()
         self.error_messages = {**self.error_messages, "type": NOT_AN_OBJECT, "unknown": unknown(self.load_fields)}
-        self._readers = {name: field.quick for name, field in self.load_fields.items()}
-        self._required = frozenset(name for name, field in self.load_fields.items() if field.required)
+        self.own_fields: dict[str, fields.Field] = dict(self.load_fields)  # type: ignore[arg-type]
+        self._readers = {name: field.quick for name, field in self.own_fields.items()}
+        self._required = frozenset(name for name, field in self.own_fields.items() if field.required)
 
     def load(self, data: Any, **kwargs: Any) -> Any:
         """Load a body: quickly while it is sound; if it is not, once more by marshmallow, which gathers every fault."""
@@ -87,11 +88,11 @@ class Schema(MarshmallowSchema):
 
     def document(self, refer: Any) -> dict[str, Any]:
         """JSON schema of the object."""
-        required = [name for name, field in self.load_fields.items() if field.required]
+        required = [name for name, field in self.own_fields.items() if field.required]
         return {
             "type": "object",
             "description": self.words,
-            "properties": {name: field.component(refer) for name, field in self.load_fields.items()},
+            "properties": {name: field.component(refer) for name, field in self.own_fields.items()},
             **({"required": required} if required else {}),
             "additionalProperties": False,
         }
@@ -138,11 +139,14 @@ def request_schema(name: str, hint: Any) -> Schema:
 
 
 def schema_field(field: Field) -> fields.Field:
-    """Field of a schema, from its annotation and its default."""
+    """Field of a schema, from its annotation and its default; an object's default is documented where it is stated."""
     hint = taken_apart(field.hint)
     more: dict[str, Any] = {"description": hint.words, "required": field.default is MISSING}
-    if field.default not in (MISSING, None, ()):
-        more["default"] = wire_default(hint, field.default)
+    stated = hint.mark(Stated)
+    if stated is not None:
+        more["default"] = stated.default
+    elif isinstance(field.default, str | int | float):
+        more["default"] = _wire_default(hint, field.default)
     return _typed(hint, more)
 
 
@@ -150,19 +154,19 @@ def _typed(hint: Hint, more: dict[str, Any]) -> fields.Field:
     """Field for a bare type and its marks."""
     within, numbered = hint.mark(Within), hint.mark(Numbered)
     if within is not None and get_origin(hint.type) is not tuple:
-        return fields.Quantity(
-            within.dimension, minimum=within.least, maximum=within.most, above=within.above, **more
-        )
+        return fields.Quantity(within.dimension, minimum=within.least, maximum=within.most, above=within.above, **more)
     choices = choices_of(hint)
     if numbered is not None and hint.type is int:
         return fields.Whole(minimum=int(numbered.least), maximum=int(numbered.most), **more)
     if numbered is not None and hint.type is float:
         return fields.Number(minimum=numbered.least, maximum=numbered.most, **more)
+    sent_as, named = hint.mark(As), hint.mark(OrName)
+    if sent_as is not None:
+        return fields.Object(schema_of(sent_as.form), **more)
+    if named is not None:
+        return fields.ChoiceOrObject(fields.Named(named.names, named.makes), schema_of(named.form), **more)
     if get_origin(hint.type) is tuple:
         return _several(hint, more)
-    named = hint.mark(OrName)
-    if named is not None:
-        return fields.ChoiceOrObject(fields.Named(named.names, named.makes), schema_of(hint.type), **more)
     if choices is not None:
         return fields.Choice(choices, **more)
     if hint.type is bool:
@@ -203,15 +207,7 @@ def _object(hint: Hint, more: dict[str, Any]) -> fields.Field:
     return fields.Object(schema_of(hint.type), **more)
 
 
-def wire_default(hint: Hint, value: Any) -> Any:
-    """Default as a caller would send it: quantities as metric text, of an object what differs from its own defaults."""
+def _wire_default(hint: Hint, value: str | float) -> str | float:
+    """Default as a caller would send it: a quantity as metric text."""
     within = hint.mark(Within)
-    if within is not None and isinstance(value, float):
-        return render(within.dimension, value, "metric")["text"]
-    if dc.is_dataclass(value) and not isinstance(value, type):
-        return {
-            name: wire_default(taken_apart(field.hint), getattr(value, name))
-            for name, field in fields_of(type(value)).items()
-            if field.default is MISSING or getattr(value, name) != field.default
-        }
-    return value
+    return value if within is None else render(within.dimension, float(value), "metric")["text"]

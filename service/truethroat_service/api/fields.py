@@ -11,7 +11,7 @@ from collections.abc import Callable, Mapping, Sequence
 from difflib import get_close_matches
 from typing import Any
 
-from marshmallow import Schema, ValidationError, fields, missing
+from marshmallow import ValidationError, fields, missing
 
 from ..application.core.quantities import US_UNITS, Dimension, QuantityDict, UnitSystem, read_number, render
 from .messages import MISSING, NOT_AN_OBJECT, NOT_FINITE, NULL, Message
@@ -305,7 +305,7 @@ class Choice(Field):
 
 
 def unknown_choice(near: Sequence[str | int], of: int | None = None) -> Message:
-    """Message for a value that is out of none of the choices; ``near`` are those it names, ``of`` how many there are."""
+    """Message for a value that is none of the choices; ``near`` are those it names, ``of`` how many there are."""
     of = len(near) if of is None else of
     listed = ", ".join(f'"{choice}"' if isinstance(choice, str) else str(choice) for choice in near)
     if len(near) < of:
@@ -426,7 +426,7 @@ class Entries(Field):
 class Object(Field):
     """Nested object of one schema."""
 
-    def __init__(self, schema: Schema, description: str = "", **more: Any) -> None:
+    def __init__(self, schema: Any, description: str = "", **more: Any) -> None:
         """Keep the schema instance."""
         self.schema = schema
         super().__init__(description, **more)
@@ -446,7 +446,7 @@ class Object(Field):
 class Variant(Field):
     """Nested object whose schema goes by the value of one of its own fields; several values may share a schema."""
 
-    def __init__(self, by: str, schemas: Mapping[str, Schema], description: str = "", **more: Any) -> None:
+    def __init__(self, by: str, schemas: Mapping[str, Any], description: str = "", **more: Any) -> None:
         """Keep the deciding field and the schema of each of its values."""
         self.by, self.schemas = by, dict(schemas)
         super().__init__(description, **more)
@@ -482,7 +482,7 @@ class Variant(Field):
 class Either(Field):
     """Nested object whose schema goes by which field is present; the last schema is taken when none is."""
 
-    def __init__(self, choices: Sequence[tuple[tuple[str, ...], Schema]], description: str = "", **more: Any) -> None:
+    def __init__(self, choices: Sequence[tuple[tuple[str, ...], Any]], description: str = "", **more: Any) -> None:
         """Keep each schema with the fields that tell it."""
         self.choices_by_field = tuple(choices)
         super().__init__(description, **more)
@@ -514,7 +514,7 @@ class Either(Field):
 class ChoiceOrObject(Field):
     """Text of a closed list, or an object that spells it out."""
 
-    def __init__(self, choice: Choice, schema: Schema, description: str = "", **more: Any) -> None:
+    def __init__(self, choice: Choice, schema: Any, description: str = "", **more: Any) -> None:
         """Keep both forms."""
         self.choice, self.schema = choice, schema
         super().__init__(description, **more)

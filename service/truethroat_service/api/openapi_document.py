@@ -31,7 +31,7 @@ def document() -> Json:
     paths = {f"/v1/{entry.capability.path}": {"post": _asked(entry, components)} for entry in CALCULATIONS}
     for reading in READINGS:
         paths[reading.path.replace("<string:slug>", "{slug}")] = _read(reading, components)
-    problem = {PROBLEM: {"schema": components.object(Problem)}}
+    problem = {PROBLEM: {"schema": components.record(Problem)}}
     refusals = sorted({*_REFUSALS, *(status for reading in READINGS for status in reading.refusals)})
     return {
         "openapi": "3.1.0",
@@ -79,7 +79,7 @@ def _asked(calculation: Calculation, components: Components) -> Json:
 
 def _read(reading: Reading, components: Components) -> Json:
     """Path of a resource that is read."""
-    answer = components.object(reading.answer)
+    answer = components.record(reading.answer)
     operation: Json = {
         "operationId": reading.operation,
         "tags": [reading.tag],

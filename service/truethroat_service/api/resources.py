@@ -18,6 +18,7 @@ from ..application.readiness import recomputed
 from .bodies import body_of
 from .derive import Schema, request_schema
 from .problems import TYPES
+from .transitional import TRANSITIONAL
 
 
 @dataclass(frozen=True, slots=True)
@@ -27,7 +28,7 @@ class Calculation:
     capability: Capability
     schema: Schema
 
-    def __call__(self) -> Response:
+    def view(self) -> Response:
         """Answer the request at hand."""
         return json_response(self.capability.use_case(self.schema.load(body_of(request))).wire())
 
@@ -123,6 +124,7 @@ def _listed(path: str, operation: str, answer: type, read: Callable[[], Any]) ->
 
 CALCULATIONS = tuple(Calculation(entry, request_schema(entry.operation, entry.request)) for entry in CAPABILITIES)
 """Resources that are asked, in the order of the table."""
+CALCULATIONS = (*CALCULATIONS, *(Calculation(entry.capability, entry.schema) for entry in TRANSITIONAL))
 
 READINGS = (
     _listed("", "get_service", catalogue.ServiceAnswer, catalogue.service),
@@ -133,12 +135,14 @@ READINGS = (
     _listed("/preparations", "list_preparations", catalogue.PreparationsAnswer, catalogue.preparations),
     Reading("/livez", "get_liveness", "health", HealthAnswer, _liveness, refusals=(406,)),
     Reading("/readyz", "get_readiness", "health", HealthAnswer, _readiness, (200, 503), (406,)),
-    Reading("/problems/<string:slug>", "get_problem_type", "health", ProblemTypeAnswer, _problem_type, refusals=(404, 406)),
+    Reading(
+        "/problems/<string:slug>", "get_problem_type", "health", ProblemTypeAnswer, _problem_type, refusals=(404, 406)
+    ),
 )
 """Resources that are read."""
 
 TAGS = {
-    **{entry.path: entry.summary for entry in CAPABILITIES},
+    **{entry.capability.path: entry.capability.summary for entry in CALCULATIONS},
     "catalogue": "What there is to ask about.",
     "health": "Health, and the meaning of problem types.",
 }
@@ -148,6 +152,6 @@ def install(app: Flask) -> None:
     """Hang every resource on an app."""
     for calculation in CALCULATIONS:
         path = calculation.capability.path
-        app.add_url_rule(f"/v1/{path}", path, calculation, methods=["POST"])
+        app.add_url_rule(f"/v1/{path}", path, calculation.view, methods=["POST"])
     for reading in READINGS:
         app.add_url_rule(reading.path, reading.operation, reading.view, methods=["GET"])

@@ -5,6 +5,8 @@ from dataclasses import dataclass
 from typing import Any, get_args, get_type_hints
 
 from .core.answers import Answered
+from .fillet_size import fillet_size
+from .fillet_size.examples import EXAMPLES as FILLET_SIZE
 
 
 @dataclass(frozen=True, slots=True)
@@ -41,3 +43,7 @@ class Capability:
     def meaning(self) -> str:
         """What it answers, in one sentence: the first line of the use case's docstring."""
         return (self.use_case.__doc__ or "").strip().partition("\n")[0]
+
+
+CAPABILITIES = (Capability(fillet_size, "Leg and throat of a fillet to specify.", FILLET_SIZE),)
+"""Everything that can be asked, in the order of the document."""

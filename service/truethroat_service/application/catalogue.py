@@ -2,7 +2,7 @@
 
 from collections.abc import Mapping
 from dataclasses import dataclass
-from typing import Annotated, Any, Literal
+from typing import Annotated, Any
 
 from .. import API_VERSION, SERVICE_VERSION
 from ..engine import ENGINE_VERSION
@@ -195,7 +195,7 @@ class PreparationEntry:
     ref: Annotated[str, "The standard's own reference."]
     standard: str
     joints: tuple[str, ...]
-    penetration: Literal["full", "partial"]
+    penetration: str
     form: str
     root: Annotated[str, "How the root is welded."]
     thickness: Annotated[Limits, Q(LENGTH)]
@@ -229,9 +229,7 @@ def service() -> ServiceAnswer:
 def rule_sets() -> RuleSetsAnswer:
     """Rule sets and quality sets with their editions, clauses, parameters and limits of scope."""
     rules = tuple(
-        RuleSetEntry(
-            found.id, found.title, found.editions, found.clauses, found.parameters, _limits(found.limits)
-        )
+        RuleSetEntry(found.id, found.title, found.editions, found.clauses, found.parameters, _limits(found.limits))
         for found in map(rule_set, ENTRIES)
     )
     qualities = tuple(

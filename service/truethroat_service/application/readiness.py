@@ -3,7 +3,7 @@
 from math import isclose
 
 from ..engine.units import INCH, KSI
-from .core.quantities import FORCE_PER_LENGTH
+from .core.codes import Verdict
 from .fillet_size import fillet_size
 from .fillet_size.request import FilletSizeRequest, Joint, SharedForce
 from .joints.metals import Filler, Part
@@ -25,8 +25,8 @@ _PRINTED_TO = 0.006
 
 def recomputed() -> tuple[bool, str]:
     """Whether the example comes out as printed, and what was found, in words."""
-    found = fillet_size(_EXAMPLE_J_1)
-    per_length = found["strength"]["weld"]["value"] * FORCE_PER_LENGTH.factors["N/mm"]
-    kips = per_length * 2 * 27 * INCH / (KSI * INCH**2)
-    ok = found["verdict"] == "enough" and isclose(kips, _PRINTED, rel_tol=_PRINTED_TO)
+    answer = fillet_size(_EXAMPLE_J_1)
+    strength = answer.result.strength
+    kips = 0.0 if strength is None else strength.weld * 2 * 27 * INCH / (KSI * INCH**2)
+    ok = answer.verdict is Verdict.ENOUGH and isclose(kips, _PRINTED, rel_tol=_PRINTED_TO)
     return ok, f"AISC Design Examples v16.0, J.1: {kips:.1f} kips, printed 206"

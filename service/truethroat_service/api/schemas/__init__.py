@@ -25,6 +25,24 @@ class ClosedSchema(Schema):
             "unknown": unknown(self.load_fields),
         }
 
+    @property
+    def name(self) -> str:
+        return self.title or type(self).__name__.removesuffix("Schema")
+
+    def thorough(self, data: Any) -> Any:
+        return self.load(data)
+
+    quick = thorough
+
+    def document(self, refer: Any) -> dict[str, Any]:
+        required = [name for name, field in self.load_fields.items() if field.required]
+        return {
+            "type": "object",
+            "properties": {name: field.component(refer) for name, field in self.load_fields.items()},
+            **({"required": required} if required else {}),
+            "additionalProperties": False,
+        }
+
     @post_load
     def _make(self, data: Mapping[str, Any], **kwargs: Any) -> Any:
         """Build the dataclass; a field left out takes the dataclass's default."""

@@ -12,6 +12,7 @@ class KindsSchema(Schema):
     """Body whose schema goes by its ``kind``; a body that names none is of the first."""
 
     kinds: ClassVar[Mapping[str, Schema]]
+    name = "AsWeldedRequest"
 
     def load(self, data: Any, **kwargs: Any) -> Any:
         """Load by the schema of its kind."""

@@ -8,8 +8,11 @@ from typing import Any
 from ...engine.formula import working
 from ...engine.rounding import at_least, at_most
 from ...standards.aws_d1_1_2020 import clause as d1_1
-from ..core.answers import Remarks, Units, Verdict, answer
+from ..core.answers import Answered, answered
+from ..core.codes import Verdict
 from ..core.faults import Faults
+from ..core.remarks import Remarks
+from ..core.units import Units
 from ..joints.quality_sets import QUALITY_SETS, QualitySet
 from . import aws_d1_1, butt, fillet
 from .limits import Check
@@ -34,9 +37,10 @@ REPAIRS: Mapping[str, tuple[str, ...]] = MappingProxyType(
 """What to do about each limit that is not kept, in the order of the work."""
 
 
-def as_welded(readings: FilletReadings | ButtReadings) -> dict[str, Any]:
+def as_welded(readings: FilletReadings | ButtReadings) -> Answered[dict[str, Any]]:
     """Answer for a weld as welded; raises ``Refused`` with every fault found."""
-    remarks, units = Remarks(), Units(readings.common.units)
+    units = Units(readings.common.units)
+    remarks = Remarks(units)
     rules = QUALITY_SETS[readings.quality]
     _check(readings, rules, units)
     if rules.level is None:
@@ -47,7 +51,7 @@ def as_welded(readings: FilletReadings | ButtReadings) -> dict[str, Any]:
         else:
             verdict, checks, result = butt.judge(readings, units, remarks)
         _say(readings, rules, checks, units, remarks)
-    return answer(
+    return answered(
         "as_welded",
         readings,
         sheet,

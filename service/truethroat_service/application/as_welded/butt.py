@@ -7,8 +7,10 @@ from ...engine import butt_section
 from ...engine.formula import about
 from ...engine.rounding import at_least, at_most
 from ...standards.iso_5817_2014.table_1 import Level, Sizes
-from ..core.answers import Remarks, Units, Verdict
+from ..core.codes import Verdict
 from ..core.faults import Faults
+from ..core.remarks import Remarks
+from ..core.units import Units
 from ..joints.quality_sets import QUALITY_SETS
 from . import aws_d1_1, iso_5817
 from .limits import Check

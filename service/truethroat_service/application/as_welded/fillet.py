@@ -10,8 +10,10 @@ from ...engine.units import INCH
 from ...practice import deposition
 from ...standards.aws_d1_1_2020 import s7_21_fit_up, s8_1_acceptance
 from ...standards.iso_5817_2014.table_1 import Level, Sizes
-from ..core.answers import Remarks, Units, Verdict
+from ..core.codes import Verdict
 from ..core.faults import Faults
+from ..core.remarks import Remarks
+from ..core.units import Units
 from ..joints.quality_sets import QUALITY_SETS
 from . import aws_d1_1, iso_5817
 from .limits import Check, lack

@@ -5,7 +5,7 @@ from typing import Any, Literal
 
 from ...engine.formula import Source, cite
 from ...engine.rounding import SAME, at_least, at_most
-from ..core.answers import Units
+from ..core.units import Units
 from .request import Readings
 
 Standing = Literal["within", "over", "under", "not-permitted"]

@@ -8,8 +8,11 @@ from ...engine.formula import off_the_sheet, working
 from ...engine.rounding import at_least, at_most, down, up
 from ...engine.rule_set import RuleSet, Unlisted
 from ...engine.units import INCH
-from ..core.answers import Remarks, Units, Verdict, answer
+from ..core.answers import Answered, answered
+from ..core.codes import Verdict
 from ..core.faults import Faults
+from ..core.remarks import Remarks
+from ..core.units import Units
 from ..joints import grooves
 from ..joints.rule_sets import rule_set
 from ..joints.seam_checks import check_finish, check_penetration, check_seam
@@ -27,9 +30,10 @@ class _Need:
     unrounded: float
 
 
-def bevel_depth(request: BevelDepthRequest) -> dict[str, Any]:
+def bevel_depth(request: BevelDepthRequest) -> Answered[dict[str, Any]]:
     """Answer a request for a preparation depth; raises ``Refused`` with every fault found."""
-    remarks, units = Remarks(), Units(request.common.units)
+    units = Units(request.common.units)
+    remarks = Remarks(units)
     with working() as sheet:
         rules = None if request.rule_set is None else rule_set(request.rule_set)
         need = _check(request, rules)
@@ -41,7 +45,7 @@ def bevel_depth(request: BevelDepthRequest) -> dict[str, Any]:
         _remark(request, rules, need, limit, verdict, units, remarks)
         with off_the_sheet():
             result["alternatives"] = _alternatives(request, rules, need, limit, units)
-    return answer(
+    return answered(
         "bevel_depth",
         request,
         sheet,

@@ -9,9 +9,12 @@ from ...engine.rounding import at_least, at_most
 from ...practice import break_test as opening
 from ...reference.loader import MATERIALS, NoBand
 from ...standards.iso_9017 import pieces
-from ..core.answers import Remarks, Units, Verdict, answer
+from ..core.answers import Answered, answered
+from ..core.codes import Verdict
 from ..core.faults import Faults
 from ..core.quantities import HAND_FORCE, TEMPERATURE
+from ..core.remarks import Remarks
+from ..core.units import Units
 from ..joints.seam_checks import check_finish, check_penetration, check_seam
 from ..joints.seams import CORNERS, FLAT_SEAMS, Lengths, Shape
 from ..joints.throat_budget import Budget, budget
@@ -36,9 +39,10 @@ class _Opened:
     verdict: Verdict
 
 
-def break_test(request: BreakTestRequest) -> dict[str, Any]:
+def break_test(request: BreakTestRequest) -> Answered[dict[str, Any]]:
     """Answer a request for a break test; raises ``Refused`` with every fault found."""
-    remarks, units = Remarks(), Units(request.common.units)
+    units = Units(request.common.units)
+    remarks = Remarks(units)
     faults = Faults(units)
     _check(request, faults)
     if request.hollow is None and request.face_height is None:
@@ -64,7 +68,7 @@ def break_test(request: BreakTestRequest) -> dict[str, Any]:
         acceptance = None if request.outcome is None else coupons.acceptance(request.outcome, units, remarks)
     accounts = {"physical": physical, "creditable": creditable, "strength": strength}
     _say(request, accounts, checks, length, units, remarks)
-    return answer(
+    return answered(
         "break_test",
         request,
         sheet,

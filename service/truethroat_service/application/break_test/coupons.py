@@ -7,8 +7,10 @@ from ...engine.formula import Source, cite
 from ...engine.rounding import at_least, at_most
 from ...standards.aws_d1_1_2010 import s4_31_fillet_break as d1_1
 from ...standards.iso_9017 import pieces
-from ..core.answers import Remarks, Units, Verdict
+from ..core.codes import Verdict
 from ..core.faults import Faults
+from ..core.remarks import Remarks
+from ..core.units import Units
 from .request import Broken, Coupon, FoldedFlat, Notch, Rules
 
 

@@ -18,7 +18,7 @@ from .remarks import Caution, Remarks
 from .shape import OMITTED, Longest
 from .wire import wire
 
-R_co = TypeVar("R_co", covariant=True)
+R = TypeVar("R")
 
 
 @dataclass(frozen=True, slots=True)
@@ -26,9 +26,9 @@ class Common:
     """Fields that every calculation's request may have."""
 
     units: Annotated[UnitSystem, "Units of the answer."] = "metric"
-    mark: Annotated[
-        str | None, Longest(200), "The caller's own mark for this joint, given back with the answer."
-    ] = None
+    mark: Annotated[str | None, Longest(200), "The caller's own mark for this joint, given back with the answer."] = (
+        None
+    )
     working: Annotated[bool, "Whether the answer shows its working."] = False
 
 
@@ -81,13 +81,11 @@ class Tail:
 
     provenance: Provenance
     mark: Annotated[str | None, OMITTED, "The request's own mark."] = None
-    working: Annotated[
-        tuple[WorkingStep, ...] | None, OMITTED, "Steps in the order computed, in engine units."
-    ] = None
+    working: Annotated[tuple[WorkingStep, ...] | None, OMITTED, "Steps in the order computed, in engine units."] = None
 
 
 @dataclass(frozen=True, slots=True)
-class Answered(Generic[R_co]):
+class Answered(Generic[R]):
     """Answered of a use case: its verdict and its result in engine units; nothing is rendered before it is sent."""
 
     operation: str
@@ -95,7 +93,7 @@ class Answered(Generic[R_co]):
     verdict: Verdict
     reasons: tuple[str, ...]
     cautions: tuple[Caution, ...]
-    result: R_co
+    result: R
     sheet: Sheet
     rule_set: str | None
     parameters: Mapping[str, float]
@@ -106,7 +104,7 @@ class Answered(Generic[R_co]):
         common: Common = self.request.common
         units = common.units
         head = wire(Head(self.verdict, self.reasons, self.cautions), units)
-        own = wire(self.result, units) if is_dataclass(self.result) else self.result
+        own: Any = wire(self.result, units) if is_dataclass(self.result) else self.result
         working = tuple(_working(self.sheet)) if common.working else None
         return {**head, **own, **wire(Tail(self._provenance(), common.mark, working), units)}
 
@@ -132,18 +130,18 @@ class Answered(Generic[R_co]):
         )
 
 
-def answer(
+def answered(
     operation: str,
     request: Any,
     sheet: Sheet,
     remarks: Remarks,
     verdict: Verdict,
-    result: R_co,
+    result: R,
     *,
     rule_set: str | None,
     parameters: Mapping[str, float],
     rests_on: tuple[Answered[Any], ...] = (),
-) -> Answered[R_co]:
+) -> Answered[R]:
     """Put an answer together from what a use case found."""
     return Answered(
         operation,
@@ -205,10 +203,7 @@ def _step(step: Step) -> WorkingStep:
         formula.symbol,
         f"{formula.meaning} ({step.about})" if step.about else formula.meaning,
         formula.expression,
-        {
-            name: Operand(_plain(value), _unit(formula.args[name].unit))
-            for name, value in step.arguments.items()
-        },
+        {name: Operand(_plain(value), _unit(formula.args[name].unit)) for name, value in step.arguments.items()},
         _plain(step.value),
         _unit(formula.unit),
         str(formula.source),

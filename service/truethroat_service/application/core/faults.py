@@ -3,7 +3,7 @@
 from dataclasses import dataclass
 from typing import Literal
 
-from .answers import Units
+from .units import Units
 
 Code = Literal["inconsistent", "out-of-scope", "out-of-range"]
 

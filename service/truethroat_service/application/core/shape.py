@@ -2,8 +2,8 @@
 
 A request or an answer is a dataclass in engine units. Its annotations carry these marks:
 ``Annotated[float, Within(LENGTH, most=300.0, above=True), "Length of the seam."]``. A plain text among the marks is the
-field's description. `core/wire.py` writes answers by the marks, `api/derive.py` reads requests by them, and the document's components follow
-from them, so that a field is written in one place.
+field's description. `core/wire.py` writes answers by the marks, `api/derive.py` reads requests by them, and the
+document's components follow from them, so that a field is written in one place.
 """
 
 import dataclasses as dc
@@ -114,10 +114,25 @@ class ToldBy:
 
 @dc.dataclass(frozen=True, slots=True, eq=False)
 class OrName:
-    """Object of a request, or a text of a closed list that stands for one."""
+    """Object of a request in a form, or a text of a closed list that stands for one."""
 
     names: tuple[str, ...]
     makes: Callable[[str], Any]
+    form: Form
+
+
+@dc.dataclass(frozen=True, slots=True, eq=False)
+class As:
+    """Object of a request that is sent in a form."""
+
+    form: Form
+
+
+@dc.dataclass(frozen=True, slots=True, eq=False)
+class Stated:
+    """Default of a request's object as the document states it."""
+
+    default: Any
 
 
 class Omitted:
@@ -207,7 +222,7 @@ def _default(entry: "dc.Field[Any]") -> Any:
 
 
 def form(
-    name: str, words: str, kind: type, *names: str, makes: Callable[..., Any] | None = None, **instead: Any
+    name: str, words: str, kind: type, /, *names: str, makes: Callable[..., Any] | None = None, **instead: Any
 ) -> Form:
     """Form of a dataclass that has several: the fields it takes by ``names``, an ``!`` after one that it requires.
 
@@ -226,14 +241,14 @@ def form(
     return Form(name, words, makes or kind, chosen)
 
 
-def component_name(kind: "type | Form") -> str:
-    """Name of the component of a dataclass or a form."""
-    return kind.name if isinstance(kind, Form) else kind.__name__
+def whole_form(kind: type) -> Form:
+    """Form of a dataclass that has one: all its fields, under its own name."""
+    return Form(kind.__name__, component_words(kind), kind, fields_of(kind))
 
 
-def component_words(kind: "type | Form") -> str:
-    """Description of the component of a dataclass or a form: the docstring on one line."""
-    return kind.words if isinstance(kind, Form) else " ".join((kind.__doc__ or "").split())
+def component_words(kind: type) -> str:
+    """Description of the component of a dataclass: its docstring on one line."""
+    return " ".join((kind.__doc__ or "").split())
 
 
 def choices_of(hint: Hint) -> tuple[str | int, ...] | None:

@@ -13,8 +13,8 @@ Writer = Callable[[Any, UnitSystem], Any]
 
 def wire(value: Any, units: UnitSystem, measured: Q | None = None) -> dict[str, Any]:
     """Dataclass as it is sent; ``measured`` is the quantity of its floats that have no mark of their own."""
-    sent = {}
-    for name, key, write, omitted in _writers(type(value), measured):
+    sent: dict[str, Any] = {}
+    for name, key, write, omitted in _writers(value.__class__, measured):
         entry = getattr(value, name)
         if entry is None:
             if not omitted:
@@ -25,8 +25,8 @@ def wire(value: Any, units: UnitSystem, measured: Q | None = None) -> dict[str, 
 
 
 @cache
-def _writers(kind: type, measured: Q | None) -> tuple[tuple[str, str, Writer | None, bool], ...]:
-    """For each field that is sent: its name, its key, its writer (None where it goes as it is), whether it is omitted."""
+def _writers(kind: Any, measured: Q | None) -> tuple[tuple[str, str, Writer | None, bool], ...]:
+    """Name, key and writer of each field that is sent (no writer where it goes as it is), and whether it is omitted."""
     found = []
     for name, field in fields_of(kind).items():
         hint = taken_apart(field.hint)
@@ -53,7 +53,6 @@ def _writer(hint: Hint, measured: Q | None) -> Writer | None:
     if hasattr(kind, "wire"):
         return _own
     if dc.is_dataclass(kind):
-        # What holds no number of its own measures none: the mark of one that wraps it would be a mistake.
         return lambda value, units: wire(value, units, quantity)
     if kind is float and quantity is not None:
         dimension, text = quantity.dimension, quantity.text

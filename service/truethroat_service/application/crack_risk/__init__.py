@@ -17,8 +17,11 @@ from ...standards.en_1011_2_2001 import annex_e_index
 from ...standards.en_1993_1_8_2005 import clause as en_1993_1_8
 from ...standards.en_1993_1_8_2005 import s4_1_scope
 from ...standards.en_1993_1_8_2005.s4_5_1_length import LEAST_THROAT
-from ..core.answers import Remarks, Units, Verdict, answer
+from ..core.answers import Answered, answered
+from ..core.codes import Verdict
 from ..core.faults import Faults
+from ..core.remarks import Remarks
+from ..core.units import Units
 from .request import Bead, CrackRiskRequest
 
 RIGHT_ANGLE = pi / 2
@@ -59,9 +62,10 @@ class _Least:
     source: Source
 
 
-def crack_risk(request: CrackRiskRequest) -> dict[str, Any]:
+def crack_risk(request: CrackRiskRequest) -> Answered[dict[str, Any]]:
     """Answer for the risk of cracks in a pass; raises ``Refused`` with every fault found."""
-    remarks, units = Remarks(), Units(request.common.units)
+    units = Units(request.common.units)
+    remarks = Remarks(units)
     _check(request, Faults(units))
     with working() as sheet:
         shape = None if request.bead is None else _shape(request.bead)
@@ -81,7 +85,7 @@ def crack_risk(request: CrackRiskRequest) -> dict[str, Any]:
             if factor.grade is verdict:
                 remarks.because(factor.reason)
         _caution(request, shape, remarks)
-    return answer(
+    return answered(
         "crack_risk",
         request,
         sheet,

@@ -8,8 +8,11 @@ from ...engine.rounding import at_least, at_most
 from ...engine.units import INCH
 from ...practice.shrinkage import TWI
 from ...standards.iso_13920_1996 import table_3_form
-from ..core.answers import Remarks, Units, Verdict, answer
+from ..core.answers import Answered, answered
+from ..core.codes import Verdict
 from ..core.faults import Faults
+from ..core.remarks import Remarks
+from ..core.units import Units
 from .alternatives import alternatives
 from .cases import USUAL_ANGLES, Case, Setting, case_of
 from .estimates import Band, estimates, restrained
@@ -17,9 +20,10 @@ from .request import Butt, DistortionRequest, Tee
 from .tolerances import Check, checks
 
 
-def distortion(request: DistortionRequest) -> dict[str, Any]:
+def distortion(request: DistortionRequest) -> Answered[dict[str, Any]]:
     """Answer a request for distortion; raises ``Refused`` with every fault found."""
-    remarks, units = Remarks(), Units(request.common.units)
+    units = Units(request.common.units)
+    remarks = Remarks(units)
     request = _filled(request)
     faults = Faults(units)
     _check(request, faults)
@@ -35,7 +39,7 @@ def distortion(request: DistortionRequest) -> dict[str, Any]:
     assert request.size_step is not None  # noqa: S101 - filled in
     others = alternatives(request.joint, setting, request.size_step, case, found, units)
     _say(request, found, judged, tolerances, units, remarks)
-    return answer(
+    return answered(
         "distortion",
         request,
         sheet,

@@ -5,7 +5,7 @@ from dataclasses import dataclass, replace
 from typing import Any
 
 from ...engine.formula import off_the_sheet
-from ..core.answers import Units
+from ..core.units import Units
 from .cases import DOUBLED, Case, Setting, bevelled_tee_area, case_of, fillet_area, throat
 from .estimates import QUANTITIES, Band, estimates
 from .request import Butt, Joint, Lap, Tee

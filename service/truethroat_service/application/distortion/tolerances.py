@@ -8,8 +8,8 @@ from typing import Any, Literal
 from ...engine.formula import Formula, about
 from ...engine.rounding import at_most
 from ...standards.iso_13920_1996 import table_1_linear, table_2_angular, table_3_form
-from ..core.answers import Units
 from ..core.faults import Faults
+from ..core.units import Units
 from .estimates import Band
 from .request import Tolerances
 

@@ -9,9 +9,12 @@ from ...practice import deposition
 from ...practice import passes as pass_practice
 from ...reference.loader import FILLER_METALS
 from ...reference.loader_welding_rates import METAL_CORED, UNSHIELDED, Quantity
-from ..core.answers import Remarks, Units, Verdict, answer
+from ..core.answers import Answered, answered
+from ..core.codes import Verdict
 from ..core.faults import Faults
 from ..core.quantities import AREA, DENSITY, ENERGY, GAS_FLOW, MASS, MASS_RATE, VOLUME, WORKING_TIME, Dimension
+from ..core.remarks import Remarks
+from ..core.units import Units
 from ..joints import usual_rates, weld_sections
 from ..joints.usual_rates import Band
 from . import prices as weld_prices
@@ -25,9 +28,10 @@ CORED = ("FCAW", "FCAW-G", "FCAW-S")
 NOTHING: Span = (0.0, 0.0)
 
 
-def filler_quantity(request: FillerQuantityRequest) -> dict[str, Any]:
+def filler_quantity(request: FillerQuantityRequest) -> Answered[dict[str, Any]]:
     """Answer a request for filler quantity; raises ``Refused`` with every fault found."""
-    remarks, units = Remarks(), Units(request.common.units)
+    units = Units(request.common.units)
+    remarks = Remarks(units)
     _check(request, units)
     with working() as sheet:
         rows = [_estimated(number, weld, request.prices) for number, weld in enumerate(request.welds, start=1)]
@@ -38,7 +42,7 @@ def filler_quantity(request: FillerQuantityRequest) -> dict[str, Any]:
             "groups": _groups(rows, request.prices, units),
         }
         remark(rows, request.prices, totals, units, remarks)
-    return answer(
+    return answered(
         "filler_quantity",
         replace(request, welds=tuple(_canonical(weld) for weld in request.welds)),
         sheet,

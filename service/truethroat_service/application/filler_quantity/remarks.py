@@ -6,8 +6,9 @@ from typing import Any
 from ...engine.formula import Source
 from ...engine.rounding import at_most
 from ...standards.aws_d1_1_2020 import s7_21_fit_up
-from ..core.answers import Remarks, Units
 from ..core.quantities import AREA, GAS_FLOW, MASS_RATE, Dimension
+from ..core.remarks import Remarks
+from ..core.units import Units
 from ..joints.usual_rates import Band
 from ..joints.weld_sections import Fillet
 from .estimates import Estimate

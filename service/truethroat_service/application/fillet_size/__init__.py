@@ -2,7 +2,6 @@
 
 from dataclasses import dataclass, field, replace
 from math import pi
-from typing import Any
 
 from ...engine import loads
 from ...engine.formula import about, cite, working
@@ -13,15 +12,31 @@ from ...engine.units import INCH
 from ...reference.loader import position as position_of
 from ...reference.loader import process as process_of
 from ...standards.aws_d1_1_2020 import s4_4_skewed_fillets, s5_pass_limits
-from ..core.answers import Remarks, Units, Verdict, answer
+from ..core.answers import Answered, answered
+from ..core.codes import Verdict
 from ..core.faults import Faults
+from ..core.remarks import Remarks
+from ..core.units import Units
 from ..joints import filler_matching
 from ..joints.loads import ForceComponents
 from ..joints.metals import Metals, metals
 from ..joints.rule_sets import chosen
 from . import special_loads
+from .answer import (
+    ConcentricGroup,
+    CountedLength,
+    FilletSize,
+    FilletSizeAnswer,
+    FilletStrength,
+    FlangeWidth,
+    IntermittentFillet,
+    PackedFillet,
+    SpecifiedFilletSize,
+    TensionMemberStrength,
+    WeldBalance,
+)
 from .checks import check
-from .intermittent import Run, intermittent
+from .intermittent import Run, intermittent_fillet
 from .intermittent import run as run_of
 from .remarks import Beyond, governs, largest_loss, remark, what_carries
 from .request import BalancedForce, ConcentricForce, FilletSizeRequest, SharedForce
@@ -32,23 +47,22 @@ from .sizing import Fillets, Sizes, component_load, shared_load, side_angles, si
 class _Details:
     """Fields of an answer that only some requests ask for, and what they find in the way."""
 
-    fields: dict[str, Any] = field(
-        default_factory=lambda: dict.fromkeys(
-            ("packing", "intermittent", "concentric", "balance", "tension_member", "unstiffened_flange")
-        )
-    )
+    packing: PackedFillet | None = None
+    intermittent: IntermittentFillet | None = None
+    concentric: ConcentricGroup | None = None
+    balance: WeldBalance | None = None
+    tension_member: TensionMemberStrength | None = None
+    unstiffened_flange: FlangeWidth | None = None
     beyond: list[Beyond] = field(default_factory=list)
 
-    def add(self, name: str, found: dict[str, Any], beyond: list[Beyond]) -> None:
-        """Add a field."""
-        self.fields[name] = found
-        self.beyond.extend(beyond)
 
+def fillet_size(request: FilletSizeRequest) -> Answered[FilletSizeAnswer]:
+    """Leg and throat of a fillet to specify.
 
-def fillet_size(request: FilletSizeRequest) -> dict[str, Any]:
-    """Answer a request for a fillet's size; raises ``Refused`` with every fault found."""
-    remarks, units = Remarks(), Units(request.common.units)
-    faults = Faults(units)
+    Lengths are in mm, forces in N, angles in rad. Raises ``Refused`` with every fault found.
+    """
+    units = Units(request.common.units)
+    remarks, faults = Remarks(units), Faults(units)
     with working() as sheet:
         rules, beta_w = chosen(request.rule_set, request.parameters, faults)
         check(request, rules, faults)
@@ -62,12 +76,12 @@ def fillet_size(request: FilletSizeRequest) -> dict[str, Any]:
         fillets = _fillets(request, rules, found, losses, run)
         sizes = size(fillets)
         passes = _passes(request, float(sizes.leg), remarks)
-        details = _details(request, fillets, sizes, found, run, units, remarks)
+        details = _details(request, fillets, sizes, found, run, remarks)
         remark(request, fillets, sizes, details.beyond, units, remarks)
     reached = bool(sizes.reached) and not details.beyond
     if rules.weld is None:
         cite(sizes.minimum_source)
-    return answer(
+    return answered(
         "fillet_size",
         request,
         sheet,
@@ -205,30 +219,26 @@ def _full_strength(request: FilletSizeRequest, rules: RuleSet, found: Metals) ->
 
 
 def _details(
-    request: FilletSizeRequest,
-    fillets: Fillets,
-    sizes: Sizes,
-    found: Metals,
-    run: Run | None,
-    units: Units,
-    remarks: Remarks,
+    request: FilletSizeRequest, fillets: Fillets, sizes: Sizes, found: Metals, run: Run | None, remarks: Remarks
 ) -> _Details:
     """Fields that only some requests ask for."""
-    details, rules = _Details(), fillets.rules
+    details, rules, units = _Details(), fillets.rules, remarks.units
     if request.packing is not None:
-        details.add("packing", special_loads.packing(request.packing, sizes, units), [])
+        details.packing = special_loads.packing(request.packing, sizes)
     if run is not None:
-        details.add("intermittent", *intermittent(request, run, fillets, sizes, units))
+        details.intermittent, beyond = intermittent_fillet(request, run, fillets, sizes, units)
+        details.beyond.extend(beyond)
     if isinstance(request.load, ConcentricForce):
-        details.add("concentric", special_loads.concentric(request.load, rules, found, sizes, units), [])
+        details.concentric = special_loads.concentric(request.load, rules, found, sizes)
     if request.tension_member is not None:
-        details.add("tension_member", *special_loads.tension_member(request, rules, found, units))
+        details.tension_member, beyond = special_loads.tension_member(request, rules, found, units)
+        details.beyond.extend(beyond)
     if request.unstiffened_flange is not None:
-        details.add("unstiffened_flange", *special_loads.unstiffened_flange(request, rules, found, units))
+        details.unstiffened_flange, beyond = special_loads.unstiffened_flange(request, rules, found, units)
+        details.beyond.extend(beyond)
     if isinstance(request.load, BalancedForce):
         reached = bool(sizes.reached) and not details.beyond
-        balanced, why = special_loads.balance(request.load, fillets, sizes, reached, units)
-        details.add("balance", balanced, [])
+        details.balance, why = special_loads.balance(request.load, fillets, sizes, reached, units)
         if why is not None:
             remarks.because(why)
     return details
@@ -259,49 +269,50 @@ def _result(
     details: _Details,
     run: Run | None,
     units: Units,
-) -> dict[str, Any]:
+) -> FilletSizeAnswer:
     """Fields of the answer that are the resource's own."""
-    loss = largest_loss(fillets)
     matched = "the thinner part" if request.unstiffened_flange is None else "the plate"
     basis_source = {
         "load": f"{fillets.rules.id}, {what_carries(fillets.rules)}",
         "full-strength": f"{fillets.rules.id}, strength of {matched}",
         "thin-part": "by the thinner part",
     }[fillets.basis]
-    specified = None
     reached = bool(sizes.reached) and not details.beyond
-    if reached:
-        source = f"rounded up to the next {units.text(float(fillets.step))}"
-        specified = {**_size(sizes, float(sizes.leg), source, units), "passes": passes}
-    return {
-        "required": _size(sizes, float(sizes.required_leg), basis_source, units),
-        "minimum": _size(sizes, float(sizes.minimum_leg), str(sizes.minimum_source), units),
-        "maximum": None
+    return FilletSizeAnswer(
+        required=_size(sizes, float(sizes.required_leg), basis_source),
+        minimum=_size(sizes, float(sizes.minimum_leg), str(sizes.minimum_source)),
+        maximum=None
         if sizes.maximum_leg is None
-        else _size(sizes, float(sizes.maximum_leg), str(sizes.maximum_source), units),
-        "specify": specified,
-        "governs": governs(fillets, sizes, details.beyond),
-        "utilisation": _utilisation(sizes) if reached else None,
-        "strength": None
-        if sizes.weld_strength is None or sizes.base_strength is None
-        else {
-            "weld": units.force_per_length(float(sizes.weld_strength)),
-            "base_metal": [units.force_per_length(float(strength)) for strength in sizes.base_strength],
-        },
-        "length": _length(request, fillets, sizes, run, units),
-        "z_loss": None if loss is None else units.length(loss),
-        **details.fields,
-    }
+        else _size(sizes, float(sizes.maximum_leg), str(sizes.maximum_source)),
+        specify=_specified(sizes, passes, units.text(float(fillets.step))) if reached else None,
+        governs=governs(fillets, sizes, details.beyond),
+        utilisation=_utilisation(sizes) if reached else None,
+        strength=_strength(sizes),
+        length=_length(request, fillets, sizes, run),
+        z_loss=largest_loss(fillets),
+        packing=details.packing,
+        intermittent=details.intermittent,
+        concentric=details.concentric,
+        balance=details.balance,
+        tension_member=details.tension_member,
+        unstiffened_flange=details.unstiffened_flange,
+    )
 
 
-def _length(
-    request: FilletSizeRequest, fillets: Fillets, sizes: Sizes, run: Run | None, units: Units
-) -> dict[str, Any] | None:
+def _strength(sizes: Sizes) -> FilletStrength | None:
+    """Strength of one weld and of the parts beside it; None where none is claimed."""
+    if sizes.weld_strength is None or sizes.base_strength is None:
+        return None
+    first, second = sizes.base_strength
+    return FilletStrength(float(sizes.weld_strength), (float(first), float(second)))
+
+
+def _length(request: FilletSizeRequest, fillets: Fillets, sizes: Sizes, run: Run | None) -> CountedLength | None:
     """Length of one weld as given and as it counts; None where it is not known or claims no strength."""
     if fillets.rules.weld is None or request.length is None or sizes.length_factor is None:
         return None
     factor = float(sizes.length_factor) * (1.0 if run is None else run.share)
-    return {"given": units.length(request.length), "effective": units.length(request.length * factor), "factor": factor}
+    return CountedLength(request.length, request.length * factor, factor)
 
 
 def _utilisation(sizes: Sizes) -> float | None:
@@ -311,7 +322,12 @@ def _utilisation(sizes: Sizes) -> float | None:
     return float(max(sizes.weld_utilisation, *sizes.base_utilisation))
 
 
-def _size(sizes: Sizes, leg: float, source: str, units: Units) -> dict[str, Any]:
-    """Size as an answer shows it."""
-    throat = float(equal_leg_throat.body(z=leg, psi=sizes.psi))
-    return {"leg": units.length(leg), "throat": units.length(throat), "source": source}
+def _size(sizes: Sizes, leg: float, source: str) -> FilletSize:
+    """Size by its leg."""
+    return FilletSize(leg, float(equal_leg_throat.body(z=leg, psi=sizes.psi)), source)
+
+
+def _specified(sizes: Sizes, passes: int | None, step: str) -> SpecifiedFilletSize:
+    """Size to specify."""
+    size_ = _size(sizes, float(sizes.leg), f"rounded up to the next {step}")
+    return SpecifiedFilletSize(size_.leg, size_.throat, size_.source, passes)

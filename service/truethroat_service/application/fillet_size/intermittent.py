@@ -2,15 +2,15 @@
 
 from dataclasses import dataclass, replace
 from math import ceil
-from typing import Any
 
 from ...engine.formula import Source
 from ...engine.rounding import SAME, at_least, at_most
 from ...engine.rule_set import GapLimit, Intermittent, IntermittentRules
 from ...engine.section import equal_leg_throat
-from ..core.answers import Units
 from ..core.faults import Faults
+from ..core.units import Units
 from ..joints.metals import Metals
+from .answer import IntermittentFillet, SpacingLimit, WeldCallout
 from .remarks import Beyond
 from .request import FilletSizeRequest
 from .sizing import Fillets, Sizes
@@ -67,63 +67,53 @@ def _room(asked: Intermittent, length: float | None) -> list[float]:
     return [] if length is None else [length - 2.0 * asked.segment]
 
 
-def intermittent(
+def intermittent_fillet(
     request: FilletSizeRequest, made: Run, fillets: Fillets, sizes: Sizes, units: Units
-) -> tuple[dict[str, Any], list[Beyond]]:
-    """Field ``intermittent`` of the answer, and every limit that is not kept."""
+) -> tuple[IntermittentFillet, list[Beyond]]:
+    """Intermittent fillet at the size found, and every limit that is not kept."""
     asked, gap = made.asked, made.gap
     leg = float(sizes.net_leg)
     throat = float(equal_leg_throat.body(z=leg, psi=sizes.psi)) + float(fillets.penetration)
     counted = asked.segment - (2.0 * throat if request.ends == "craters" else 0.0)
     least, least_source = made.rules.least_segment(leg, throat)
-    checks = [("segment", counted, "least", least, least_source)]
+    kept = at_least(counted, least)
+    limits = [SpacingLimit("segment", counted, "least", least, "within" if kept else "short", str(least_source))]
     measures = {"gap": gap, "nearer-gap": asked.nearer_gap(gap), "pitch": made.pitch}
-    checks += [(limit.measure, measures[limit.measure], "most", limit.most, limit.source) for limit in made.limits]
-    limits, beyond = [], []
-    for name, value, bound, allowed, source in checks:
-        kept = at_least(value, allowed) if bound == "least" else at_most(value, allowed)
-        verdict = "within" if kept else "short" if bound == "least" else "over"
+    for limit in made.limits:
+        value = measures[limit.measure]
+        kept = at_most(value, limit.most)
         limits.append(
-            {
-                "name": name,
-                "value": units.length(value),
-                "bound": bound,
-                "allowed": units.length(allowed),
-                "verdict": verdict,
-                "source": str(source),
-            }
+            SpacingLimit(limit.measure, value, "most", limit.most, "within" if kept else "over", str(limit.source))
         )
-        if not kept:
-            beyond.append(
-                Beyond(
-                    "spacing",
-                    f"The {name.replace('-', ' ')} of {units.text(value)} is {verdict}:"
-                    f" {units.text(allowed)} at {bound} ({source}).",
-                )
-            )
+    beyond = [
+        Beyond(
+            "spacing",
+            f"The {limit.name.replace('-', ' ')} of {units.text(limit.value)} is {limit.verdict}:"
+            f" {units.text(limit.allowed)} at {limit.bound} ({limit.source}).",
+        )
+        for limit in limits
+        if limit.verdict != "within"
+    ]
     layout = _layout(made)
     reached = bool(sizes.reached) and not beyond
     carried = _carried(sizes) if reached else None
     line = float(fillets.side_loads[0].resultant) * made.share
-    return {
-        "segment": units.length(asked.segment),
-        "gap": units.length(gap, "down"),
-        "pitch": units.length(made.pitch, "down"),
-        "count": layout.count,
-        "even_gap": None if layout.even_gap is None else units.length(layout.even_gap, "down"),
-        "end_weld": units.length(layout.ends, "up"),
-        "strength": None
-        if sizes.weld_strength is None
-        else units.force_per_length(float(sizes.weld_strength) * made.share),
-        "largest_gap": None
-        if carried is None
-        else units.length(min(made.largest_gap, asked.segment * (carried / line - 1.0)), "down"),
-        "shortest_segment": None
+    answer = IntermittentFillet(
+        segment=asked.segment,
+        gap=gap,
+        pitch=made.pitch,
+        count=layout.count,
+        even_gap=layout.even_gap,
+        end_weld=layout.ends,
+        strength=None if sizes.weld_strength is None else float(sizes.weld_strength) * made.share,
+        largest_gap=None if carried is None else min(made.largest_gap, asked.segment * (carried / line - 1.0)),
+        shortest_segment=None
         if carried is None or request.ends == "craters"
-        else units.length(_shortest_segment(made, least, carried, line), "up"),
-        "limits": limits,
-        "callout": _callout(request, made, sizes, layout, units) if reached else None,
-    }, beyond
+        else _shortest_segment(made, least, carried, line),
+        limits=tuple(limits),
+        callout=_callout(request, made, sizes, layout, units) if reached else None,
+    )
+    return answer, beyond
 
 
 def _carried(sizes: Sizes) -> float:
@@ -162,7 +152,7 @@ def _layout(made: Run) -> _Layout:
     return _Layout(ends, inner + 2, even) if even > 0.0 else _Layout(ends)
 
 
-def _callout(request: FilletSizeRequest, made: Run, sizes: Sizes, layout: _Layout, units: Units) -> dict[str, str]:
+def _callout(request: FilletSizeRequest, made: Run, sizes: Sizes, layout: _Layout, units: Units) -> WeldCallout:
     """Weld as drawing text: ISO 2553 writes the clear gap in brackets, AWS A2.4 length and pitch."""
     asked, gap = made.asked, made.gap if layout.even_gap is None else layout.even_gap
     leg = units.text(float(sizes.leg))
@@ -177,7 +167,7 @@ def _callout(request: FilletSizeRequest, made: Run, sizes: Sizes, layout: _Layou
     both = ", both sides" if request.joint.sides == 2 else ""
     at_ends = f", {ends} at each end" if longer_ends else ""
     size = f"a {throat}" if request.size_by == "throat" else f"z {leg}"
-    return {
-        "iso_2553": f"{size} fillet{both}, {number} x {segment} {'Z ' if asked.staggered else ''}({clear}){at_ends}",
-        "aws_a2_4": f"{leg} fillet{both}{', staggered' if asked.staggered else ''}, {segment} - {pitch}{at_ends}",
-    }
+    return WeldCallout(
+        iso_2553=f"{size} fillet{both}, {number} x {segment} {'Z ' if asked.staggered else ''}({clear}){at_ends}",
+        aws_a2_4=f"{leg} fillet{both}{', staggered' if asked.staggered else ''}, {segment} - {pitch}{at_ends}",
+    )

@@ -9,8 +9,10 @@ from ...standards.aisc_360_22 import j2_2_intermittent
 from ...standards.aisc_360_22.j2_2_fillet_limits import TABLE_J2_4
 from ...standards.aws_d1_1_2020 import s4_4_skewed_fillets
 from ...standards.en_1993_1_8_2005 import s4_11_long_joints, s4_12_single_sided
-from ..core.answers import Remarks, Units
+from ..core.remarks import Remarks
+from ..core.units import Units
 from ..joints.metals import EN_1993_1_8
+from .answer import Governs
 from .request import ConcentricForce, FilletSizeRequest, Packing
 from .sizing import Fillets, Sizes
 
@@ -19,11 +21,11 @@ from .sizing import Fillets, Sizes
 class Beyond:
     """What stands in the way beside the weld's own size: its name, and why."""
 
-    governs: str
+    governs: Governs
     reason: str
 
 
-def governs(fillets: Fillets, sizes: Sizes, beyond: list[Beyond]) -> str:
+def governs(fillets: Fillets, sizes: Sizes, beyond: list[Beyond]) -> Governs:
     """What set the size, or what no size can meet."""
     if not sizes.long_enough or (not sizes.weld_carries and _too_short(sizes)):
         return "minimum-length"
@@ -89,7 +91,7 @@ def _remark_penetration(request: FilletSizeRequest, fillets: Fillets, units: Uni
     if penetration is not None and penetration.depth > 0.0:
         if penetration.vouched != "proven":
             remarks.caution(
-                f"{penetration.vouched}-penetration",
+                penetration.code,
                 f"Penetration of {units.text(penetration.depth)} is {penetration.vouched}, not proven by a qualified"
                 " procedure, so it does not count.",
             )

@@ -1,27 +1,22 @@
 """Groups, members and flanges that a fillet's size is asked for: their loads, and their fields of the answer."""
 
-from typing import Any
-
 from ...engine import loads
 from ...engine.formula import about, off_the_sheet
 from ...engine.rounding import at_least, at_most
 from ...engine.rule_set import PartMetal, RuleSet, WeldLoad, WeldRules
-from ..core.answers import Units
+from ..core.units import Units
 from ..joints.metals import Metals
+from .answer import ConcentricGroup, FlangeWidth, PackedFillet, TensionMemberStrength, WeldBalance
 from .checks import mean_length
 from .remarks import Beyond
 from .request import BalancedForce, ConcentricForce, FilletSizeRequest, Packing, SharedForce
 from .sizing import Fillets, Sizes, shared_load
 
 
-def packing(asked: Packing, sizes: Sizes, units: Units) -> dict[str, Any]:
-    """Field ``packing`` of the answer."""
+def packing(asked: Packing, sizes: Sizes) -> PackedFillet:
+    """Packing, and whether the leg reaches over it."""
     added = float(sizes.packing_leg)
-    return {
-        "thickness": units.length(asked.thickness),
-        "added": units.length(added),
-        "welds": "over-packing" if added > 0.0 else "to-each-part",
-    }
+    return PackedFillet(asked.thickness, added, "over-packing" if added > 0.0 else "to-each-part")
 
 
 def concentric_loads(
@@ -53,19 +48,19 @@ def _lengths(load: ConcentricForce, rules: RuleSet) -> tuple[float, float]:
     return plain, along * load.longitudinal_length + across * load.transverse_length
 
 
-def concentric(load: ConcentricForce, rules: RuleSet, found: Metals, sizes: Sizes, units: Units) -> dict[str, Any]:
-    """Field ``concentric`` of the answer."""
+def concentric(load: ConcentricForce, rules: RuleSet, found: Metals, sizes: Sizes) -> ConcentricGroup:
+    """Strength of a concentric group at the size found."""
     plain, weighted = _lengths(load, rules)
     counts = _worth(load, rules, found) != (1.0, 1.0)
     assert sizes.weld_strength is not None  # noqa: S101 - only rules that claim strength have such groups
     strength = float(sizes.weld_strength)
-    return {
-        "equivalent_length": units.length(weighted if counts else plain),
-        "plain_sum": units.force(strength * plain),
-        "weighted_sum": units.force(strength * weighted) if found.weld.compatible else None,
-        "counts": "weighted-sum" if counts else "plain-sum",
-        "strength": units.force(strength * (weighted if counts else plain)),
-    }
+    return ConcentricGroup(
+        equivalent_length=weighted if counts else plain,
+        plain_sum=strength * plain,
+        weighted_sum=strength * weighted if found.weld.compatible else None,
+        counts="weighted-sum" if counts else "plain-sum",
+        strength=strength * (weighted if counts else plain),
+    )
 
 
 def shares(load: BalancedForce) -> tuple[float, float]:
@@ -76,10 +71,11 @@ def shares(load: BalancedForce) -> tuple[float, float]:
 
 def balance(
     load: BalancedForce, fillets: Fillets, sizes: Sizes, reached: bool, units: Units
-) -> tuple[dict[str, Any], str | None]:
-    """Field ``balance`` of the answer, and why its lengths are more than the load needs, if they are."""
+) -> tuple[WeldBalance, str | None]:
+    """Two balanced side welds, and why their lengths are more than the load needs, if they are."""
     forces = shares(load)
-    least = why = None
+    least: tuple[float, float] | None = None
+    why = None
     weld = fillets.rules.weld
     if reached and sizes.weld_strength is not None and weld is not None:
         lengths = [force / float(sizes.weld_strength) for force in forces]
@@ -91,12 +87,9 @@ def balance(
                 f"The shorter of the balanced welds is held to the least length of its size,"
                 f" {units.text(shortest)}, and the other grows with it ({weld.least_length_source})."
             )
-        least = [units.length(length, "up") for length in lengths]
-    return {
-        "forces": [units.force(force) for force in forces],
-        "lengths": [units.length(load.length * force / load.force) for force in forces],
-        "least_lengths": least,
-    }, why
+        least = (lengths[0], lengths[1])
+    first, second = (load.length * force / load.force for force in forces)
+    return WeldBalance(forces, (first, second), least), why
 
 
 def least_length(weld: WeldRules, leg: float, psi: float, penetration: float) -> float:
@@ -114,8 +107,8 @@ def least_length(weld: WeldRules, leg: float, psi: float, penetration: float) ->
 
 def tension_member(
     request: FilletSizeRequest, rules: RuleSet, found: Metals, units: Units
-) -> tuple[dict[str, Any], list[Beyond]]:
-    """Field ``tension_member`` of the answer, and whether the member is too weak."""
+) -> tuple[TensionMemberStrength, list[Beyond]]:
+    """Strength of the tension member, and whether it is too weak."""
     member, load, rule = request.tension_member, request.load, rules.options.tension_member
     assert member is not None and rule is not None  # noqa: S101 - refused before
     assert isinstance(load, SharedForce | BalancedForce)  # noqa: S101 - refused before
@@ -135,19 +128,16 @@ def tension_member(
                 " in rupture for shear lag: lengthen the welds or weld its end as well.",
             )
         )
-    return {
-        "shear_lag": strength.shear_lag,
-        "effective_area": units.area(strength.effective_area),
-        "by_yield": units.force(strength.by_yield),
-        "by_rupture": units.force(strength.by_rupture),
-        "utilisation": load.force / carries,
-    }, beyond
+    member_strength = TensionMemberStrength(
+        strength.shear_lag, strength.effective_area, strength.by_yield, strength.by_rupture, load.force / carries
+    )
+    return member_strength, beyond
 
 
 def unstiffened_flange(
     request: FilletSizeRequest, rules: RuleSet, found: Metals, units: Units
-) -> tuple[dict[str, Any], list[Beyond]]:
-    """Field ``unstiffened_flange`` of the answer, and whether the flange must be stiffened."""
+) -> tuple[FlangeWidth, list[Beyond]]:
+    """Width of the plate that the flange holds, and whether the flange must be stiffened."""
     flange, rule = request.unstiffened_flange, rules.options.flange
     assert flange is not None and rule is not None and rules.parts is not None  # noqa: S101 - refused before
     with about("plate"):
@@ -162,13 +152,7 @@ def unstiffened_flange(
                 f" {units.text(widths.least)}: stiffen it ({widths.source}).",
             )
         )
-    return {
-        "share": widths.share,
-        "effective_width": units.length(widths.effective),
-        "least_width": units.length(widths.least),
-        "resistance": units.force(widths.resistance),
-        "stiffen": stiffen,
-    }, beyond
+    return FlangeWidth(widths.share, widths.effective, widths.least, widths.resistance, stiffen), beyond
 
 
 def plate_strength(rules: RuleSet, plate: PartMetal) -> float:

@@ -8,8 +8,11 @@ from ...engine.formula import Source, off_the_sheet, working
 from ...engine.rounding import SAME, at_least, at_most, down, up
 from ...engine.rule_set import RuleSet, Unlisted
 from ...engine.units import INCH
-from ..core.answers import Remarks, Units, Verdict, answer
+from ..core.answers import Answered, answered
+from ..core.codes import Verdict
 from ..core.faults import Faults
+from ..core.remarks import Remarks
+from ..core.units import Units
 from ..joints import grooves
 from ..joints.rule_sets import rule_set
 from ..joints.seam_checks import check_finish, check_penetration, check_seam
@@ -45,9 +48,10 @@ class Account:
     face_above: float
 
 
-def grind_allowance(request: GrindAllowanceRequest) -> dict[str, Any]:
+def grind_allowance(request: GrindAllowanceRequest) -> Answered[dict[str, Any]]:
     """Answer a request for what may be ground off; raises ``Refused`` with every fault found."""
-    remarks, units = Remarks(), Units(request.common.units)
+    units = Units(request.common.units)
+    remarks = Remarks(units)
     with working() as sheet:
         rules = None if request.rule_set is None else rule_set(request.rule_set)
         taken, toe = _check(request, rules)
@@ -63,7 +67,7 @@ def grind_allowance(request: GrindAllowanceRequest) -> dict[str, Any]:
     # The creditable account is a budget of its own, with what follows from it beside its lines.
     credit.pop("judged_on")
     credit = {**credit.pop("budget"), **credit}
-    return answer(
+    return answered(
         "grind_allowance",
         request,
         sheet,

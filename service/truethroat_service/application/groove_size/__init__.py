@@ -11,8 +11,11 @@ from ...engine.rounding import SAME, at_most
 from ...engine.rule_set import GrooveLoad, PartMetal, RuleSet
 from ...engine.units import INCH
 from ...standards.en_1993_1_8_2005 import s4_7_butt_welds
-from ..core.answers import Remarks, Units, Verdict, answer
+from ..core.answers import Answered, answered
+from ..core.codes import Verdict
 from ..core.faults import Faults
+from ..core.remarks import Remarks
+from ..core.units import Units
 from ..joints.metals import Metals, metals
 from ..joints.rule_sets import chosen
 from .checks import check_filler, check_request
@@ -22,16 +25,17 @@ from .request import GrooveForce, GrooveSizeRequest, Holes, PartialWeld
 from .sizing import Found, size_weld
 
 
-def groove_size(request: GrooveSizeRequest) -> dict[str, Any]:
+def groove_size(request: GrooveSizeRequest) -> Answered[dict[str, Any]]:
     """Answer a request for a groove, flare, plug or slot weld; raises ``Refused`` with every fault found."""
-    remarks, units = Remarks(), Units(request.common.units)
+    units = Units(request.common.units)
+    remarks = Remarks(units)
     faults = Faults(units)
     with working() as sheet:
         rules, beta_w = chosen(request.rule_set, request.parameters, faults)
         check_request(request, rules, faults)
         metal = metals(rules, request.parts, request.filler, beta_w, None, faults, remarks, request.process)
         # The directional increase it speaks of belongs to fillets.
-        remarks.cautions = [caution for caution in remarks.cautions if caution["code"] != "hollow-section"]
+        remarks.cautions = [caution for caution in remarks.cautions if caution.code != "hollow-section"]
         faults.refuse()
         request = _filled(request)
         load = _load(request, rules, metal)
@@ -41,7 +45,7 @@ def groove_size(request: GrooveSizeRequest) -> dict[str, Any]:
             verdict, result = _holes(request.weld, request, rules, metal, units, remarks)
         else:
             verdict, result = _groove(request, rules, metal, load, units, faults, remarks)
-    return answer(
+    return answered(
         "groove_size",
         request,
         sheet,

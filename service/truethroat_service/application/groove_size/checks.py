@@ -6,8 +6,8 @@ from ...engine.rule_set import GrooveLoad, RuleSet, Unlisted
 from ...standards.aisc_360_22 import j2_6_filler
 from ...standards.aws_d1_1_2020 import s5_6_matching
 from ...standards.en_1993_1_8_2005 import s4_7_butt_welds
-from ..core.answers import Remarks
 from ..core.faults import Faults
+from ..core.remarks import Remarks
 from ..joints import filler_matching, grooves
 from ..joints.loads import ForceComponents
 from ..joints.metals import AISC, Metals

@@ -10,9 +10,9 @@ from ...engine.rounding import SAME, at_least, at_most
 from ...engine.rule_set import HoleLimits, RuleSet, WeldMetal
 from ...engine.section import equal_leg_throat
 from ...practice.plug_holes import centre_line, fillet_area, hole_area
-from ..core.answers import Units
 from ..core.faults import Faults
 from ..core.quantities import QuantityDict
+from ..core.units import Units
 from .request import GrooveSizeRequest, Holes
 
 

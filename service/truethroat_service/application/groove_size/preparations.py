@@ -13,7 +13,7 @@ from ...engine.rule_set import RuleSet, Unlisted
 from ...practice import groove_fill, groove_throat
 from ...reference.loader_preparations import PREPARATIONS, Preparation
 from ...standards.aws_d1_1_2020.s5_square_grooves import square_throat
-from ..core.answers import Units
+from ..core.units import Units
 from ..joints import grooves
 from .request import CUT_BOTH, FORMS, FullWeld, JointKind, PartialWeld, fits_joint, sides, single, usual_angle
 

@@ -2,7 +2,8 @@
 
 from ...engine.formula import Source
 from ...engine.rule_set import GrooveLoad, RuleSet
-from ..core.answers import Remarks, Units
+from ..core.remarks import Remarks
+from ..core.units import Units
 from .preparations import STANDARDS, Sized
 from .request import FlareWeld, FullWeld, GrooveSizeRequest, PartialWeld
 

@@ -10,8 +10,9 @@ from ...engine.rule_set import GrooveLoad, RuleSet, Unlisted
 from ...practice import groove_fill
 from ...standards.aisc_360_22 import j2_2_flare_grooves
 from ...standards.en_1993_1_8_2005 import s4_7_butt_welds
-from ..core.answers import Units, Verdict
+from ..core.codes import Verdict
 from ..core.faults import Faults, Refused
+from ..core.units import Units
 from ..joints import grooves
 from ..joints.metals import Metals
 from .preparations import (

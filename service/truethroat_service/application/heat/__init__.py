@@ -6,9 +6,12 @@ from ...engine.formula import about, cite, working
 from ...engine.rounding import at_least
 from ...standards.en_1011_1_2009 import heat_input as en_1011_1
 from ...standards.en_1011_2_2001 import annex_d_cooling
-from ..core.answers import Remarks, Units, Verdict, answer
+from ..core.answers import Answered, answered
+from ..core.codes import Verdict
 from ..core.faults import Faults
 from ..core.quantities import ENERGY_PER_LENGTH, SPEED, TEMPERATURE, TIME
+from ..core.remarks import Remarks
+from ..core.units import Units
 from . import cooling as cooling_of
 from . import preheat as preheat_of
 from .checks import Reasons, check, check_scope, left_out
@@ -19,9 +22,10 @@ from .request import FILLETS, ROOM_TEMPERATURE, Arc, Energy, HeatRequest, therma
 from .steel import Lacking, Name, equivalents
 
 
-def heat(request: HeatRequest) -> dict[str, Any]:
+def heat(request: HeatRequest) -> Answered[dict[str, Any]]:
     """Answer for the heat of a pass; raises ``Refused`` with every fault found."""
-    remarks, units = Remarks(), Units(request.common.units)
+    units = Units(request.common.units)
+    remarks = Remarks(units)
     faults, reasons = Faults(units), Reasons()
     check(request, faults)
     faults.refuse()
@@ -45,7 +49,7 @@ def heat(request: HeatRequest) -> dict[str, Any]:
             "fillet": _fillet(request, seam, energy, units, remarks),
         }
         reasons |= {f"carbon_equivalents/{name}": reason for name, reason in needs.items()}
-    return answer(
+    return answered(
         "heat",
         request,
         sheet,

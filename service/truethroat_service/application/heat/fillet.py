@@ -5,8 +5,9 @@ from typing import Any
 
 from ...engine.formula import about
 from ...practice import deposition, leg_energy
-from ..core.answers import Remarks, Units
 from ..core.quantities import ENERGY_PER_LENGTH, TIME
+from ..core.remarks import Remarks
+from ..core.units import Units
 from .cooling import Band, Seam, cooling_off_the_sheet
 
 

@@ -7,7 +7,7 @@ from ...engine.rounding import at_least, at_most
 from ...practice import hardness as models
 from ...standards.en_1011_2_2001 import c_3_method_b
 from ...standards.iso_15614_1_2017 import hardness_limits
-from ..core.answers import Remarks
+from ..core.remarks import Remarks
 from .cooling import Band
 from .steel import Composition, Lacking, shares
 

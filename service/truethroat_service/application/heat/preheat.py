@@ -9,9 +9,10 @@ from ...standards.aws_d1_1_2020 import s5_preheat
 from ...standards.en_1011_2_2001 import c_2_method_a, c_3_method_b
 from ...standards.en_1011_2_2001.c_3_method_b import Range
 from ...standards.sew_088 import preheat as sew_088
-from ..core.answers import Remarks, Units
 from ..core.faults import Faults
 from ..core.quantities import TEMPERATURE, render
+from ..core.remarks import Remarks
+from ..core.units import Units
 from .steel import Composition
 
 _SAID = {"CET": "a CET", "d": "plates", "HD": "hydrogen contents", "Q": "heat inputs"}

@@ -9,9 +9,12 @@ from typing import Any
 from ...engine.formula import off_the_sheet, working
 from ...engine.rounding import SAME, at_least, at_most
 from ...engine.rule_set import RuleSet
-from ..core.answers import Remarks, Units, Verdict, answer
+from ..core.answers import Answered, answered
+from ..core.codes import Verdict
 from ..core.faults import Faults
 from ..core.quantities import ANGLE, ENERGY, MASS, WORKING_TIME
+from ..core.remarks import Caution, Remarks
+from ..core.units import Units
 from ..joints.metals import metals
 from ..joints.quality_sets import Quality
 from ..joints.rule_sets import chosen
@@ -40,15 +43,17 @@ class _Way:
     name: str
     made: Made
     parts: dict[str, Answer]
+    whole: dict[str, Any]
     costs: Costs
     left_out: dict[str, str]
     budget: Budget | None
     chance: float | None
 
 
-def joint_plan(request: JointPlanRequest) -> dict[str, Any]:
+def joint_plan(request: JointPlanRequest) -> Answered[dict[str, Any]]:
     """Plan a joint; raises ``Refused`` with every fault found."""
-    remarks, units = Remarks(), Units(request.common.units)
+    units = Units(request.common.units)
+    remarks = Remarks(units)
     rules = _check(request, units)
     quality = quality_of(request, rules.family)
     ways: list[_Way] = []
@@ -71,7 +76,7 @@ def joint_plan(request: JointPlanRequest) -> dict[str, Any]:
     order = sorted(range(len(ways)), key=lambda index: (places[index].rank, index))
     shown = [_shown(request, ways, places, index, place == 0, quality, units) for place, index in enumerate(order)]
     _say(request, ways, refused, order, remarks)
-    planned = answer(
+    return answered(
         "joint_plan",
         request,
         sheet,
@@ -86,16 +91,8 @@ def joint_plan(request: JointPlanRequest) -> dict[str, Any]:
         },
         rule_set=rules.id,
         parameters=rules.parameters,
+        rests_on=tuple(whole for way in ways for whole in way.whole.values()),
     )
-    _rests_on(planned["provenance"], ways)
-    return planned
-
-
-def _rests_on(provenance: dict[str, Any], ways: list[_Way]) -> None:
-    """Add to a plan's provenance the clauses and editions that the single answers rest on."""
-    for field in ("clauses", "editions"):
-        every = [entry for way in ways for made in way.parts.values() for entry in made["provenance"][field]]
-        provenance[field] = list(dict.fromkeys([*provenance[field], *every]))
 
 
 def _check(request: JointPlanRequest, units: Units) -> RuleSet:
@@ -130,7 +127,7 @@ def _check(request: JointPlanRequest, units: Units) -> RuleSet:
         if rules.weld is None:
             faults.inconsistent("#/rule_set", f"{rules.id} claims no strength: it plans for a throat alone")
         else:
-            metals(rules, request.parts, request.filler, beta_w, None, faults, Remarks(), request.process)
+            metals(rules, request.parts, request.filler, beta_w, None, faults, Remarks(units), request.process)
     faults.refuse()
     return rules
 
@@ -206,7 +203,7 @@ def _found(request: JointPlanRequest, name: str, made: Made, parts: Parts) -> _W
         judged = made.judged
         found = budget(judged.shape, judged.lengths, judged.worse, judged.required)
         chance = chance_short(judged.shape, judged.lengths, judged.worse, judged.required, request.spread or Spread())
-    return _Way(name, made, parts.answers, costs, left_out, found, chance)
+    return _Way(name, made, parts.answers, parts.whole, costs, left_out, found, chance)
 
 
 def _shown(
@@ -279,13 +276,13 @@ def _caution(request: JointPlanRequest, ways: list[_Way], remarks: Remarks) -> N
             f"{request.penetration.vouched}-penetration",
             f"Penetration is {request.penetration.vouched}: no way counts on it until a qualified procedure proves it.",
         )
-    seen = {caution["code"] for caution in remarks.cautions}
+    seen = {caution.code for caution in remarks.cautions}
     for way in ways:
         for made in way.parts.values():
             for caution in made["cautions"]:
                 if caution["code"] not in seen:
                     seen.add(caution["code"])
-                    remarks.cautions.append(caution)
+                    remarks.cautions.append(Caution(**caution))
     for way in ways:
         if way.chance:
             remarks.caution(

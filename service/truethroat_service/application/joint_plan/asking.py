@@ -20,7 +20,7 @@ from ..heat import heat
 
 Answer = dict[str, Any]
 
-RESOURCES: Mapping[str, Callable[[Any], Answer]] = MappingProxyType(
+RESOURCES: Mapping[str, Callable[[Any], Any]] = MappingProxyType(
     {
         "fillet_size": fillet_size,
         "groove_size": groove_size,
@@ -59,15 +59,18 @@ class Parts:
     """Answers of single resources gathered for one way."""
 
     answers: dict[str, Answer] = field(default_factory=dict)
+    whole: dict[str, Any] = field(default_factory=dict)
 
     def ask(self, operation: str, request: Any) -> Answer:
         """Answer of a resource; raises :class:`Unworkable` when it refuses the way."""
         try:
             with off_the_sheet():
-                made = RESOURCES[operation](request)
+                whole = RESOURCES[operation](request)
+                made: Answer = whole.wire()
         except Refused as refused:
             raise Unworkable(*(fault.detail for fault in refused.faults)) from refused
         self.answers[operation] = made
+        self.whole[operation] = whole
         return made
 
     def ask_for(self, verdicts: tuple[str, ...], operation: str, request: Any) -> Answer:

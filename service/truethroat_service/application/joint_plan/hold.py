@@ -6,7 +6,7 @@ from ...engine.rounding import SAME
 from ...standards.aws_d1_1_2020 import s7_23_profile
 from ...standards.iso_5817_2014 import table_1
 from ...standards.iso_5817_2014.table_1 import Sizes
-from ..core.answers import Units
+from ..core.units import Units
 from ..joints.quality_sets import QUALITY_SETS, Quality
 from .request import JointPlanRequest
 from .ways.way import Made

@@ -12,7 +12,7 @@ from ...reference.loader import FILLER_METALS
 from ...reference.loader import process as process_of
 from ...standards.aws_d1_1_2020 import s5_6_matching
 from ...standards.aws_d1_1_2020.s5_6_matching import Group
-from ..core.answers import Remarks
+from ..core.remarks import Remarks
 from .metals import AISC, Filler, Part
 
 Standing = Literal["under", "matching", "over"]

@@ -9,7 +9,7 @@ from ...engine.rule_set import Groove, RuleSet
 from ...practice import deposition, preparation
 from ...reference.loader import position as position_of
 from ...reference.loader import process as process_of
-from ..core.answers import Units
+from ..core.units import Units
 from .seams import GrooveForm
 
 

@@ -3,7 +3,7 @@
 from collections.abc import Mapping
 from dataclasses import dataclass
 from types import MappingProxyType
-from typing import Literal
+from typing import Annotated, Any, Literal
 
 from ...engine.formula import Source, about, cite
 from ...engine.rounding import SAME, at_least, at_most
@@ -11,8 +11,10 @@ from ...engine.rule_set import PartMetal, RuleSet, Unlisted, WeldMetal
 from ...reference.loader import FILLER_METALS, MATERIALS, NoBand
 from ...reference.loader import process as process_of
 from ...standards.aisc_360_22 import b4_2_design_wall
-from ..core.answers import Remarks
 from ..core.faults import Faults
+from ..core.remarks import Remarks
+from ..core.shape import As, Form, Numbered, OneOf, OrName, ToldBy, form
+from .given import STRENGTH, THICKNESS
 
 AISC = "ANSI/AISC 360-22"
 EN_1993_1_8 = "EN 1993-1-8:2005"
@@ -25,25 +27,92 @@ FAMILIES: Mapping[str, str] = MappingProxyType(
 
 @dataclass(frozen=True, slots=True)
 class Part:
-    """Part of a request: thickness in mm, and either a material's id or its strengths in MPa.
+    """Part of a request: its thickness, and either a listed material or its strengths."""
 
-    ``wall`` says which thickness of a hollow section is sent: the one it is designed with, or the nominal one.
-    """
+    thickness: Annotated[float, THICKNESS, "Thickness."]
+    material: Annotated[str | None, OneOf(tuple(MATERIALS)), "Material by its designation; see /v1/materials."] = None
+    yield_strength: Annotated[float | None, STRENGTH, "Yield strength."] = None
+    tensile_strength: Annotated[float | None, STRENGTH, "Tensile strength."] = None
+    beta_w: Annotated[float | None, Numbered(0.5, 1.5), "Correlation factor of EN 1993-1-8:2005, needed with it."] = (
+        None
+    )
+    wall: Annotated[
+        Literal["design", "nominal"] | None,
+        "Which thickness of a hollow section is sent, with AISC rules: its design wall, as taken when not said, or the"
+        " nominal one.",
+    ] = None
 
-    thickness: float
-    material: str | None = None
-    yield_strength: float | None = None
-    tensile_strength: float | None = None
-    beta_w: float | None = None
-    wall: Literal["design", "nominal"] | None = None
+
+PART_FORMS = (
+    (("material",), form("MaterialPart", "Part of a listed material.", Part, "thickness!", "material!", "wall")),
+    (
+        ("yield_strength", "tensile_strength", "beta_w"),
+        form(
+            "StrengthPart",
+            "Part of given strength.",
+            Part,
+            "thickness!",
+            "yield_strength!",
+            "tensile_strength!",
+            "beta_w",
+        ),
+    ),
+    ((), form("PlainPart", "Part known by its thickness alone, for rules that claim no strength.", Part, "thickness!")),
+)
+"""A part as a request describes it."""
+
+AnyPart = Annotated[Part, ToldBy(PART_FORMS)]
 
 
 @dataclass(frozen=True, slots=True)
 class Filler:
-    """Filler metal of a request: an id, or a tensile strength in MPa."""
+    """Filler metal of given strength."""
 
     id: str | None = None
-    tensile_strength: float | None = None
+    tensile_strength: Annotated[float | None, STRENGTH, "Tensile strength of the deposited metal."] = None
+
+
+def _filler_named(name: str) -> Filler:
+    return Filler(id=name)
+
+
+FILLER_FORM = form("Filler", "Filler metal of given strength.", Filler, "tensile_strength!")
+AnyFiller = Annotated[
+    Filler,
+    OrName(tuple(FILLER_METALS), _filler_named, FILLER_FORM),
+    "Filler metal: an id (see /v1/filler-metals) or its strength.",
+]
+
+
+def _sorted_parameters(**given: float) -> tuple[tuple[str, float], ...]:
+    return tuple(sorted(given.items()))
+
+
+def _parameters() -> Form:
+    """Parameters of a request, which load into pairs of name and value in a fixed order."""
+
+    def factor(words: str, least: float, most: float) -> Any:
+        return Annotated[float | None, Numbered(least, most), words]
+
+    return form(
+        "Parameters",
+        "National or contract parameters over the rule set's own.",
+        tuple,
+        "gamma_m2",
+        "gamma_m0",
+        "gamma_mw",
+        "beta_w",
+        makes=_sorted_parameters,
+        gamma_m2=factor("Partial factor of welds, EN 1993-1-8.", 1.0, 2.0),
+        gamma_m0=factor("Partial factor of cross-sections, EN 1993-1-1.", 1.0, 2.0),
+        gamma_mw=factor("Partial factor of welds, EN 1999-1-1.", 1.0, 2.0),
+        beta_w=factor("Correlation factor for both parts, over that of their grades.", 0.5, 1.5),
+    )
+
+
+Parameters = Annotated[
+    tuple[tuple[str, float], ...], As(_parameters()), "Parameters over the rule set's own; Eurocodes only."
+]
 
 
 @dataclass(frozen=True, slots=True)

@@ -8,10 +8,23 @@ from collections.abc import Callable, Mapping
 from dataclasses import dataclass, fields, replace
 from math import inf, pi
 from types import MappingProxyType
-from typing import Generic, Literal, TypeVar
+from typing import Annotated, Generic, Literal, TypeVar
 
 from ...engine import section
 from ...engine.numeric import Real, maximum, minimum
+from ..core.codes import CautionCode
+from ..core.quantities import LENGTH
+from ..core.shape import By, Form, Within, form
+from .given import (
+    LEAST_THICKNESS,
+    PLATE_ANGLE,
+    UP_TO_50,
+    UP_TO_LARGEST,
+    WIDE_PLATE_ANGLE,
+    GrooveAngle,
+    PartThickness,
+    Tolerance,
+)
 
 SeamKind = Literal["butt", "edge", "closed-corner", "half-open-corner", "open-corner", "fillet"]
 FinishTo = Literal["as-welded", "flush", "flat", "radius"]
@@ -40,28 +53,49 @@ DEFAULT_ANGLES: Mapping[GrooveForm, float] = MappingProxyType(
 """Included angle of a groove when a request gives none; common practice, no source."""
 
 
+_VOUCHED_CODES: Mapping[Vouched, CautionCode] = MappingProxyType(
+    {
+        "assumed": "assumed-penetration",
+        "measured": "measured-penetration",
+        "proven": "proven-penetration",
+    }
+)
+
+
 @dataclass(frozen=True, slots=True)
 class Penetration:
     """Fusion beyond the root or the prepared depth, and who vouches for it."""
 
-    depth: float
-    vouched: Vouched
-    tolerance: float = 0.0
+    depth: Annotated[float, UP_TO_50, "How far fusion goes beyond the root or the prepared depth."]
+    vouched: Annotated[Vouched, "Who vouches for it: nobody, a macro section of this work, or a qualified procedure."]
+    tolerance: Tolerance = 0.0
+
+    @property
+    def code(self) -> CautionCode:
+        """Code of the caution that says who vouches for it."""
+        return _VOUCHED_CODES[self.vouched]
+
+
+_FaceWidth = Annotated[float, Within(LENGTH, 1.0, most=20000.0)]
+_SeamLeg = Annotated[float, Within(LENGTH, LEAST_THICKNESS, most=100.0), "Leg along one face."]
 
 
 @dataclass(frozen=True, slots=True)
 class Seam:
-    """Seam of a request; ``thickness`` of parts 1 and 2, ``width`` of their outer faces from the corner, if known."""
+    """Seam of a request."""
 
     kind: SeamKind
-    thickness: tuple[float, float] | None = None
-    angle: float = pi / 2
-    overlap: float = 0.0
-    legs: tuple[float, float] | None = None
-    width: tuple[float, float] | None = None
-    thickness_tolerance: float = 0.0
-    overlap_tolerance: float = 0.0
-    legs_tolerance: float = 0.0
+    thickness: Annotated[tuple[PartThickness, PartThickness] | None, "Thickness of parts 1 and 2."] = None
+    angle: Annotated[float, PLATE_ANGLE, "Angle between the plates."] = pi / 2
+    overlap: Annotated[float, UP_TO_LARGEST, "How far the end of part 1 is covered, along part 2's inner face."] = 0.0
+    legs: Annotated[tuple[_SeamLeg, _SeamLeg] | None, "Legs along the faces of parts 1 and 2."] = None
+    width: Annotated[
+        tuple[_FaceWidth, _FaceWidth] | None,
+        "Width of the outer face of parts 1 and 2 from the corner, to check a blend against.",
+    ] = None
+    thickness_tolerance: Tolerance = 0.0
+    overlap_tolerance: Tolerance = 0.0
+    legs_tolerance: Tolerance = 0.0
 
     @property
     def runs_through(self) -> float:
@@ -73,12 +107,12 @@ class Seam:
 
 @dataclass(frozen=True, slots=True)
 class Preparation:
-    """Prepared edge: depth of the cut, form and included angle of the groove."""
+    """Prepared edge of a butt, an edge seam or a closed corner."""
 
-    depth: float = 0.0
-    groove: GrooveForm = "single-bevel"
-    groove_angle: float | None = None
-    tolerance: float = 0.0
+    depth: Annotated[float, UP_TO_LARGEST, "Depth of the preparation, square to the face."] = 0.0
+    groove: Annotated[GrooveForm, "Form of the groove."] = "single-bevel"
+    groove_angle: GrooveAngle | None = None
+    tolerance: Tolerance = 0.0
 
     @property
     def angle(self) -> float:
@@ -88,12 +122,97 @@ class Preparation:
 
 @dataclass(frozen=True, slots=True)
 class Finish:
-    """What is done to the face: ``below`` is how far under the finishing plane the grinder goes."""
+    """What is done to the face."""
 
     to: FinishTo = "as-welded"
-    radius: float | None = None
-    below: float = 0.0
-    tolerance: float = 0.0
+    radius: Annotated[float | None, UP_TO_LARGEST, "Radius of the blend."] = None
+    below: Annotated[float, UP_TO_50, "How far under the finishing plane the grinder goes."] = 0.0
+    tolerance: Tolerance = 0.0
+
+
+_PLAIN = ("thickness!", "thickness_tolerance")
+FLAT_SEAM_FORMS: dict[str, Form] = {
+    "butt": form("ButtSeam", "Butt of two edges.", Seam, *_PLAIN, "kind!", kind=Literal["butt"]),
+    "edge": form("EdgeSeam", "Edges of two parallel plates.", Seam, *_PLAIN, "kind!", kind=Literal["edge"]),
+    "closed-corner": form(
+        "ClosedCorner",
+        "Corner closed: the end of part 1 against the inner face of part 2, the seam in part 1's outer face.",
+        Seam,
+        *_PLAIN,
+        "kind!",
+        "angle",
+        "width",
+        kind=Literal["closed-corner"],
+        angle=Annotated[float, WIDE_PLATE_ANGLE, "Angle between the plates; a closed corner is answered at 90 deg."],
+    ),
+}
+"""Seams that can be prepared by cutting an edge, as a request describes them."""
+
+SEAM_FORMS: dict[str, Form] = {
+    **FLAT_SEAM_FORMS,
+    "half-open-corner": form(
+        "HalfOpenCorner",
+        "Corner half open: the end of part 1 overlaps the end of part 2 in part.",
+        Seam,
+        *_PLAIN,
+        "kind!",
+        "angle",
+        "overlap!",
+        "overlap_tolerance",
+        "width",
+        kind=Literal["half-open-corner"],
+    ),
+    "open-corner": form(
+        "OpenCorner",
+        "Corner open: the inner edges meet.",
+        Seam,
+        *_PLAIN,
+        "kind!",
+        "angle",
+        "width",
+        kind=Literal["open-corner"],
+    ),
+    "fillet": form(
+        "FilletSeam",
+        "Fillet between two faces.",
+        Seam,
+        "kind!",
+        "thickness",
+        "thickness_tolerance",
+        "angle",
+        "legs!",
+        "legs_tolerance",
+        kind=Literal["fillet"],
+        thickness=Annotated[
+            tuple[PartThickness, PartThickness] | None,
+            "Thickness of parts 1 and 2; not needed for a fillet's throat.",
+        ],
+    ),
+}
+"""Seams of every kind, as a request describes them."""
+
+_GROUND = ("below", "tolerance")
+FINISH_FORMS: dict[str, Form] = {
+    "as-welded": form("AsWelded", "Nothing is ground.", Finish, "to!", to=Literal["as-welded"]),
+    "flush": form("Flush", "Ground flush: a corner on both outer faces.", Finish, "to!", *_GROUND, to=Literal["flush"]),
+    "flat": form("Flat", "Ground flat, to the line between the toes.", Finish, "to!", *_GROUND, to=Literal["flat"]),
+    "radius": form(
+        "Radius",
+        "Blended to a radius, tangent to both outer faces.",
+        Finish,
+        "to!",
+        "radius!",
+        *_GROUND,
+        to=Literal["radius"],
+        below=Annotated[float, UP_TO_50, "How far under the blend the grinder goes."],
+    ),
+}
+"""Finishes of a seam, as a request describes them."""
+
+AnySeam = Annotated[Seam, By("kind", SEAM_FORMS), "The seam."]
+FlatSeam = Annotated[Seam, By("kind", FLAT_SEAM_FORMS), "The seam."]
+AnyFinish = Annotated[Finish, By("to", FINISH_FORMS), "What is done to the face."]
+GivenPenetration = Annotated[Penetration, "Fusion beyond the root or the prepared depth."]
 
 
 @dataclass(frozen=True, slots=True)

@@ -6,7 +6,7 @@ from math import hypot
 from typing import Any
 
 from ...engine.formula import off_the_sheet
-from ..core.answers import Units
+from ..core.units import Units
 from .seams import Clearances, Lengths, Shape, clearances
 
 

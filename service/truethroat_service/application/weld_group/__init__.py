@@ -19,8 +19,11 @@ from ...practice.load_deformation import LesikKennedy
 from ...practice.weld_patterns import columns, length
 from ...practice.weld_runs import shortest_run
 from ...reference.loader import MATERIALS
-from ..core.answers import Remarks, Units, Verdict, answer
+from ..core.answers import Answered, answered
+from ..core.codes import Verdict
 from ..core.faults import Faults
+from ..core.remarks import Remarks
+from ..core.units import Units
 from ..joints import filler_matching
 from ..joints.metals import EN_1993_1_8, Part, metals
 from ..joints.rule_sets import chosen
@@ -46,9 +49,10 @@ class _Found:
     centre: dict[str, Any] | None
 
 
-def weld_group(request: WeldGroupRequest) -> dict[str, Any]:
+def weld_group(request: WeldGroupRequest) -> Answered[dict[str, Any]]:
     """Answer a request for a weld group; raises ``Refused`` with every fault found."""
-    remarks, units = Remarks(), Units(request.common.units)
+    units = Units(request.common.units)
+    remarks = Remarks(units)
     faults = Faults(units)
     with working() as sheet:
         rules, beta_w = chosen(request.rule_set, request.parameters, faults)
@@ -74,7 +78,7 @@ def weld_group(request: WeldGroupRequest) -> dict[str, Any]:
             faults.refuse()
         result, verdict = _sized(request, rules, found, load, shape, units, remarks)
         _remark(request, rules, remarks)
-    return answer(
+    return answered(
         "weld_group",
         request,
         sheet,

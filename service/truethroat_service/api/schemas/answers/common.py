@@ -1,6 +1,6 @@
 """Shapes that every answer uses: quantities, verdict, provenance, problems."""
 
-from ....application.core.answers import Verdict
+from ....application.core.codes import Verdict
 from ....application.core.quantities import (
     ANGLE,
     AREA,

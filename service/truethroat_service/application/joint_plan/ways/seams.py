@@ -10,8 +10,8 @@ from ....engine.units import INCH
 from ....practice import weld_sections as section_areas
 from ....standards.aisc_360_22.j2_2_fillet_limits import TABLE_J2_4
 from ...bevel_depth.request import BevelDepthRequest
-from ...core.answers import Units
 from ...core.faults import Faults
+from ...core.units import Units
 from ...distortion import request as distortion
 from ...grind_allowance import creditable
 from ...grind_allowance.request import GrindAllowanceRequest

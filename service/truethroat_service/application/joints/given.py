@@ -1,0 +1,37 @@
+"""Fields that requests of several capabilities have: the process, the position, thicknesses and small lengths."""
+
+from math import radians
+from typing import Annotated
+
+from ...reference.loader import POSITION_CODES, PROCESS_CODES
+from ..core.quantities import ANGLE, FORCE, FORCE_PER_LENGTH, LENGTH, STRESS
+from ..core.shape import OneOf, Within
+
+LEAST_THICKNESS, LARGEST_LENGTH = 0.1, 300.0
+LONGEST = 1e5
+FORCE_LIMIT, LINE_LIMIT = 1e8, 1e6
+
+THICKNESS = Within(LENGTH, LEAST_THICKNESS, most=LARGEST_LENGTH)
+UP_TO_50 = Within(LENGTH, most=50.0)
+UP_TO_100 = Within(LENGTH, most=100.0)
+UP_TO_LARGEST = Within(LENGTH, most=LARGEST_LENGTH)
+OVER_NOTHING = Within(LENGTH, most=LARGEST_LENGTH, above=True)
+LONG = Within(LENGTH, most=LONGEST, above=True)
+STEP = Within(LENGTH, 0.01, most=25.4)
+STRENGTH = Within(STRESS, 1.0, most=2000.0)
+ANY_FORCE = Within(FORCE, most=FORCE_LIMIT, above=True)
+SIGNED_LINE_FORCE = Within(FORCE_PER_LENGTH, -LINE_LIMIT, most=LINE_LIMIT)
+PLATE_ANGLE = Within(ANGLE, radians(30), most=radians(150))
+WIDE_PLATE_ANGLE = Within(ANGLE, radians(10), most=radians(170))
+GROOVE_ANGLE = Within(ANGLE, radians(5), most=radians(120))
+
+Process = Annotated[str, OneOf(PROCESS_CODES), "Process: AWS letters or ISO 4063 number."]
+Position = Annotated[str, OneOf(POSITION_CODES), "Position: AWS or ISO 6947 code."]
+PartThickness = Annotated[float, THICKNESS, "Thickness of one part."]
+Tolerance = Annotated[float, UP_TO_LARGEST, "Plus or minus; carried to the remaining throat."]
+GrooveAngle = Annotated[
+    float, GROOVE_ANGLE, "Included angle of the groove; 45 deg for a bevel, 60 for a V, 20 for J and U."
+]
+RequiredThroat = Annotated[float, OVER_NOTHING, "Throat the finished seam must keep."]
+SizeStep = Annotated[float, STEP, "Step of the size: 1/16 in (us), 1 mm of leg or 0.5 mm of throat by default."]
+DepthStep = Annotated[float, STEP, "Step the depth is rounded up to: 0.5 mm, or 1/32 in (us), by default."]
