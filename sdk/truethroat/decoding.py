@@ -13,6 +13,8 @@ from collections.abc import Iterator, Mapping
 from functools import cache
 from typing import Any, Literal, TypeVar, Union, get_args, get_origin, get_type_hints
 
+from truethroat.quantity import Quantity
+
 __all__ = ["ReadOnly", "Undecodable", "decode", "encode"]
 
 T = TypeVar("T")
@@ -120,7 +122,7 @@ def _build(kind: Any, members: dict[str, Any], pointer: str) -> Any:
             arguments["raw"] = ReadOnly(members)
         elif name in members:
             arguments[field.name] = _convert(_hints(kind)[field.name], members[name], f"{pointer}/{name}")
-        elif field.default is dataclasses.MISSING and field.default_factory is dataclasses.MISSING:
+        elif field.default is dataclasses.MISSING or kind is Quantity:  # only a caller's quantity may lack its text
             raise Undecodable(f"{pointer}/{name} is missing")
     return kind(**arguments)
 
