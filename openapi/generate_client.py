@@ -139,34 +139,22 @@ def reached(components: dict[str, Schema], start: Iterable[str]) -> set[str]:
         name = waiting.pop()
         if name not in found:
             found.add(name)
-            waiting += references(components[name])
+            waiting += re.findall(r'"\$ref": "#/components/schemas/(\w+)"', json.dumps(components[name]))
     return found
 
 
-def references(schema: object) -> Iterator[str]:
-    """Name every component that a schema refers to, at any depth."""
-    if isinstance(schema, dict):
-        if isinstance(schema.get("$ref"), str):
-            yield referred(schema)
-        for part in schema.values():
-            yield from references(part)
-    elif isinstance(schema, list):
-        for part in schema:
-            yield from references(part)
-
-
 def docstring(text: str, indent: str = "    ") -> str:
-    """Write paragraphs as a docstring: a first line of its own where one sentence fits it."""
+    """Write paragraphs, or the items of a list, as a docstring; what is too long for a line begins with a sentence."""
     text = text.replace("\\", "\\\\").replace('"""', '\\"\\"\\"')
-    text = text if text.endswith((".", "\n")) else f"{text}."
-    if "\n" not in text and len(text) + len(indent) > WIDTH:
-        text = re.sub(r"(?<=[.:]) (?=[A-Z])", "\n\n", text, count=1)
-    width = WIDTH - len(indent)
-    paragraphs = []
-    for paragraph in text.strip().split("\n"):
-        hanging = "    " if paragraph.startswith("- ") else ""
-        paragraphs.append(textwrap.fill(paragraph, width, subsequent_indent=hanging[:2], break_on_hyphens=False))
-    body = textwrap.indent("\n".join(paragraphs), indent).lstrip()
+    if "\n" not in text:
+        text = text if text.endswith(".") else f"{text}."
+        if len(text) > WIDTH - len(indent):
+            text = re.sub(r"(?<=\.) (?=[A-Z])", "\n\n", text, count=1)
+    lines = [
+        textwrap.fill(line, WIDTH - len(indent), subsequent_indent="  " * line.startswith("- "), break_on_hyphens=False)
+        for line in text.split("\n")
+    ]
+    body = textwrap.indent("\n".join(lines), indent).lstrip()
     return f'{indent}"""{body}"""' if "\n" not in body else f'{indent}"""{body}\n{indent}"""'
 
 
@@ -228,7 +216,9 @@ class Module:
         if "$ref" in schema:
             return self.reference(referred(schema))
         if "const" in schema or "enum" in schema:
-            return f"Literal[{', '.join(repr(value) for value in schema.get('enum', [schema.get('const')]))}]"
+            values = schema.get("enum", [schema.get("const")])
+            known = ", ".join(repr(value) for value in values if value is not None)
+            return f"Literal[{known}]" + " | None" * (None in values)
         if options := schema.get("anyOf") or schema.get("oneOf"):
             return " | ".join(dict.fromkeys(self.hint(option, inner) for option in options))
         if isinstance(kind, list):
@@ -259,22 +249,25 @@ class Results(Module):
     head = RESULTS
 
     def __init__(self, components: dict[str, Schema], found: list[Operation]) -> None:
-        self.answers = {operation.answer for operation in found}
-        calculations = {operation.answer for operation in found if operation.request}
-        self.common = _common([components[name]["properties"] for name in components if name in calculations])
-        self.calculations = calculations
-        used = reached(components, self.answers)
-        super().__init__(components, {name for name in used if not _is_quantity(components[name])})
-        base = {"description": "What every calculation answers.", "properties": self.common}
-        required = [key for key in self.common if all(key in components[name]["required"] for name in calculations)]
-        rest = self.sources
-        self.sources = {}
-        self.write_class("Calculation", {**base, "required": required})
-        self.sources |= rest
+        self.answers = {operation.answer for operation in found} | {"Calculation"}
+        self.calculations = {operation.answer for operation in found if operation.request}
+        first, *others = [components[operation.answer] for operation in found if operation.request]
+        alike = [
+            key for key, value in first["properties"].items() if all(o["properties"].get(key) == value for o in others)
+        ]
+        self.common = {key: first["properties"][key] for key in alike}
+        shared = {**first, "description": "What every calculation answers.", "properties": self.common}
+        components = {"Calculation": shared, **components}
+        super().__init__(components, reached(components, self.answers))
+
+    def write(self, name: str, schema: Schema) -> None:
+        """Write one component, but for quantities, whose class is written by hand."""
+        if self.reference(name) == name:
+            super().write(name, schema)
 
     def reference(self, name: str) -> str:
         """Give a component's class, or `Quantity` for a value with its unit and text."""
-        return "Quantity" if _is_quantity(self.components[name]) else name
+        return "Quantity" if set(self.components[name].get("properties", ())) == {"value", "unit", "text"} else name
 
     def array(self, schema: Schema, item: str) -> str:
         """Give a tuple, which nobody can change."""
@@ -283,7 +276,7 @@ class Results(Module):
     def write_class(self, name: str, schema: Schema) -> None:
         """Write a dataclass; a field that the document requires has no default."""
         inherited = self.common if name in self.calculations else {}
-        base = "Calculation" if inherited else "Answer" if name in {*self.answers, "Calculation"} else "Result"
+        base = "Calculation" if inherited else "Answer" if name in self.answers else "Result"
         lines = [DATACLASS, f"class {name}({base}):", docstring(schema.get("description", words(name))), ""]
         for key, hint, text in self.fields(name, schema):
             if key not in inherited:
@@ -308,17 +301,17 @@ class Requests(Module):
 
     def array(self, schema: Schema, item: str) -> str:
         """Give a sequence; of what may be text only a list or a tuple, since text is a sequence of texts itself."""
-        if not self.takes_text(schema["items"]):
+        if self.is_object(schema["items"]):
             return f"Sequence[{item}]"
-        pair = ", ".join([item] * schema["minItems"]) if schema.get("minItems") == schema.get("maxItems") else None
-        return f"list[{item}] | tuple[{pair or f'{item}, ...'}]"
+        pair = [item] * schema["minItems"] if schema.get("minItems") == schema.get("maxItems") else [item, "..."]
+        return f"list[{item}] | tuple[{', '.join(pair)}]"
 
-    def takes_text(self, schema: Schema) -> bool:
-        """Say whether text may stand where a schema is."""
-        options = [schema, *schema.get("anyOf", []), *schema.get("oneOf", [])]
-        options += [part for option in options if "$ref" in option for part in [self.components[referred(option)]]]
-        options += [part for option in options[1:] for part in option.get("anyOf", [])]
-        return any(option.get("type") == "string" or "enum" in option for option in options)
+    def is_object(self, schema: Schema) -> bool:
+        """Say whether only objects fit a schema."""
+        if "$ref" in schema:
+            return self.is_object(self.components[referred(schema)])
+        options = schema.get("oneOf", schema.get("anyOf"))
+        return all(map(self.is_object, options)) if options else "properties" in schema
 
     def write_class(self, name: str, schema: Schema) -> None:
         """Write a typed dictionary; by its names alone where one of them is no name in Python."""
@@ -338,33 +331,26 @@ class Requests(Module):
 def method(components: dict[str, Schema], operation: Operation) -> str:
     """Write the method of an operation, with what its request may hold in its docstring."""
     name, path, text, request, answer = operation
-    kind = f"results.{answer}"
+    forms = [referred(form) for form in components[request].get("oneOf", [])] or [request] if request else []
     arguments = "self, *, timeout: Timeout | None = None"
-    load = f"        from truethroat._generated.results import {answer}\n\n"
-    if request is None:
-        body = f'{load}        return self._look_up("{path}", {answer}, timeout)'
-        return f"    def {name}({arguments}) -> {kind}:\n{docstring(text, ' ' * 8)}\n{body}\n"
-    forms = [referred(form) for form in components[request].get("oneOf", [])]
+    takes = [f"{arguments}, **request: Unpack[requests.{form}]" for form in forms] or [arguments]
+    overloads = [f"    @overload\n    def {name}({own}) -> results.{answer}: ...\n" for own in takes if len(takes) > 1]
+    own = f"{arguments}, **request: Any" if overloads else takes[0]
     listed: dict[str, str] = {}
-    for form in [components[form] for form in forms or [request]]:
-        for key, value in form["properties"].items():
+    for form in forms:
+        for key, value in components[form]["properties"].items():
             listed.setdefault(key, f"- {key}: {described(value) or json.dumps(value.get('const'))}")
-    text += "\n\n" + "\n".join(listed.values()) + "\n"
-    body = f'{load}        return self._calculate("{path}", {answer}, request, timeout)'
-    takes = [f"{arguments}, **request: Unpack[requests.{form}]" for form in forms or [request]]
-    overloads = [f"    @overload\n    def {name}({form}) -> {kind}: ...\n" for form in takes if forms]
-    own = f"{arguments}, **request: Any" if forms else takes[0]
-    return "\n".join([*overloads, f"    def {name}({own}) -> {kind}:\n{docstring(text, ' ' * 8)}\n{body}\n"])
-
-
-def _is_quantity(schema: Schema) -> bool:
-    return set(schema.get("properties", ())) == {"value", "unit", "text"}
-
-
-def _common(properties: list[Schema]) -> Schema:
-    """Give the fields that all of several objects have alike."""
-    first, *rest = properties
-    return {key: value for key, value in first.items() if all(other.get(key) == value for other in rest)}
+    text = "\n\n".join(filter(None, [text, "\n".join(listed.values())]))
+    call = f'_calculate("{path}", {answer}, request, timeout)' if forms else f'_look_up("{path}", {answer}, timeout)'
+    return "\n".join(
+        [
+            *overloads,
+            f"    def {name}({own}) -> results.{answer}:",
+            docstring(text, " " * 8),
+            f"        from truethroat._generated.results import {answer}\n",
+            f"        return self.{call}\n",
+        ]
+    )
 
 
 def generate(document: Schema) -> dict[str, str]:
@@ -397,19 +383,19 @@ def main(arguments: list[str] | None = None) -> int:
     parser = argparse.ArgumentParser(prog="generate_client", description=__doc__)
     parser.add_argument("--check", action="store_true", help="fail when a file differs, and leave all as they are")
     options = parser.parse_args(arguments)
-    sources = generate(json.loads(DOCUMENT.read_text(encoding="utf-8")))
-    there = {path.stem: path.read_text(encoding="utf-8") for path in FOLDER.glob("*.py")}
-    if not options.check:
-        FOLDER.mkdir(exist_ok=True)
-        for name in there.keys() - sources.keys():
-            (FOLDER / f"{name}.py").unlink()
-        for name, source in sources.items():
-            (FOLDER / f"{name}.py").write_text(source, encoding="utf-8")
-        return 0
-    if there == sources:
-        return 0
-    sys.stderr.write(f"{FOLDER} differs from {DOCUMENT.name}; run `make openapi` and read the difference\n")
-    return 1
+    sources = {FOLDER / f"{name}.py": source for name, source in generate(json.loads(DOCUMENT.read_bytes())).items()}
+    there = {path: path.read_text(encoding="utf-8") for path in FOLDER.glob("*.py")}
+    if options.check:
+        if there == sources:
+            return 0
+        sys.stderr.write(f"{FOLDER} differs from {DOCUMENT.name}; run `make openapi` and read the difference\n")
+        return 1
+    for path in there.keys() - sources.keys():
+        path.unlink()
+    for path, source in sources.items():
+        path.parent.mkdir(exist_ok=True)
+        path.write_text(source, encoding="utf-8")
+    return 0
 
 
 if __name__ == "__main__":

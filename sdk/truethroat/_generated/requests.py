@@ -890,9 +890,9 @@ class CrackRiskRequest(TypedDict):
     """Leg of the first, or only, pass. From 0.5 mm to 100 mm."""
 
     low_hydrogen: NotRequired[bool]
-    """Whether the process is low in hydrogen or the steel preheated:
+    """Whether the process is low in hydrogen or the steel preheated: AWS D1.1 then goes by the thinner part.
 
-    AWS D1.1 then goes by the thinner part. Default: false.
+    Default: false.
     """
 
     mark: NotRequired[str]
@@ -2933,9 +2933,8 @@ class JointPlanRequest(TypedDict):
     """Process: AWS letters or ISO 4063 number."""
 
     quality: NotRequired[Literal["iso-5817-b", "iso-5817-c", "iso-5817-d", "aws-d1-1-2020"]]
-    """Level or code of the hold values:
-
-    AWS D1.1:2020 with AISC rules, ISO 5817 level C with Eurocodes, by default.
+    """Level or code of the hold values: AWS D1.1:2020 with AISC rules, ISO 5817 level C with Eurocodes, by
+    default.
     """
 
     required_throat: NotRequired[Length]
