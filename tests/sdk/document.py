@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import itertools
 import json
+import re
 from collections.abc import Iterable, Iterator
 from pathlib import Path
 from typing import Any, NamedTuple
@@ -45,6 +46,18 @@ def _operations() -> Iterator[Operation]:
 
 
 OPERATIONS = {operation.name: operation for operation in _operations()}
+
+
+def reached() -> list[str]:
+    """Name the components that the requests and answers of the operations are made of."""
+    found: list[str] = []
+    waiting = [json.dumps([operation.request, operation.answer]) for operation in OPERATIONS.values()]
+    while waiting:
+        for name in re.findall(r"#/components/schemas/(\w+)", waiting.pop()):
+            if name not in found:
+                found.append(name)
+                waiting.append(json.dumps(COMPONENTS[name]))
+    return sorted(found)
 
 
 def resolved(schema: dict[str, Any]) -> dict[str, Any]:

@@ -9,20 +9,14 @@ from types import NoneType
 from typing import Any
 
 import pytest
-from tests.sdk.document import COMPONENTS, OPERATIONS, may_be_null
+from tests.sdk.document import COMPONENTS, OPERATIONS, may_be_null, reached
 from tests.sdk.recording_service import RecordingService
 
 import truethroat
 from truethroat import Client
 
-#: The components that are classes of the client: all but quantities, which share one, and errors, which have their own.
-CLASSES = [
-    name
-    for name, schema in COMPONENTS.items()
-    if "properties" in schema
-    and schema["properties"].keys() != {"value", "unit", "text"}
-    and name not in ("HealthAnswer", "Problem", "ProblemTypeAnswer")
-]
+#: The components that are classes of the client: all objects but an answer's quantities, which share one class.
+CLASSES = [name for name in reached() if COMPONENTS[name].get("properties", {}).keys() - {"value", "unit", "text"}]
 
 
 def test_every_operation_has_its_method(client: Client, service: RecordingService) -> None:
