@@ -110,7 +110,7 @@ class Operation(NamedTuple):
 
 def operations(document: Schema) -> list[Operation]:
     """Give the versioned operations in the order of the document."""
-    found = []
+    versioned = []
     for path, methods in document["paths"].items():
         for verb, operation in methods.items():
             if verb not in ("get", "post") or re.fullmatch(r"/v1(/.*)?", path) is None:
@@ -121,8 +121,8 @@ def operations(document: Schema) -> list[Operation]:
             text = "\n\n".join(operation[part] for part in ("summary", "description") if operation.get(part))
             request = referred(content["application/json"]["schema"]) if content else None
             answer = referred(operation["responses"]["200"]["content"]["application/json"]["schema"])
-            found.append(Operation(operation["operationId"], path, text, request, answer))
-    return found
+            versioned.append(Operation(operation["operationId"], path, text, request, answer))
+    return versioned
 
 
 def referred(schema: Schema) -> str:
@@ -133,14 +133,14 @@ def referred(schema: Schema) -> str:
 
 def reached(components: dict[str, Schema], start: Iterable[str]) -> set[str]:
     """Name the components that some of them are made of, themselves included."""
-    found: set[str] = set()
+    names: set[str] = set()
     waiting = list(start)
     while waiting:
         name = waiting.pop()
-        if name not in found:
-            found.add(name)
+        if name not in names:
+            names.add(name)
             waiting += re.findall(r'"\$ref": "#/components/schemas/(\w+)"', json.dumps(components[name]))
-    return found
+    return names
 
 
 def docstring(text: str, indent: str = "    ") -> str:
@@ -220,9 +220,10 @@ class Module:
             known = ", ".join(repr(value) for value in values if value is not None)
             return f"Literal[{known}]" + " | None" * (None in values)
         if options := schema.get("anyOf") or schema.get("oneOf"):
-            return " | ".join(dict.fromkeys(self.hint(option, inner) for option in options))
+            hints = dict.fromkeys(self.hint(option, inner) for option in options)
+            return " | ".join(sorted(hints, key="None".__eq__))
         if isinstance(kind, list):
-            return " | ".join(SCALARS[option] for option in kind)
+            return " | ".join(sorted((SCALARS[option] for option in kind), key="None".__eq__))
         if kind == "array":
             return self.array(schema, self.hint(schema["items"], inner))
         if kind == "object" and "properties" in schema:
@@ -248,10 +249,10 @@ class Results(Module):
 
     head = RESULTS
 
-    def __init__(self, components: dict[str, Schema], found: list[Operation]) -> None:
-        self.answers = {operation.answer for operation in found} | {"Calculation"}
-        self.calculations = {operation.answer for operation in found if operation.request}
-        first, *others = [components[operation.answer] for operation in found if operation.request]
+    def __init__(self, components: dict[str, Schema], operations: list[Operation]) -> None:
+        self.answers = {operation.answer for operation in operations} | {"Calculation"}
+        self.calculations = {operation.answer for operation in operations if operation.request}
+        first, *others = [components[operation.answer] for operation in operations if operation.request]
         alike = [
             key for key, value in first["properties"].items() if all(o["properties"].get(key) == value for o in others)
         ]
@@ -316,16 +317,16 @@ class Requests(Module):
     def write_class(self, name: str, schema: Schema) -> None:
         """Write a typed dictionary; by its names alone where one of them is no name in Python."""
         needed = schema.get("required", ())
-        found = [
+        members = [
             (key, hint if key in needed else f"NotRequired[{hint}]", text)
             for key, hint, text in self.fields(name, schema)
         ]
-        if any(keyword.iskeyword(key) or not key.isidentifier() for key, _, _ in found):
-            items = ", ".join(f"{key!r}: {hint!r}" for key, hint, _ in found)
+        if any(keyword.iskeyword(key) or not key.isidentifier() for key, _, _ in members):
+            items = ", ".join(f"{key!r}: {hint!r}" for key, hint, _ in members)
             self.sources[name] = f"{name} = TypedDict({name!r}, {{{items}}})\n"
             return
         head = [f"class {name}(TypedDict):", docstring(schema.get("description", words(name))), ""]
-        self.sources[name] = "\n".join([*head, *(f"    {key}: {hint}\n{text}" for key, hint, text in found)])
+        self.sources[name] = "\n".join([*head, *(f"    {key}: {hint}\n{text}" for key, hint, text in members)])
 
 
 def method(components: dict[str, Schema], operation: Operation) -> str:
@@ -356,9 +357,9 @@ def method(components: dict[str, Schema], operation: Operation) -> str:
 def generate(document: Schema) -> dict[str, str]:
     """Give the source of each module by its name, formatted."""
     components: dict[str, Schema] = document["components"]["schemas"]
-    found = operations(document)
-    results = Results(components, found)
-    requests = Requests(components, reached(components, [one.request for one in found if one.request]))
+    listed = operations(document)
+    results = Results(components, listed)
+    requests = Requests(components, reached(components, [one.request for one in listed if one.request]))
     if twice := results.sources.keys() & requests.sources.keys():
         raise ValueError(f"{', '.join(sorted(twice))}: both taken and answered, so two classes would have one name")
     modules = dict.fromkeys(requests.sources, "requests") | dict.fromkeys(results.sources, "results")
@@ -366,7 +367,7 @@ def generate(document: Schema) -> dict[str, str]:
         "__init__": f"{INDEX}MODULES = {modules}\n",
         "requests": requests.source(),
         "results": results.source(),
-        "operations": "\n".join([OPERATIONS, *(method(components, operation) for operation in found)]),
+        "operations": "\n".join([OPERATIONS, *(method(components, operation) for operation in listed)]),
     }
     return {name: formatted(name, source) for name, source in sources.items()}
 

@@ -50,23 +50,24 @@ OPERATIONS = {operation.name: operation for operation in _operations()}
 
 def reached() -> list[str]:
     """Name the components that the requests and answers of the operations are made of."""
-    found: list[str] = []
+    names: list[str] = []
     waiting = [json.dumps([operation.request, operation.answer]) for operation in OPERATIONS.values()]
     while waiting:
         for name in re.findall(r"#/components/schemas/(\w+)", waiting.pop()):
-            if name not in found:
-                found.append(name)
+            if name not in names:
+                names.append(name)
                 waiting.append(json.dumps(COMPONENTS[name]))
-    return sorted(found)
+    return sorted(names)
 
 
 def resolved(schema: dict[str, Any]) -> dict[str, Any]:
-    """Follow a reference, and take the first of several forms."""
+    """Follow a reference, and take the first of several forms that is not null."""
     if "$ref" in schema:
         return resolved(COMPONENTS[schema["$ref"].rpartition("/")[2]])
     if isinstance(schema.get("type"), list):
-        return {**schema, "type": schema["type"][0]}
-    return resolved(schema["anyOf"][0]) if "anyOf" in schema else schema
+        return {**schema, "type": next(kind for kind in schema["type"] if kind != "null")}
+    options = [option for option in schema.get("anyOf", []) if option != {"type": "null"}]
+    return resolved(options[0]) if options else schema
 
 
 def may_be_null(schema: dict[str, Any]) -> bool:
@@ -128,7 +129,7 @@ class Field(NamedTuple):
 
 def fields(answers: Iterable[tuple[Operation, dict[str, Any]]]) -> list[Field]:
     """Find every field of some answers; one that many objects of one schema have is taken once, from a short answer."""
-    found: dict[tuple[int, str], Field] = {}
+    places: dict[tuple[int, str], Field] = {}
 
     def look(schema: dict[str, Any], value: Any, way: tuple[str | int, ...]) -> None:
         schema = resolved(schema)
@@ -140,9 +141,9 @@ def fields(answers: Iterable[tuple[Operation, dict[str, Any]]]) -> list[Field]:
             for name, item in value.items():
                 if known:
                     required = name in schema.get("required", ())
-                    found.setdefault((id(known), name), Field(operation, answer, way, name, required))
+                    places.setdefault((id(known), name), Field(operation, answer, way, name, required))
                 look(known[name] if known else schema["additionalProperties"], item, (*way, name))
 
     for operation, answer in sorted(answers, key=lambda pair: len(json.dumps(pair[1]))):
         look(operation.answer, answer, ())
-    return list(found.values())
+    return list(places.values())

@@ -46,7 +46,7 @@ SMALL: dict[str, Any] = {
                 "description": 'What "cut" gives.',
                 "properties": {
                     "width": {"anyOf": [{"$ref": "#/components/schemas/LengthAnswer"}, {"type": "null"}]},
-                    "mark": {"type": ["string", "null"]},
+                    "mark": {"type": ["null", "string"]},
                     "edge": {"type": "object", "properties": {"class": TEXT}, "required": ["class"]},
                 },
                 "required": ["width", "edge"],

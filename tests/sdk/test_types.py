@@ -102,16 +102,16 @@ def checked(tmp_path_factory: pytest.TempPathFactory) -> dict[str, str]:
     """Run the type checker once, over the sound program and the one with the mistakes; give what it says by line."""
     folder = tmp_path_factory.mktemp("programs")
     (folder / "sound.py").write_text(HEAD + SOUND, encoding="utf-8")
-    mistaken = "\n".join(re.sub("SIZE|CUT", lambda found: NEEDED[found[0]], mistake) for mistake in MISTAKES)
+    mistaken = "\n".join(re.sub("SIZE|CUT", lambda word: NEEDED[word[0]], mistake) for mistake in MISTAKES)
     (folder / "mistaken.py").write_text(f"{HEAD}{mistaken}\n", encoding="utf-8")
     (folder / "mypy.ini").write_text(f"[mypy]\nmypy_path = {SDK}\nstrict = True\n", encoding="utf-8")
     command = [sys.executable, "-m", "mypy", "--python-version", "3.11", "sound.py", "mistaken.py"]
     run = subprocess.run(command, cwd=folder, capture_output=True, text=True, timeout=300, check=False)
     assert run.stderr == ""
-    found: dict[str, str] = {}
+    errors: dict[str, str] = {}
     for place, text in re.findall(r"^(\S+\.py:\d+): error: (.*)$", run.stdout, re.MULTILINE):
-        found[place] = f"{found.get(place, '')}{text}\n"
-    return found
+        errors[place] = f"{errors.get(place, '')}{text}\n"
+    return errors
 
 
 def test_a_sound_program_is_sound(checked: dict[str, str]) -> None:
