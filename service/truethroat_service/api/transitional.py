@@ -12,8 +12,6 @@ from ..application.crack_risk import crack_risk
 from ..application.crack_risk.examples import EXAMPLES as CRACK_RISK
 from ..application.distortion import distortion
 from ..application.distortion.examples import EXAMPLES as DISTORTION
-from ..application.filler_quantity import filler_quantity
-from ..application.filler_quantity.examples import EXAMPLES as FILLER_QUANTITY
 from ..application.grind_allowance import grind_allowance
 from ..application.grind_allowance.examples import EXAMPLES as GRIND_ALLOWANCE
 from ..application.groove_size import groove_size
@@ -29,7 +27,6 @@ from .schemas.bevel_depth import BevelDepthSchema
 from .schemas.break_test import BreakTestSchema
 from .schemas.crack_risk import CrackRiskSchema
 from .schemas.distortion import DistortionSchema
-from .schemas.filler_quantity import FillerQuantitySchema
 from .schemas.grind_allowance import GrindAllowanceSchema
 from .schemas.groove_size import GrooveSizeSchema
 from .schemas.heat import HeatSchema
@@ -96,18 +93,6 @@ TRANSITIONAL = (
             answer="DistortionAnswer",
         ),
         schema=DistortionSchema(),
-    ),
-    SimpleNamespace(
-        capability=SimpleNamespace(
-            use_case=filler_quantity,
-            operation="filler_quantity",
-            path="filler-quantity",
-            meaning="What welds take in metal, time, gas and money.",
-            summary="What welds take in metal, time, gas and money.",
-            examples=FILLER_QUANTITY,
-            answer="FillerQuantityAnswer",
-        ),
-        schema=FillerQuantitySchema(),
     ),
     SimpleNamespace(
         capability=SimpleNamespace(

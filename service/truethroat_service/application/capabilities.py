@@ -5,6 +5,8 @@ from dataclasses import dataclass
 from typing import Any, get_args, get_type_hints
 
 from .core.answers import Answered
+from .filler_quantity import filler_quantity
+from .filler_quantity.examples import EXAMPLES as FILLER_QUANTITY
 from .fillet_size import fillet_size
 from .fillet_size.examples import EXAMPLES as FILLET_SIZE
 
@@ -45,5 +47,8 @@ class Capability:
         return (self.use_case.__doc__ or "").strip().partition("\n")[0]
 
 
-CAPABILITIES = (Capability(fillet_size, "Leg and throat of a fillet to specify.", FILLET_SIZE),)
+CAPABILITIES = (
+    Capability(fillet_size, "Leg and throat of a fillet to specify.", FILLET_SIZE),
+    Capability(filler_quantity, "What welds take in metal, time, gas and money.", FILLER_QUANTITY),
+)
 """Everything that can be asked, in the order of the document."""
