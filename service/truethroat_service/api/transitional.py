@@ -14,8 +14,6 @@ from ..application.distortion import distortion
 from ..application.distortion.examples import EXAMPLES as DISTORTION
 from ..application.filler_quantity import filler_quantity
 from ..application.filler_quantity.examples import EXAMPLES as FILLER_QUANTITY
-from ..application.grind_allowance import grind_allowance
-from ..application.grind_allowance.examples import EXAMPLES as GRIND_ALLOWANCE
 from ..application.groove_size import groove_size
 from ..application.groove_size.examples import EXAMPLES as GROOVE_SIZE
 from ..application.heat import heat
@@ -30,7 +28,6 @@ from .schemas.break_test import BreakTestSchema
 from .schemas.crack_risk import CrackRiskSchema
 from .schemas.distortion import DistortionSchema
 from .schemas.filler_quantity import FillerQuantitySchema
-from .schemas.grind_allowance import GrindAllowanceSchema
 from .schemas.groove_size import GrooveSizeSchema
 from .schemas.heat import HeatSchema
 from .schemas.joint_plan import JointPlanSchema
@@ -108,18 +105,6 @@ TRANSITIONAL = (
             answer="FillerQuantityAnswer",
         ),
         schema=FillerQuantitySchema(),
-    ),
-    SimpleNamespace(
-        capability=SimpleNamespace(
-            use_case=grind_allowance,
-            operation="grind_allowance",
-            path="grind-allowance",
-            meaning="How much of a seam may be ground away.",
-            summary="How much of a seam may be ground away.",
-            examples=GRIND_ALLOWANCE,
-            answer="GrindAllowanceAnswer",
-        ),
-        schema=GrindAllowanceSchema(),
     ),
     SimpleNamespace(
         capability=SimpleNamespace(
