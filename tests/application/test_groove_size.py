@@ -119,7 +119,7 @@ def test_the_depth_handed_to_bevel_depth_keeps_the_throat(request: GrooveSizeReq
             process=request.process,
             position=request.position,
         )
-    )
+    ).wire()
     assert mm(cut["depth"]) == pytest.approx(mm(made["depth"]))
     assert mm(cut["setback"]) == pytest.approx(mm(made["setback"]))
     assert mm(cut["deduction"]) == pytest.approx(mm(made["deduction"]))

@@ -9,6 +9,7 @@ from typing import Any, Literal, Union, get_args, get_origin
 from ..application.core.answers import Answered, Head, Tail
 from ..application.core.quantities import Dimension
 from ..application.core.shape import (
+    INLINED,
     OMITTED,
     UNSENT,
     Hint,
@@ -88,8 +89,7 @@ class Components:
         }
 
     def _record(self, kind: Any, measured: Q | None) -> Json:
-        hints = {wire_name(name): taken_apart(field.hint) for name, field in fields_of(kind).items()}
-        sent = {name: hint for name, hint in hints.items() if UNSENT not in hint.marks}
+        sent = _sent(kind)
         return {
             "type": "object",
             "description": component_words(kind),
@@ -141,6 +141,18 @@ class Components:
         return self._named(
             f"{camel(dimension.name)}Answer", ("answer", dimension.name), lambda: answered_quantity(dimension)
         )
+
+
+def _sent(kind: Any) -> dict[str, Hint]:
+    """Annotations of what is sent of a dataclass, those of an inlined object in its place."""
+    sent: dict[str, Hint] = {}
+    for name, field in fields_of(kind).items():
+        hint = taken_apart(field.hint)
+        if INLINED in hint.marks:
+            sent |= _sent(hint.type)
+        elif UNSENT not in hint.marks:
+            sent[wire_name(name)] = hint
+    return sent
 
 
 def answered_quantity(dimension: Dimension) -> Json:

@@ -12,8 +12,6 @@ from ..application.crack_risk import crack_risk
 from ..application.crack_risk.examples import EXAMPLES as CRACK_RISK
 from ..application.distortion import distortion
 from ..application.distortion.examples import EXAMPLES as DISTORTION
-from ..application.grind_allowance import grind_allowance
-from ..application.grind_allowance.examples import EXAMPLES as GRIND_ALLOWANCE
 from ..application.groove_size import groove_size
 from ..application.groove_size.examples import EXAMPLES as GROOVE_SIZE
 from ..application.heat import heat
@@ -27,7 +25,6 @@ from .schemas.bevel_depth import BevelDepthSchema
 from .schemas.break_test import BreakTestSchema
 from .schemas.crack_risk import CrackRiskSchema
 from .schemas.distortion import DistortionSchema
-from .schemas.grind_allowance import GrindAllowanceSchema
 from .schemas.groove_size import GrooveSizeSchema
 from .schemas.heat import HeatSchema
 from .schemas.joint_plan import JointPlanSchema
@@ -93,18 +90,6 @@ TRANSITIONAL = (
             answer="DistortionAnswer",
         ),
         schema=DistortionSchema(),
-    ),
-    SimpleNamespace(
-        capability=SimpleNamespace(
-            use_case=grind_allowance,
-            operation="grind_allowance",
-            path="grind-allowance",
-            meaning="How much of a seam may be ground away.",
-            summary="How much of a seam may be ground away.",
-            examples=GRIND_ALLOWANCE,
-            answer="GrindAllowanceAnswer",
-        ),
-        schema=GrindAllowanceSchema(),
     ),
     SimpleNamespace(
         capability=SimpleNamespace(

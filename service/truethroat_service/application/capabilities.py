@@ -9,6 +9,8 @@ from .filler_quantity import filler_quantity
 from .filler_quantity.examples import EXAMPLES as FILLER_QUANTITY
 from .fillet_size import fillet_size
 from .fillet_size.examples import EXAMPLES as FILLET_SIZE
+from .grind_allowance import grind_allowance
+from .grind_allowance.examples import EXAMPLES as GRIND_ALLOWANCE
 
 
 @dataclass(frozen=True, slots=True)
@@ -50,5 +52,6 @@ class Capability:
 CAPABILITIES = (
     Capability(fillet_size, "Leg and throat of a fillet to specify.", FILLET_SIZE),
     Capability(filler_quantity, "What welds take in metal, time, gas and money.", FILLER_QUANTITY),
+    Capability(grind_allowance, "How much of a seam may be ground away.", GRIND_ALLOWANCE),
 )
 """Everything that can be asked, in the order of the document."""

@@ -143,7 +143,11 @@ class Unsent:
     """Field of an answer that other use cases read and no caller is sent."""
 
 
-OMITTED, UNSENT = Omitted(), Unsent()
+class Inlined:
+    """Object of an answer whose fields are sent in its place, among those of the answer itself."""
+
+
+OMITTED, UNSENT, INLINED = Omitted(), Unsent(), Inlined()
 
 Length = Annotated[float, Q(LENGTH)]
 LengthDown = Annotated[float, Q(LENGTH, "down")]

@@ -6,7 +6,7 @@ from functools import cache
 from typing import Any, get_args, get_origin
 
 from .quantities import UnitSystem, render
-from .shape import OMITTED, UNSENT, Hint, Q, fields_of, taken_apart
+from .shape import INLINED, OMITTED, UNSENT, Hint, Q, fields_of, taken_apart
 
 Writer = Callable[[Any, UnitSystem], Any]
 
@@ -19,19 +19,25 @@ def wire(value: Any, units: UnitSystem, measured: Q | None = None) -> dict[str, 
         if entry is None:
             if not omitted:
                 sent[key] = None
-        else:
+        elif key:
             sent[key] = entry if write is None else write(entry, units)
+        elif write is not None:
+            sent |= write(entry, units)
     return sent
 
 
 @cache
 def _writers(kind: Any, measured: Q | None) -> tuple[tuple[str, str, Writer | None, bool], ...]:
-    """Name, key and writer of each field that is sent (no writer where it goes as it is), and whether it is omitted."""
+    """Name, key and writer of each field that is sent (no writer where it goes as it is), and whether it is omitted.
+
+    The key of an object that is inlined is empty.
+    """
     found = []
     for name, field in fields_of(kind).items():
         hint = taken_apart(field.hint)
         if UNSENT not in hint.marks:
-            found.append((name, wire_name(name), _writer(hint, measured), OMITTED in hint.marks))
+            key = "" if INLINED in hint.marks else wire_name(name)
+            found.append((name, key, _writer(hint, measured), OMITTED in hint.marks))
     return tuple(found)
 
 
