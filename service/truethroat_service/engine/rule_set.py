@@ -489,3 +489,5 @@ class RuleSet:
     parameters: Mapping[str, float] = field(default_factory=dict)
     groove_weld: GrooveWeldRules | None = None
     options: FilletOptions = field(default_factory=FilletOptions)
+    quality: Literal["aws-d1-1-2020", "iso-5817-c"] | None = None
+    """Quality level or code that a weld by these rules is usually held to."""

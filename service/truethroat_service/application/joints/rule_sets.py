@@ -164,6 +164,7 @@ def _aisc(method: Method) -> Callable[[str, str, Parameters], RuleSet]:
             groove=aisc.AiscGroove(),
             groove_weld=AiscGrooveWeld(method),
             family="aisc",
+            quality="aws-d1-1-2020",
             metals=MetalRules(filler="E70"),
             root_loss=s4_4_skewed_fillets.root_loss,
             parameters=values,
@@ -236,6 +237,7 @@ def _en(steels: _Steels, *, directional: bool) -> Callable[[str, str, Parameters
             groove=en.EnGroove(),
             groove_weld=EnGrooveWeld(directional, values["gamma_m2"]),
             family="en",
+            quality="iso-5817-c",
             metals=steels.metals,
             parameters=values,
             options=en_options(directional, values["gamma_m2"], {"din-na": _din_least_throat}),
@@ -259,6 +261,7 @@ def _aluminium(rule_set_id: str, title: str, values: Parameters) -> RuleSet:
         scope=_ALUMINIUM_SCOPE,
         groove=aluminium.AluminiumGroove(),
         family="en",
+        quality="iso-5817-c",
         metals=MetalRules(
             filler="ER5356",
             by_alloy=table_8_8_weld_metal.weld_metal_strength,
