@@ -143,7 +143,11 @@ class Unsent:
     """Field of an answer that other use cases read and no caller is sent."""
 
 
-OMITTED, UNSENT = Omitted(), Unsent()
+class Bare:
+    """Field of an answer for which the quantity of its dataclass does not hold."""
+
+
+OMITTED, UNSENT, BARE = Omitted(), Unsent(), Bare()
 
 Length = Annotated[float, Q(LENGTH)]
 LengthDown = Annotated[float, Q(LENGTH, "down")]
@@ -171,6 +175,10 @@ class Hint(NamedTuple):
     optional: bool
     marks: tuple[Any, ...]
     words: str
+
+    def quantity(self, around: Q | None) -> Q | None:
+        """Quantity of the floats in a value of an answer; ``around`` is that of the dataclass it stands in."""
+        return self.mark(Q) or (None if BARE in self.marks else around)
 
     def mark(self, kind: "type[_Mark]") -> "_Mark | None":
         """Mark of a kind, or None."""
@@ -241,9 +249,9 @@ def form(
     return Form(name, words, makes or kind, chosen)
 
 
-def whole_form(kind: type) -> Form:
-    """Form of a dataclass that has one: all its fields, under its own name."""
-    return Form(kind.__name__, component_words(kind), kind, fields_of(kind))
+def whole_form(kind: type, name: str = "") -> Form:
+    """Form of a dataclass that has one: all its fields, under its own name or another."""
+    return Form(name or kind.__name__, component_words(kind), kind, fields_of(kind))
 
 
 def component_words(kind: type) -> str:
