@@ -106,7 +106,7 @@ class Components:
 
     def _bare(self, hint: Hint, measured: Q | None) -> Json:
         """Schema of a value that is not None."""
-        quantity = hint.mark(Q) or measured
+        quantity = hint.quantity(measured)
         kind, arguments = get_origin(hint.type) or hint.type, get_args(hint.type)
         if kind is float and quantity is not None:
             return {"$ref": self._quantity(quantity.dimension)}
@@ -114,6 +114,8 @@ class Components:
             return {"type": _PLAIN[kind]}
         if kind is Literal:
             return {"type": _PLAIN[type(arguments[0])], "enum": list(arguments)}
+        if kind in (Union, types.UnionType) and dc.is_dataclass(arguments[0]):
+            return {"anyOf": [self.record(one, quantity) for one in arguments]}
         if kind in (Union, types.UnionType):
             return {"type": [_PLAIN[one] for one in arguments]}
         if kind is tuple:

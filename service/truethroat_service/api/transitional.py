@@ -10,8 +10,6 @@ from ..application.break_test import break_test
 from ..application.break_test.examples import EXAMPLES as BREAK_TEST
 from ..application.crack_risk import crack_risk
 from ..application.crack_risk.examples import EXAMPLES as CRACK_RISK
-from ..application.distortion import distortion
-from ..application.distortion.examples import EXAMPLES as DISTORTION
 from ..application.groove_size import groove_size
 from ..application.groove_size.examples import EXAMPLES as GROOVE_SIZE
 from ..application.heat import heat
@@ -24,7 +22,6 @@ from .schemas.as_welded import AsWeldedSchema
 from .schemas.bevel_depth import BevelDepthSchema
 from .schemas.break_test import BreakTestSchema
 from .schemas.crack_risk import CrackRiskSchema
-from .schemas.distortion import DistortionSchema
 from .schemas.groove_size import GrooveSizeSchema
 from .schemas.heat import HeatSchema
 from .schemas.joint_plan import JointPlanSchema
@@ -78,18 +75,6 @@ TRANSITIONAL = (
             answer="CrackRiskAnswer",
         ),
         schema=CrackRiskSchema(),
-    ),
-    SimpleNamespace(
-        capability=SimpleNamespace(
-            use_case=distortion,
-            operation="distortion",
-            path="distortion",
-            meaning="How a joint shrinks and turns when welded, by named methods, and what would do less.",
-            summary="How a joint shrinks and turns when welded.",
-            examples=DISTORTION,
-            answer="DistortionAnswer",
-        ),
-        schema=DistortionSchema(),
     ),
     SimpleNamespace(
         capability=SimpleNamespace(

@@ -5,6 +5,8 @@ from dataclasses import dataclass
 from typing import Any, get_args, get_type_hints
 
 from .core.answers import Answered
+from .distortion import distortion
+from .distortion.examples import EXAMPLES as DISTORTION
 from .filler_quantity import filler_quantity
 from .filler_quantity.examples import EXAMPLES as FILLER_QUANTITY
 from .fillet_size import fillet_size
@@ -53,5 +55,6 @@ CAPABILITIES = (
     Capability(fillet_size, "Leg and throat of a fillet to specify.", FILLET_SIZE),
     Capability(filler_quantity, "What welds take in metal, time, gas and money.", FILLER_QUANTITY),
     Capability(grind_allowance, "How much of a seam may be ground away.", GRIND_ALLOWANCE),
+    Capability(distortion, "How a joint shrinks and turns when welded.", DISTORTION),
 )
 """Everything that can be asked, in the order of the document."""

@@ -147,7 +147,11 @@ class Inlined:
     """Object of an answer whose fields are sent in its place, among those of the answer itself."""
 
 
-OMITTED, UNSENT, INLINED = Omitted(), Unsent(), Inlined()
+class Bare:
+    """Field of an answer for which the quantity of its dataclass does not hold."""
+
+
+OMITTED, UNSENT, INLINED, BARE = Omitted(), Unsent(), Inlined(), Bare()
 
 Length = Annotated[float, Q(LENGTH)]
 LengthDown = Annotated[float, Q(LENGTH, "down")]
@@ -175,6 +179,10 @@ class Hint(NamedTuple):
     optional: bool
     marks: tuple[Any, ...]
     words: str
+
+    def quantity(self, around: Q | None) -> Q | None:
+        """Quantity of the floats in a value of an answer; ``around`` is that of the dataclass it stands in."""
+        return self.mark(Q) or (None if BARE in self.marks else around)
 
     def mark(self, kind: "type[_Mark]") -> "_Mark | None":
         """Mark of a kind, or None."""
@@ -245,9 +253,9 @@ def form(
     return Form(name, words, makes or kind, chosen)
 
 
-def whole_form(kind: type) -> Form:
-    """Form of a dataclass that has one: all its fields, under its own name."""
-    return Form(kind.__name__, component_words(kind), kind, fields_of(kind))
+def whole_form(kind: type, name: str = "") -> Form:
+    """Form of a dataclass that has one: all its fields, under its own name or another."""
+    return Form(name or kind.__name__, component_words(kind), kind, fields_of(kind))
 
 
 def component_words(kind: type) -> str:

@@ -3,7 +3,7 @@
 import dataclasses as dc
 from collections.abc import Callable, Mapping
 from functools import cache
-from typing import Any, get_args, get_origin
+from typing import Any, Union, get_args, get_origin
 
 from .quantities import UnitSystem, render
 from .shape import INLINED, OMITTED, UNSENT, Hint, Q, fields_of, taken_apart
@@ -48,7 +48,7 @@ def wire_name(name: str) -> str:
 
 def _writer(hint: Hint, measured: Q | None) -> Writer | None:
     """Writer of a value that is not None; None where the value goes as it is."""
-    quantity = hint.mark(Q) or measured
+    quantity = hint.quantity(measured)
     kind = get_origin(hint.type) or hint.type
     if kind is tuple:
         inner = _writer(taken_apart(get_args(hint.type)[0]), quantity)
@@ -58,7 +58,8 @@ def _writer(hint: Hint, measured: Q | None) -> Writer | None:
         return _as_dict if inner is None else _by_key(inner)
     if hasattr(kind, "wire"):
         return _own
-    if dc.is_dataclass(kind):
+    # Of several dataclasses that an entry may be, each is written by its own marks.
+    if all(dc.is_dataclass(one) for one in (get_args(hint.type) if kind is Union else (kind,))):
         return lambda value, units: wire(value, units, quantity)
     if kind is float and quantity is not None:
         dimension, text = quantity.dimension, quantity.text

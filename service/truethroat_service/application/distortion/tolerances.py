@@ -1,7 +1,6 @@
 """Estimates held against ISO 13920: which class each keeps, and whether the class asked for is kept."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 from math import atan
 from typing import Any, Literal
 
@@ -9,60 +8,19 @@ from ...engine.formula import Formula, about
 from ...engine.rounding import at_most
 from ...standards.iso_13920_1996 import table_1_linear, table_2_angular, table_3_form
 from ..core.faults import Faults
-from ..core.units import Units
+from .answer import AngularToleranceCheck, ToleranceCheck, ToleranceClass
 from .estimates import Band
-from .request import Tolerances
+from .request import WeldingTolerances
 
 
-@dataclass(frozen=True, slots=True)
-class Check:
-    """One estimate against every class of its table: tolerances in mm or rad, with the rise of an angle."""
-
-    quantity: str
-    nominal: float
-    value: float
-    tolerances: Mapping[str, float]
-    rises: Mapping[str, tuple[float, float]]
-    """Exact and printed rise of each class's angle; empty for lengths."""
-    keeps: str | None
-    asked: str | None
-    table: str
-
-    @property
-    def verdict(self) -> Literal["within", "out"] | None:
-        """Whether the class asked for is kept; None when none was asked for."""
-        if self.asked is None:
-            return None
-        return "within" if self.keeps is not None and self.keeps <= self.asked else "out"
-
-    def dump(self, units: Units) -> dict[str, Any]:
-        """Check as an answer shows it."""
-        render = units.angle if self.rises else units.length
-        classes = []
-        for name, tolerance in self.tolerances.items():
-            entry: dict[str, Any] = {"class": name, "tolerance": render(tolerance)}
-            if self.rises:
-                exact, printed = self.rises[name]
-                entry |= {"rise": exact, "printed_rise": printed}
-            classes.append(entry)
-        return {
-            "quantity": self.quantity,
-            "nominal": units.length(self.nominal),
-            "value": render(self.value),
-            "classes": classes,
-            "keeps": self.keeps,
-            "asked": self.asked,
-            "verdict": self.verdict,
-            "table": self.table,
-        }
-
-
-def checks(asked: Tolerances, width: float | None, found: Mapping[str, Band], faults: Faults) -> list[Check]:
+def checks(
+    asked: WeldingTolerances, width: float | None, found: Mapping[str, Band], faults: Faults
+) -> list[ToleranceCheck]:
     """Hold every estimate with a nominal dimension against its table, on the upper end of its band.
 
     A dimension that nothing estimated changes is a fault, and so is a class without a dimension to hold it against.
     """
-    made: list[Check] = []
+    made: list[ToleranceCheck] = []
     across = _held_on(found, ("transverse",), "across", asked.across, faults)
     along = _held_on(found, ("longitudinal", "bowing"), "along", asked.along, faults)
     leg = _held_on(found, ("angular",), "shorter_leg", asked.shorter_leg, faults)
@@ -97,7 +55,7 @@ def _held_on(
     return None
 
 
-def _unused(asked: Tolerances, made: list[Check], faults: Faults) -> None:
+def _unused(asked: WeldingTolerances, made: list[ToleranceCheck], faults: Faults) -> None:
     """Refuse a class that nothing is held against, and dimensions that are missing altogether."""
     if faults:
         return
@@ -116,6 +74,13 @@ def _unused(asked: Tolerances, made: list[Check], faults: Faults) -> None:
         faults.inconsistent("#/iso_13920", "needs the dimension that changes: across, along or shorter_leg")
 
 
+def _verdict(keeps: str | None, asked: str | None) -> Literal["within", "out"] | None:
+    """Whether the class asked for is kept; None when none was asked for."""
+    if asked is None:
+        return None
+    return "within" if keeps is not None and keeps <= asked else "out"
+
+
 def _length(
     quantity: str,
     nominal: float,
@@ -123,22 +88,21 @@ def _length(
     classes: Mapping[Any, Formula[Any]],
     asked: str | None,
     table: str,
-) -> Check:
+) -> ToleranceCheck:
     """Length against Table 1 or 3."""
     with about(quantity):
-        tolerances = {str(name): float(formula(l=nominal)) for name, formula in classes.items()}
-    keeps = next((name for name, tolerance in tolerances.items() if at_most(value, tolerance)), None)
-    return Check(quantity, nominal, value, tolerances, {}, keeps, asked, table)
+        tolerances = tuple(ToleranceClass(str(name), float(formula(l=nominal))) for name, formula in classes.items())
+    keeps = next((one.class_ for one in tolerances if at_most(value, one.tolerance)), None)
+    return ToleranceCheck(quantity, nominal, value, tolerances, keeps, asked, _verdict(keeps, asked), table)
 
 
-def _angle(leg: float, value: float, asked: str | None) -> Check:
+def _angle(leg: float, value: float, asked: str | None) -> AngularToleranceCheck:
     """Angle against Table 2: it keeps a class when it keeps both the angle and the rise printed for it."""
-    tolerances, rises, keeps = {}, {}, None
+    classes, keeps = [], None
     with about("angular"):
         for name, (angle, printed) in table_2_angular.CLASSES.items():
             alpha, rise = float(angle(l=leg)), float(printed(l=leg))
-            tolerances[str(name)] = alpha
-            rises[str(name)] = (float(table_2_angular.rise(alpha=alpha)), rise)
+            classes.append(ToleranceClass(str(name), alpha, float(table_2_angular.rise(alpha=alpha)), rise))
             if keeps is None and at_most(value, min(alpha, atan(rise))):
-                keeps = name
-    return Check("angular", leg, value, tolerances, rises, keeps, asked, "Table 2")
+                keeps = str(name)
+    return AngularToleranceCheck("angular", leg, value, tuple(classes), keeps, asked, _verdict(keeps, asked), "Table 2")

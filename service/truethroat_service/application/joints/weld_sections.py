@@ -14,7 +14,7 @@ from ...practice import groove_fill, weld_sections
 from ...standards.aws_d1_1_2020 import s7_21_fit_up
 from ..core.faults import Faults
 from ..core.quantities import AREA, LENGTH
-from ..core.shape import By, Form, Numbered, Within, component_words, fields_of, form
+from ..core.shape import By, Form, Numbered, Within, form, whole_form
 from . import grooves
 from .given import GROOVE_ANGLE, OVER_NOTHING, PLATE_ANGLE, THICKNESS, UP_TO_100, UP_TO_LARGEST, PartThickness
 from .seams import GrooveForm
@@ -198,11 +198,6 @@ class PlainArea:
 Shape = Fillet | GrooveWeld | FlareWeld | CornerWeld | PlainArea
 
 
-def _whole(name: str, kind: type) -> Form:
-    """Form of a shape that has one, under another name."""
-    return Form(name, component_words(kind), kind, fields_of(kind))
-
-
 def _groove_form(name: str, words: str, kinds: Any, *names: str, **instead: Any) -> Form:
     """Form of some kinds of groove: what every groove has, and the fields that these have beside."""
     whole = ("kind!", "thickness!", "root_gap", "reinforcement", "back_gouge")
@@ -240,11 +235,11 @@ _DOUBLE_CURVED = _groove_form(
     *_CURVED,
     "depths",
 )
-_FLARE = _whole("FlareShape", FlareWeld)
+_FLARE = whole_form(FlareWeld, "FlareShape")
 _FILLED = ("fill", "radius", "crown")
 
 SHAPE_FORMS: dict[str, Form] = {
-    "fillet": _whole("FilletShape", Fillet),
+    "fillet": whole_form(Fillet, "FilletShape"),
     "square": _groove_form(
         "SquareShape",
         "Square groove.",
@@ -282,7 +277,7 @@ SHAPE_FORMS: dict[str, Form] = {
         *_FILLED,
         kind=Literal["half-open-corner"],
     ),
-    "area": _whole("AreaShape", PlainArea),
+    "area": whole_form(PlainArea, "AreaShape"),
 }
 """Shapes of every kind, as a request describes them."""
 
