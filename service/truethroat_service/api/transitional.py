@@ -4,8 +4,6 @@ from types import SimpleNamespace
 
 from ..application.as_welded import as_welded
 from ..application.as_welded.examples import EXAMPLES as AS_WELDED
-from ..application.bevel_depth import bevel_depth
-from ..application.bevel_depth.examples import EXAMPLES as BEVEL_DEPTH
 from ..application.break_test import break_test
 from ..application.break_test.examples import EXAMPLES as BREAK_TEST
 from ..application.crack_risk import crack_risk
@@ -23,7 +21,6 @@ from ..application.joint_plan.examples import EXAMPLES as JOINT_PLAN
 from ..application.weld_group import weld_group
 from ..application.weld_group.examples import EXAMPLES as WELD_GROUP
 from .schemas.as_welded import AsWeldedSchema
-from .schemas.bevel_depth import BevelDepthSchema
 from .schemas.break_test import BreakTestSchema
 from .schemas.crack_risk import CrackRiskSchema
 from .schemas.distortion import DistortionSchema
@@ -45,18 +42,6 @@ TRANSITIONAL = (
             answer="AsWeldedAnswer",
         ),
         schema=AsWeldedSchema(),
-    ),
-    SimpleNamespace(
-        capability=SimpleNamespace(
-            use_case=bevel_depth,
-            operation="bevel_depth",
-            path="bevel-depth",
-            meaning="How deep to prepare an edge before welding.",
-            summary="How deep to prepare an edge before welding.",
-            examples=BEVEL_DEPTH,
-            answer="BevelDepthAnswer",
-        ),
-        schema=BevelDepthSchema(),
     ),
     SimpleNamespace(
         capability=SimpleNamespace(
