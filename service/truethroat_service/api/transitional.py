@@ -4,8 +4,6 @@ from types import SimpleNamespace
 
 from ..application.as_welded import as_welded
 from ..application.as_welded.examples import EXAMPLES as AS_WELDED
-from ..application.break_test import break_test
-from ..application.break_test.examples import EXAMPLES as BREAK_TEST
 from ..application.crack_risk import crack_risk
 from ..application.crack_risk.examples import EXAMPLES as CRACK_RISK
 from ..application.distortion import distortion
@@ -21,7 +19,6 @@ from ..application.joint_plan.examples import EXAMPLES as JOINT_PLAN
 from ..application.weld_group import weld_group
 from ..application.weld_group.examples import EXAMPLES as WELD_GROUP
 from .schemas.as_welded import AsWeldedSchema
-from .schemas.break_test import BreakTestSchema
 from .schemas.crack_risk import CrackRiskSchema
 from .schemas.distortion import DistortionSchema
 from .schemas.filler_quantity import FillerQuantitySchema
@@ -42,18 +39,6 @@ TRANSITIONAL = (
             answer="AsWeldedAnswer",
         ),
         schema=AsWeldedSchema(),
-    ),
-    SimpleNamespace(
-        capability=SimpleNamespace(
-            use_case=break_test,
-            operation="break_test",
-            path="break-test",
-            meaning="What opens a coupon from its root, and whether it breaks before its plate bends.",
-            summary="What opens a coupon from its root.",
-            examples=BREAK_TEST,
-            answer="BreakTestAnswer",
-        ),
-        schema=BreakTestSchema(),
     ),
     SimpleNamespace(
         capability=SimpleNamespace(

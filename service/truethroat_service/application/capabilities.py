@@ -6,6 +6,8 @@ from typing import Any, get_args, get_type_hints
 
 from .bevel_depth import bevel_depth
 from .bevel_depth.examples import EXAMPLES as BEVEL_DEPTH
+from .break_test import break_test
+from .break_test.examples import EXAMPLES as BREAK_TEST
 from .core.answers import Answered
 from .fillet_size import fillet_size
 from .fillet_size.examples import EXAMPLES as FILLET_SIZE
@@ -52,6 +54,7 @@ class Capability:
 CAPABILITIES = (
     Capability(fillet_size, "Leg and throat of a fillet to specify.", FILLET_SIZE),
     Capability(bevel_depth, "How deep to prepare an edge before welding.", BEVEL_DEPTH),
+    Capability(break_test, "What opens a coupon from its root.", BREAK_TEST),
     Capability(grind_allowance, "How much of a seam may be ground away.", GRIND_ALLOWANCE),
 )
 """Everything that can be asked, in the order of the document."""

@@ -5,7 +5,6 @@ Answers are open: a client must pass over fields it does not know.
 
 from . import (
     as_welded,
-    break_test,
     catalogue,
     common,
     crack_risk,
@@ -29,7 +28,6 @@ COMPONENTS: dict[str, Json] = {
     **crack_risk.COMPONENTS,
     **filler_quantity.COMPONENTS,
     **distortion.COMPONENTS,
-    **break_test.COMPONENTS,
     **joint_plan.COMPONENTS,
     **catalogue.COMPONENTS,
 }
