@@ -10,7 +10,13 @@ from hypothesis import strategies as st
 from tests.application.joints import finishes, given, hundredths, mm, penetrations, seams
 
 from truethroat_service.application.break_test import break_test
-from truethroat_service.application.break_test.request import BreakTestRequest, Notch, Plates, PreparedDepth, Weld
+from truethroat_service.application.break_test.request import (
+    BreakTestRequest,
+    Notch,
+    Plates,
+    PreparedDepth,
+    WeldStrength,
+)
 from truethroat_service.application.core.answers import Common
 from truethroat_service.application.grind_allowance import grind_allowance
 from truethroat_service.application.grind_allowance.request import GrindAllowanceRequest
@@ -33,7 +39,7 @@ def coupons(draw: st.DrawFn, tolerances: bool = False) -> BreakTestRequest:
     return BreakTestRequest(
         coupon="outside-corner" if kind != "fillet" else draw(st.sampled_from(["tee", "inside-corner"])),
         seam=seam,
-        weld=Weld(yielding, yielding + draw(st.integers(0, 150))),
+        weld=WeldStrength(yielding, yielding + draw(st.integers(0, 150))),
         plates=Plates(float(draw(st.integers(235, 460)))),
         length=float(draw(st.integers(60, 300))),
         lever=float(draw(st.integers(80, 900))),
@@ -117,7 +123,7 @@ def _closed(**more: Any) -> BreakTestRequest:
     request = BreakTestRequest(
         coupon="outside-corner",
         seam=Seam("closed-corner", (6.0, 6.0)),
-        weld=Weld(420.0, 500.0),
+        weld=WeldStrength(420.0, 500.0),
         plates=Plates(355.0),
         length=100.0,
         lever=300.0,

@@ -4,10 +4,6 @@ from types import SimpleNamespace
 
 from ..application.as_welded import as_welded
 from ..application.as_welded.examples import EXAMPLES as AS_WELDED
-from ..application.bevel_depth import bevel_depth
-from ..application.bevel_depth.examples import EXAMPLES as BEVEL_DEPTH
-from ..application.break_test import break_test
-from ..application.break_test.examples import EXAMPLES as BREAK_TEST
 from ..application.crack_risk import crack_risk
 from ..application.crack_risk.examples import EXAMPLES as CRACK_RISK
 from ..application.groove_size import groove_size
@@ -19,8 +15,6 @@ from ..application.joint_plan.examples import EXAMPLES as JOINT_PLAN
 from ..application.weld_group import weld_group
 from ..application.weld_group.examples import EXAMPLES as WELD_GROUP
 from .schemas.as_welded import AsWeldedSchema
-from .schemas.bevel_depth import BevelDepthSchema
-from .schemas.break_test import BreakTestSchema
 from .schemas.crack_risk import CrackRiskSchema
 from .schemas.groove_size import GrooveSizeSchema
 from .schemas.heat import HeatSchema
@@ -39,30 +33,6 @@ TRANSITIONAL = (
             answer="AsWeldedAnswer",
         ),
         schema=AsWeldedSchema(),
-    ),
-    SimpleNamespace(
-        capability=SimpleNamespace(
-            use_case=bevel_depth,
-            operation="bevel_depth",
-            path="bevel-depth",
-            meaning="How deep to prepare an edge before welding.",
-            summary="How deep to prepare an edge before welding.",
-            examples=BEVEL_DEPTH,
-            answer="BevelDepthAnswer",
-        ),
-        schema=BevelDepthSchema(),
-    ),
-    SimpleNamespace(
-        capability=SimpleNamespace(
-            use_case=break_test,
-            operation="break_test",
-            path="break-test",
-            meaning="What opens a coupon from its root, and whether it breaks before its plate bends.",
-            summary="What opens a coupon from its root.",
-            examples=BREAK_TEST,
-            answer="BreakTestAnswer",
-        ),
-        schema=BreakTestSchema(),
     ),
     SimpleNamespace(
         capability=SimpleNamespace(

@@ -4,6 +4,10 @@ from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from typing import Any, get_args, get_type_hints
 
+from .bevel_depth import bevel_depth
+from .bevel_depth.examples import EXAMPLES as BEVEL_DEPTH
+from .break_test import break_test
+from .break_test.examples import EXAMPLES as BREAK_TEST
 from .core.answers import Answered
 from .distortion import distortion
 from .distortion.examples import EXAMPLES as DISTORTION
@@ -54,6 +58,8 @@ class Capability:
 CAPABILITIES = (
     Capability(fillet_size, "Leg and throat of a fillet to specify.", FILLET_SIZE),
     Capability(filler_quantity, "What welds take in metal, time, gas and money.", FILLER_QUANTITY),
+    Capability(bevel_depth, "How deep to prepare an edge before welding.", BEVEL_DEPTH),
+    Capability(break_test, "What opens a coupon from its root.", BREAK_TEST),
     Capability(grind_allowance, "How much of a seam may be ground away.", GRIND_ALLOWANCE),
     Capability(distortion, "How a joint shrinks and turns when welded.", DISTORTION),
 )

@@ -5,12 +5,8 @@ Answers are open: a client must pass over fields it does not know.
 
 from . import (
     as_welded,
-    break_test,
-    catalogue,
     common,
     crack_risk,
-    fillet_size,
-    finishing,
     groove_size,
     heat,
     joint_plan,
@@ -20,14 +16,10 @@ from .shapes import Json
 
 COMPONENTS: dict[str, Json] = {
     **common.COMPONENTS,
-    **fillet_size.COMPONENTS,
     **groove_size.COMPONENTS,
-    **finishing.COMPONENTS,
     **weld_group.COMPONENTS,
     **as_welded.COMPONENTS,
     **heat.COMPONENTS,
     **crack_risk.COMPONENTS,
-    **break_test.COMPONENTS,
     **joint_plan.COMPONENTS,
-    **catalogue.COMPONENTS,
 }
