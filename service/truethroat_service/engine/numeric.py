@@ -99,11 +99,6 @@ def where(condition: Flag, yes: Real, no: Real) -> Real:
     return np.where(condition, yes, no)
 
 
-def negate(flag: Flag) -> Flag:
-    """Opposite of a flag; ``~`` would turn a plain ``True`` into -2."""
-    return not flag if isinstance(flag, bool) else ~flag
-
-
 def magnitude(x: Real) -> Real:
     """Absolute value; printed expressions write it ``abs``."""
     return math.fabs(x) if isinstance(x, PLAIN) else np.abs(x)
