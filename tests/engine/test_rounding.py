@@ -94,8 +94,8 @@ def test_columns_round_row_by_row() -> None:
         (1e9 + 5.0, 1e9, True, False),
     ],
 )
-def test_comparing_forgives_a_billionth_of_the_larger(value: float, limit: float, least: bool, most: bool) -> None:
-    """Equal within a billionth of the larger magnitude counts as equal, either way round."""
+def test_comparing_forgives_a_billionth_of_the_limit(value: float, limit: float, least: bool, most: bool) -> None:
+    """Equal within a billionth of the limit counts as equal, either way round."""
     assert at_least(value, limit) is least
     assert at_most(value, limit) is most
 
@@ -107,3 +107,20 @@ def test_comparing_columns() -> None:
     assert at_most(column, 2.0).tolist() == [True, True, True, False]
     assert at_least(2.0, column).tolist() == [True, True, True, False]
     assert at_most(column, column[::-1]).tolist() == [True, True, True, False]
+
+
+@steady
+@given(st.floats(0.0, 1e12), st.floats(0.0, 1e12))
+@example(3.0, 3.0 * (1 + 1e-9))
+@example(0.0, 0.0)
+def test_what_is_not_most_is_more(value: float, limit: float) -> None:
+    """One of the two always holds, both only within a billionth; a row of a column compares as the number alone."""
+    least, most = at_least(value, limit), at_most(value, limit)
+    assert least or most
+    assert (least and most) == (abs(Fraction(value) - Fraction(limit)) <= Fraction(limit) / 10**9) or (
+        # Within the rounding of the slack itself, either is right.
+        abs(abs(Fraction(value) - Fraction(limit)) - Fraction(limit) / 10**9) <= Fraction(limit) * Fraction(2, 2**52)
+    )
+    column = np.array([value])
+    assert at_least(column, limit).tolist() == [least]
+    assert at_most(column, limit).tolist() == [most]

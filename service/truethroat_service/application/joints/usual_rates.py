@@ -2,6 +2,7 @@
 
 from collections.abc import Callable, Iterable
 from dataclasses import dataclass
+from functools import cache
 from typing import Annotated
 
 from ...engine.formula import Source, cite
@@ -41,7 +42,13 @@ def density(filler: str | None, told: float | None) -> Figure:
 
 def by_process(quantity: Quantity, process: str | None) -> Figure | None:
     """Usual figure of a process by any of its codes; None where no publication gives one, or no process is said."""
-    return None if process is None else _spanned(usual(quantity, process), lambda rate: (rate.low, rate.high))
+    return None if process is None else _cited(*_usual_band(quantity, process))
+
+
+@cache
+def _usual_band(quantity: Quantity, process: str) -> tuple[Figure | None, tuple[Source, ...]]:
+    """Usual figure of a process and its sources: put together once, since every weld of a list asks for it."""
+    return _spanned(usual(quantity, process), lambda rate: (rate.low, rate.high))
 
 
 def stick_before_stub() -> Figure:
@@ -53,20 +60,26 @@ def stick_before_stub() -> Figure:
         value = float(deposition.efficiency_before_stub(eta_s=rate.low, L_e=length, s=stub))
         return value, value
 
-    band = _spanned(usual("efficiency", "SMAW"), bare)
+    band = _cited(*_spanned(usual("efficiency", "SMAW"), bare))
     assert band is not None  # noqa: S101 - the data have rows of SMAW
     return band
 
 
-def _spanned(rates: Iterable[Rate], ends: Callable[[Rate], tuple[float, float]]) -> Figure | None:
-    """Figure over all rates, every one of them cited."""
-    found = list(rates)
-    if not found:
-        return None
-    sources = dict.fromkeys(Source("", rate.source, rate.mark) for rate in found)
+def _cited(band: Figure | None, sources: tuple[Source, ...]) -> Figure | None:
+    """Band whose sources are noted on the open sheet."""
     for source in sources:
         cite(source)
+    return band
+
+
+def _spanned(
+    rates: Iterable[Rate], ends: Callable[[Rate], tuple[float, float]]
+) -> tuple[Figure | None, tuple[Source, ...]]:
+    """Band over all rates, None over none, and every source of them."""
+    found = list(rates)
+    if not found:
+        return None, ()
+    sources = tuple(dict.fromkeys(Source("", rate.source, rate.mark) for rate in found))
     spans = [ends(rate) for rate in found]
-    return Figure(
-        min(low for low, _ in spans), max(high for _, high in spans), "; ".join(str(source) for source in sources)
-    )
+    least, most = min(low for low, _ in spans), max(high for _, high in spans)
+    return Figure(least, most, "; ".join(str(source) for source in sources)), sources
