@@ -165,7 +165,11 @@ def _aisc(method: Method) -> Callable[[str, str, Parameters], RuleSet]:
             groove_weld=AiscGrooveWeld(method),
             family="aisc",
             quality="aws-d1-1-2020",
-            metals=MetalRules(filler="E70"),
+            metals=MetalRules(
+                filler="E70",
+                hollow_ends=aisc_360_22.clause("J2.4(a)(2)"),
+                design_walls=frozenset(b4_2_design_wall.NOMINAL),
+            ),
             root_loss=s4_4_skewed_fillets.root_loss,
             parameters=values,
             options=aisc_options(method),
