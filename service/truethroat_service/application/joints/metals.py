@@ -16,6 +16,7 @@ from ..core.remarks import Remarks
 from ..core.shape import As, Form, Numbered, OneOf, OrName, ToldBy, form
 from .given import STRENGTH, THICKNESS
 
+AISC = "ANSI/AISC 360-22"
 EN_1993_1_8 = "EN 1993-1-8:2005"
 
 FAMILIES: Mapping[str, str] = MappingProxyType(

@@ -22,6 +22,7 @@ from ...standards import (
     en_1993_1_12_2007,
     en_1999_1_1_2007,
 )
+from ...standards.aisc_360_22 import b4_2_design_wall
 from ...standards.aisc_360_22 import rules as aisc
 from ...standards.aisc_360_22.chapter_b3_available_strength import Method
 from ...standards.aisc_360_22.fillet_options import aisc_options
