@@ -190,6 +190,13 @@ def test_remedies_do_what_they_promise(request: GrindAllowanceRequest) -> None:
             assert mm(budget["remaining"]) == pytest.approx(mm(remedy["remaining"]), abs=CLOSE), remedy
 
 
+def test_no_bevel_makes_a_part_thicker() -> None:
+    """A butt of 3 mm plates has 3 mm of throat when cut through; 3.6 mm is out of reach, 0.6 mm of fusion or not."""
+    fused = Penetration(0.6, "assumed")
+    answer = grind_allowance(GrindAllowanceRequest(Seam("butt", (3.0, 3.0)), 3.6, penetration=fused)).wire()
+    assert [remedy["do"] for remedy in answer["remedies"]] == ["weld-second-side"]
+
+
 def test_a_bevel_makes_up_for_a_hollow() -> None:
     """A square butt left 0.4 mm hollow that needs 2 mm of throat is cut 2.4 mm deep, up to the half millimetre 2.5."""
     answer = grind_allowance(GrindAllowanceRequest(Seam("butt", (6.0, 6.0)), 2.0, Finish(), hollow=0.4)).wire()

@@ -354,7 +354,9 @@ def _bevel(
             return None
     penetration = lengths.penetration + worse["penetration"]
     depth = float(up(needed - penetration + taken - worse["depth"], step))
-    if not at_most(depth, request.seam.runs_through) or depth <= 0.0:
+    # However deep it is cut, no seam has more throat than the parts at their thinnest let it run through.
+    room = request.seam.runs_through - request.seam.thickness_tolerance
+    if not (0.0 < depth and at_most(depth, request.seam.runs_through) and at_most(needed, room)):
         return None
     flush = (
         replace(account.shape, toe=None, face_counts=False) if account.shape.finish == "as-welded" else account.shape
