@@ -11,7 +11,7 @@ import jsonschema_rs
 from flask import Flask
 from werkzeug.test import TestResponse
 
-from truethroat_service.api.openapi_document import document as document_of
+from truethroat_service.api.document import document as document_of
 
 PROBLEM = "application/problem+json"
 Json = dict[str, Any]
