@@ -8,7 +8,9 @@ from ...engine.formula import Formula, about
 from ...engine.rounding import at_most
 from ...standards.iso_13920_1996 import table_1_linear, table_2_angular, table_3_form
 from ..core.faults import Faults
-from .answer import AngularToleranceCheck, ToleranceCheck, ToleranceClass
+from ..core.quantities import ANGLE, LENGTH
+from ..core.shape import Measured
+from .answer import ToleranceCheck, ToleranceClass
 from .estimates import Band
 from .request import WeldingTolerances
 
@@ -91,18 +93,24 @@ def _length(
 ) -> ToleranceCheck:
     """Length against Table 1 or 3."""
     with about(quantity):
-        tolerances = tuple(ToleranceClass(str(name), float(formula(l=nominal))) for name, formula in classes.items())
-    keeps = next((one.class_ for one in tolerances if at_most(value, one.tolerance)), None)
-    return ToleranceCheck(quantity, nominal, value, tolerances, keeps, asked, _verdict(keeps, asked), table)
+        tolerances = {str(name): float(formula(l=nominal)) for name, formula in classes.items()}
+    keeps = next((name for name, tolerance in tolerances.items() if at_most(value, tolerance)), None)
+    shown = tuple(ToleranceClass(name, Measured(tolerance, LENGTH)) for name, tolerance in tolerances.items())
+    return ToleranceCheck(
+        quantity, nominal, Measured(value, LENGTH), shown, keeps, asked, _verdict(keeps, asked), table
+    )
 
 
-def _angle(leg: float, value: float, asked: str | None) -> AngularToleranceCheck:
+def _angle(leg: float, value: float, asked: str | None) -> ToleranceCheck:
     """Angle against Table 2: it keeps a class when it keeps both the angle and the rise printed for it."""
-    classes, keeps = [], None
+    shown, keeps = [], None
     with about("angular"):
         for name, (angle, printed) in table_2_angular.CLASSES.items():
             alpha, rise = float(angle(l=leg)), float(printed(l=leg))
-            classes.append(ToleranceClass(str(name), alpha, float(table_2_angular.rise(alpha=alpha)), rise))
+            exact = float(table_2_angular.rise(alpha=alpha))
+            shown.append(ToleranceClass(str(name), Measured(alpha, ANGLE), exact, rise))
             if keeps is None and at_most(value, min(alpha, atan(rise))):
                 keeps = str(name)
-    return AngularToleranceCheck("angular", leg, value, tuple(classes), keeps, asked, _verdict(keeps, asked), "Table 2")
+    return ToleranceCheck(
+        "angular", leg, Measured(value, ANGLE), tuple(shown), keeps, asked, _verdict(keeps, asked), "Table 2"
+    )
