@@ -12,6 +12,7 @@ from ..application.core.shape import (
     INLINED,
     OMITTED,
     UNSENT,
+    Among,
     Hint,
     Q,
     component_words,
@@ -110,12 +111,13 @@ class Components:
         kind, arguments = get_origin(hint.type) or hint.type, get_args(hint.type)
         if kind is float and quantity is not None:
             return {"$ref": self._quantity(quantity.dimension)}
+        among = hint.mark(Among)
+        if among is not None:
+            return {"anyOf": [{"$ref": self._quantity(dimension)} for dimension in among.dimensions]}
         if kind in _PLAIN:
             return {"type": _PLAIN[kind]}
         if kind is Literal:
             return {"type": _PLAIN[type(arguments[0])], "enum": list(arguments)}
-        if kind in (Union, types.UnionType) and dc.is_dataclass(arguments[0]):
-            return {"anyOf": [self.record(one, quantity) for one in arguments]}
         if kind in (Union, types.UnionType):
             return {"type": [_PLAIN[one] for one in arguments]}
         if kind is tuple:

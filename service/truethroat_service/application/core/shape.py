@@ -38,6 +38,21 @@ class Q:
     text: Rounding = "nearest"
 
 
+@dc.dataclass(frozen=True, slots=True)
+class Measured:
+    """Number of an answer that brings its own dimension."""
+
+    value: float
+    dimension: Dimension
+
+
+@dc.dataclass(frozen=True, slots=True, eq=False)
+class Among:
+    """Dimensions that a :class:`Measured` number may have."""
+
+    dimensions: tuple[Dimension, ...]
+
+
 @dc.dataclass(frozen=True, slots=True, eq=False)
 class Within:
     """Quantity of a request and its range in engine units; with ``above`` the least value itself is refused."""
@@ -162,6 +177,7 @@ Force = Annotated[float, Q(FORCE)]
 ForcePerLength = Annotated[float, Q(FORCE_PER_LENGTH)]
 MassPerLength = Annotated[float, Q(MASS_PER_LENGTH)]
 Stress = Annotated[float, Q(STRESS)]
+LengthOrAngle = Annotated[Measured, Among((LENGTH, ANGLE))]
 
 
 @dc.dataclass(frozen=True, slots=True)

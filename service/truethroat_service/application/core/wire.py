@@ -3,10 +3,10 @@
 import dataclasses as dc
 from collections.abc import Callable, Mapping
 from functools import cache
-from typing import Any, Union, get_args, get_origin
+from typing import Any, get_args, get_origin
 
 from .quantities import UnitSystem, render
-from .shape import INLINED, OMITTED, UNSENT, Hint, Q, fields_of, taken_apart
+from .shape import INLINED, OMITTED, UNSENT, Hint, Measured, Q, fields_of, taken_apart
 
 Writer = Callable[[Any, UnitSystem], Any]
 
@@ -58,13 +58,18 @@ def _writer(hint: Hint, measured: Q | None) -> Writer | None:
         return _as_dict if inner is None else _by_key(inner)
     if hasattr(kind, "wire"):
         return _own
-    # Of several dataclasses that an entry may be, each is written by its own marks.
-    if all(dc.is_dataclass(one) for one in (get_args(hint.type) if kind is Union else (kind,))):
+    if kind is Measured:
+        return _measured
+    if dc.is_dataclass(kind):
         return lambda value, units: wire(value, units, quantity)
     if kind is float and quantity is not None:
         dimension, text = quantity.dimension, quantity.text
         return lambda value, units: render(dimension, value, units, text)
     return None
+
+
+def _measured(value: Measured, units: UnitSystem) -> Any:
+    return render(value.dimension, value.value, units)
 
 
 def _own(value: Any, units: UnitSystem) -> Any:

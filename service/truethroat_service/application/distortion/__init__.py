@@ -34,14 +34,14 @@ def distortion(request: DistortionRequest) -> Answered[DistortionAnswer]:
     setting = Setting(request.length, request.member, request.heat_input, request.calibration)
     with working() as sheet:
         case = case_of(request.joint, setting)
-        found = estimates(case)
-        held = _restrained(case, found["angular"], faults)
-        judged = found if held is None else {**found, "angular": held}
+        bands = estimates(case)
+        held = _restrained(case, bands["angular"], faults)
+        judged = bands if held is None else {**bands, "angular": held}
         tolerances = [] if request.iso_13920 is None else checks(request.iso_13920, case.width, judged, faults)
         faults.refuse()
     assert request.size_step is not None  # noqa: S101 - filled in
-    others = alternatives(request.joint, setting, request.size_step, case, found)
-    _say(request, found, judged, tolerances, remarks)
+    others = alternatives(request.joint, setting, request.size_step, case, bands)
+    _say(request, bands, judged, tolerances, remarks)
     return answered(
         "distortion",
         request,
@@ -49,7 +49,7 @@ def distortion(request: DistortionRequest) -> Answered[DistortionAnswer]:
         remarks,
         _verdict(tolerances),
         DistortionAnswer(
-            **{name: band.answer() for name, band in found.items()},
+            **{name: band.answer() for name, band in bands.items()},
             restrained_angular=None if held is None else held.answer(),
             weld=ShrinkingWeld(case.area, int(case.welds), case.share),
             iso_13920=tuple(tolerances),
@@ -126,13 +126,13 @@ def _verdict(tolerances: list[ToleranceCheck]) -> Verdict:
 
 def _say(
     request: DistortionRequest,
-    found: dict[str, Band],
+    bands: dict[str, Band],
     judged: dict[str, Band],
     tolerances: list[ToleranceCheck],
     remarks: Remarks,
 ) -> None:
     """Say what was estimated and held, and what the figures rest on."""
-    for name, band in found.items():
+    for name, band in bands.items():
         if band.low is not None and band.high is not None:
             render = remarks.units.angle if name == "angular" else remarks.units.length
             low, high = render(band.low)["text"], render(band.high)["text"]
@@ -153,7 +153,7 @@ def _say(
         remarks.caution(
             "one-method", f"One method alone covers: {', '.join(single)}. Allow for half as much and twice as much."
         )
-    if found["angular"].estimates:
+    if bands["angular"].estimates:
         remarks.caution(
             "left-free", "Angles are those of parts left free; clamps and stiffeners leave less, and lock in stress."
         )

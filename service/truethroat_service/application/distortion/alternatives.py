@@ -32,17 +32,17 @@ class Way:
 
 
 def alternatives(
-    joint: Joint, setting: Setting, step: float, chosen: Case, found: Mapping[str, Band]
+    joint: Joint, setting: Setting, step: float, chosen: Case, bands: Mapping[str, Band]
 ) -> tuple[DistortionAlternative, ...]:
     """Alternatives to the joint chosen; ``step`` is that of its size, mm."""
     with off_the_sheet():
         offered = _butts(joint, setting, step) if isinstance(joint, Butt) else _fillets(joint, setting, step)
-        return tuple(_alternative(way, chosen, found) for way in offered)
+        return tuple(_alternative(way, chosen, bands) for way in offered)
 
 
 def _butts(joint: Butt, setting: Setting, step: float) -> list[Way]:
     """Wider openings, and the groove from both sides."""
-    made, weld = [], joint.weld
+    ways, weld = [], joint.weld
     for steps in STEPS:
         wider = replace(weld, root_opening=weld.root_opening + steps * step)
         if weld.area is not None:
@@ -51,44 +51,44 @@ def _butts(joint: Butt, setting: Setting, step: float) -> list[Way]:
             more = steps * step
             wider = replace(wider, face_width=weld.face_width + more, root_width=weld.root_width + more)
         case = case_of(replace(joint, weld=wider), setting)
-        made.append(Way("over", wider.root_opening, "root_opening", case, 1.0, steps))
+        ways.append(Way("over", wider.root_opening, "root_opening", case, 1.0, steps))
     if weld.groove in DOUBLED:
         double = replace(joint, weld=replace(weld, groove=DOUBLED[weld.groove]), runs=None)
         depth = (joint.thickness - weld.land) / 2.0
-        made.append(Way("double-sided", depth, "depth", case_of(double, setting), 1.0))
-    return made
+        ways.append(Way("double-sided", depth, "depth", case_of(double, setting), 1.0))
+    return ways
 
 
 def _fillets(joint: Tee | Lap, setting: Setting, step: float) -> list[Way]:
     """Larger legs, half the length, both sides, and a bevel with the same throat."""
-    made, leg = [], joint.leg
+    ways, leg = [], joint.leg
     for steps in STEPS:
         larger = _resized(joint, leg + steps * step)
-        made.append(Way("over", larger.leg, "leg", case_of(larger, setting), larger.leg / leg, steps))
+        ways.append(Way("over", larger.leg, "leg", case_of(larger, setting), larger.leg / leg, steps))
     if joint.welded_share > INTERMITTENT:
         broken = replace(joint, welded_share=INTERMITTENT)
         ratio = INTERMITTENT / joint.welded_share
-        made.append(Way("intermittent", leg, "leg", case_of(broken, setting), ratio))
+        ways.append(Way("intermittent", leg, "leg", case_of(broken, setting), ratio))
     if isinstance(joint, Tee):
         if joint.sides == 1:
             both = replace(_resized(joint, leg / 2.0), sides=2, runs=None)
-            made.append(Way("double-sided", both.leg, "leg", case_of(both, setting), 1.0))
+            ways.append(Way("double-sided", both.leg, "leg", case_of(both, setting), 1.0))
         depth = throat(leg)
         plain = case_of(joint, setting)
         bevelled = replace(plain, kind="bevelled-tee", leg=None, area=bevelled_tee_area(depth))
-        made.append(Way("bevelled", depth, "depth", bevelled, 1.0))
-    return made
+        ways.append(Way("bevelled", depth, "depth", bevelled, 1.0))
+    return ways
 
 
 def _resized(joint: Any, leg: float) -> Any:
-    """Joint with another leg; metal told by hand grows as a flat fillet's would."""
+    """Joint with another leg; metal given by hand grows as a flat fillet's would."""
     area = joint.area
     if area is not None:
         area = area * fillet_area(leg) / fillet_area(joint.leg)
     return replace(joint, leg=leg, area=area)
 
 
-def _alternative(way: Way, chosen: Case, found: Mapping[str, Band]) -> DistortionAlternative:
+def _alternative(way: Way, chosen: Case, bands: Mapping[str, Band]) -> DistortionAlternative:
     """Way as an answer has it."""
     theirs = estimates(way.case)
     sized: dict[Sized, float] = {way.sized: way.size}
@@ -100,7 +100,7 @@ def _alternative(way: Way, chosen: Case, found: Mapping[str, Band]) -> Distortio
         steps=way.steps,
         metal_ratio=_metal(way.case) / _metal(chosen),
         strength_ratio=way.strength,
-        **{name: _span(theirs[name], found[name]) for name in QUANTITIES},
+        **{name: _span(theirs[name], bands[name]) for name in QUANTITIES},
     )
 
 

@@ -4,7 +4,7 @@ from dataclasses import dataclass
 from typing import Annotated, Literal
 
 from ..core.quantities import ANGLE, LENGTH
-from ..core.shape import BARE, OMITTED, Angle, Area, Length, Q
+from ..core.shape import BARE, OMITTED, Area, Length, LengthOrAngle, Q
 
 
 @dataclass(frozen=True, slots=True)
@@ -66,11 +66,9 @@ class ToleranceClass:
     """Plus or minus of one class."""
 
     class_: str
-    tolerance: float
-    rise: Annotated[float | None, BARE, OMITTED, "Tangent of the angle."] = None
-    printed_rise: Annotated[float | None, BARE, OMITTED, "Rise as the table prints it, rounded; both must be kept."] = (
-        None
-    )
+    tolerance: LengthOrAngle
+    rise: Annotated[float | None, OMITTED, "Tangent of the angle."] = None
+    printed_rise: Annotated[float | None, OMITTED, "Rise as the table prints it, rounded; both must be kept."] = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -79,20 +77,12 @@ class ToleranceCheck:
 
     quantity: str
     nominal: Length
-    value: Length
-    classes: Annotated[tuple[ToleranceClass, ...], Q(LENGTH)]
+    value: LengthOrAngle
+    classes: tuple[ToleranceClass, ...]
     keeps: Annotated[str | None, "Tightest class kept; null when none is."]
     asked: str | None
     verdict: Literal["within", "out"] | None
     table: str
-
-
-@dataclass(frozen=True, slots=True)
-class AngularToleranceCheck(ToleranceCheck):
-    """An angle against every class of its table, on the upper end of its band."""
-
-    value: Angle
-    classes: Annotated[tuple[ToleranceClass, ...], Q(ANGLE)]
 
 
 _LengthSpan = Annotated[DistortionSpan, Q(LENGTH)]
@@ -131,5 +121,5 @@ class DistortionAnswer:
     bowing: Annotated[_Lengths, "Bow of the member at the middle of its length."]
     restrained_angular: Annotated[_Angles | None, "Turn of the joint as it is held."]
     weld: ShrinkingWeld
-    iso_13920: tuple[ToleranceCheck | AngularToleranceCheck, ...]
+    iso_13920: tuple[ToleranceCheck, ...]
     alternatives: tuple[DistortionAlternative, ...]

@@ -57,24 +57,24 @@ class Band:
 
 def estimates(case: Case) -> dict[str, Band]:
     """Every quantity of ``QUANTITIES`` for a joint."""
-    found = {name: Band() for name in QUANTITIES}
-    _ACROSS[case.kind](case, found["transverse"])
-    _along(case, found["longitudinal"], found["bowing"])
-    _turned(case, found["angular"], found["edge_lift"])
+    bands = {name: Band() for name in QUANTITIES}
+    _ACROSS[case.kind](case, bands["transverse"])
+    _along(case, bands["longitudinal"], bands["bowing"])
+    _turned(case, bands["angular"], bands["edge_lift"])
     # A flange's edges go with its angle.
     own = case.setting.calibration
-    for name, band in found.items():
+    for name, band in bands.items():
         factor = own.angular if name == "edge_lift" else getattr(own, name)
         band.estimates = [replace(estimate, value=estimate.value * factor) for estimate in band.estimates]
-    return found
+    return bands
 
 
 def restrained(case: Case, restraint: Restraint, free: Band) -> Band:
     """Angular change between stiffeners, for each method of the free one."""
-    made = Band(left_out=list(free.left_out))
+    held = Band(left_out=list(free.left_out))
     stiffness = warping.plate_stiffness(E=shrinkage.MODULUS, t=case.thickness, nu=warping.POISSON)
     for estimate in free.estimates:
-        made.add(
+        held.add(
             estimate.method,
             warping.restrained_angle,
             phi_0=estimate.value,
@@ -82,7 +82,7 @@ def restrained(case: Case, restraint: Restraint, free: Band) -> Band:
             l=restraint.span,
             C=restraint.coefficient,
         )
-    return made
+    return held
 
 
 def _across_butt(case: Case, band: Band) -> None:

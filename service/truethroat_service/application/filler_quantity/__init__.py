@@ -129,10 +129,10 @@ def _totals(rows: list[Row], prices: Prices | None) -> EstimateTotals:
 
 def _groups(rows: list[Row], prices: Prices | None) -> tuple[EstimateGroup, ...]:
     """Totals of each filler and process, in the order of their names."""
-    found: dict[tuple[str, str], list[Row]] = {}
+    members_of: dict[tuple[str, str], list[Row]] = {}
     for row in rows:
-        found.setdefault((row.weld.filler or "", row.weld.process_id or ""), []).append(row)
+        members_of.setdefault((row.weld.filler or "", row.weld.process_id or ""), []).append(row)
     return tuple(
         EstimateGroup(filler=filler or None, process=process or None, **vars(_totals(members, prices)))
-        for (filler, process), members in sorted(found.items())
+        for (filler, process), members in sorted(members_of.items())
     )

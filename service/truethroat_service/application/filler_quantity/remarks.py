@@ -134,8 +134,8 @@ def _details(rows: list[Row], prices: Prices | None, remarks: Remarks) -> None:
     """Say how some fields were read."""
 
     def about(code: CautionCode, text: str, holds: Callable[[Row], bool], source: Source | None = None) -> None:
-        if found := [number for number, row in enumerate(rows, start=1) if holds(row)]:
-            remarks.caution(code, f"{_who(found)}: {text}", source)
+        if numbers := [number for number, row in enumerate(rows, start=1) if holds(row)]:
+            remarks.caution(code, f"{_who(numbers)}: {text}", source)
 
     about(
         "carbon-steel-assumed",

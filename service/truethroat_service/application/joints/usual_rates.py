@@ -19,7 +19,7 @@ class Figure:
     least: float
     most: float
     source: Annotated[str, '"given", or a publication.']
-    given: Annotated[bool, UNSENT, "Whether the request said it."] = False
+    given: Annotated[bool, UNSENT, "Whether the request gave it."] = False
 
 
 def given(value: float) -> Figure:
@@ -27,10 +27,10 @@ def given(value: float) -> Figure:
     return Figure(value, value, "given", given=True)
 
 
-def density(filler: str | None, told: float | None) -> Figure:
-    """Density of the weld metal: as told, of the filler, or of carbon steel."""
-    if told is not None:
-        return given(told)
+def density(filler: str | None, own: float | None) -> Figure:
+    """Density of the weld metal: as given, of the filler, or of carbon steel."""
+    if own is not None:
+        return given(own)
     if filler is None or FILLER_METALS[filler].family == "carbon-steel":
         cite(deposition.CARBON_STEEL)
         return Figure(deposition.STEEL, deposition.STEEL, str(deposition.CARBON_STEEL))

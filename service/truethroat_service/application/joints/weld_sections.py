@@ -351,7 +351,7 @@ def _check_groove(shape: GrooveWeld, pointer: str, faults: Faults) -> None:
     if len(faults) > before:
         return
     with off_the_sheet():
-        made = _groove(shape)
+        filled = _groove(shape)
         widths = _widths(shape, _cuts(shape))
     caps = shape.reinforcement
     for name, cap, width in zip(("face", "root"), (caps.face, caps.root), widths, strict=True):
@@ -359,7 +359,7 @@ def _check_groove(shape: GrooveWeld, pointer: str, faults: Faults) -> None:
             faults.inconsistent(
                 f"{pointer}/reinforcement/{name}", "nothing opens there: say how wide the cap is, or its overlap"
             )
-    if made.area <= 0.0 and len(faults) == before:
+    if filled.area <= 0.0 and len(faults) == before:
         faults.inconsistent(pointer, "nothing is filled: give a gap, a cap or a back-gouge, or a depth to groove")
 
 
@@ -464,11 +464,11 @@ def _cuts(shape: GrooveWeld) -> list[grooves.Cut]:
     """Cut from each side; none in a square groove."""
     if shape.kind == "square":
         return []
-    form, made = FORMS[shape.kind], []
+    form, cuts = FORMS[shape.kind], []
     for side, depth in enumerate(shape.cut, start=1):
         with about(f"side {side}"):
-            made.append(grooves.cut(form, shape.angle, depth, form in BOTH_EDGES, shape.root_radius))
-    return made
+            cuts.append(grooves.cut(form, shape.angle, depth, form in BOTH_EDGES, shape.root_radius))
+    return cuts
 
 
 def _edges(shape: GrooveWeld) -> float:
