@@ -18,8 +18,6 @@ from ..application.grind_allowance import grind_allowance
 from ..application.grind_allowance.examples import EXAMPLES as GRIND_ALLOWANCE
 from ..application.groove_size import groove_size
 from ..application.groove_size.examples import EXAMPLES as GROOVE_SIZE
-from ..application.heat import heat
-from ..application.heat.examples import EXAMPLES as HEAT
 from ..application.joint_plan import joint_plan
 from ..application.joint_plan.examples import EXAMPLES as JOINT_PLAN
 from ..application.weld_group import weld_group
@@ -32,7 +30,6 @@ from .schemas.distortion import DistortionSchema
 from .schemas.filler_quantity import FillerQuantitySchema
 from .schemas.grind_allowance import GrindAllowanceSchema
 from .schemas.groove_size import GrooveSizeSchema
-from .schemas.heat import HeatSchema
 from .schemas.joint_plan import JointPlanSchema
 from .schemas.weld_group import WeldGroupSchema
 
@@ -132,18 +129,6 @@ TRANSITIONAL = (
             answer="GrooveSizeAnswer",
         ),
         schema=GrooveSizeSchema(),
-    ),
-    SimpleNamespace(
-        capability=SimpleNamespace(
-            use_case=heat,
-            operation="heat",
-            path="heat",
-            meaning="Arc energy, heat input, cooling time, preheat and hardness, and the heat that keeps to a cooling window.",
-            summary="Heat of a pass and what it does to the steel.",
-            examples=HEAT,
-            answer="HeatAnswer",
-        ),
-        schema=HeatSchema(),
     ),
     SimpleNamespace(
         capability=SimpleNamespace(

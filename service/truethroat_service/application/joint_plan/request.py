@@ -8,8 +8,8 @@ from typing import Literal
 from ...engine.rounding import SAME
 from ...engine.rule_set import Exposure, Loading, Member
 from ..core.answers import Common
+from ..core.shape import Band
 from ..filler_quantity.request import Deposition, Prices
-from ..heat.cooling import Band
 from ..heat.request import Arc
 from ..heat.steel import Composition
 from ..joints.metals import Filler, Part

@@ -14,7 +14,6 @@ from . import (
     fillet_size,
     finishing,
     groove_size,
-    heat,
     joint_plan,
     weld_group,
 )
@@ -27,7 +26,6 @@ COMPONENTS: dict[str, Json] = {
     **finishing.COMPONENTS,
     **weld_group.COMPONENTS,
     **as_welded.COMPONENTS,
-    **heat.COMPONENTS,
     **crack_risk.COMPONENTS,
     **filler_quantity.COMPONENTS,
     **distortion.COMPONENTS,
