@@ -8,8 +8,6 @@ from ..application.crack_risk import crack_risk
 from ..application.crack_risk.examples import EXAMPLES as CRACK_RISK
 from ..application.groove_size import groove_size
 from ..application.groove_size.examples import EXAMPLES as GROOVE_SIZE
-from ..application.heat import heat
-from ..application.heat.examples import EXAMPLES as HEAT
 from ..application.joint_plan import joint_plan
 from ..application.joint_plan.examples import EXAMPLES as JOINT_PLAN
 from ..application.weld_group import weld_group
@@ -17,7 +15,6 @@ from ..application.weld_group.examples import EXAMPLES as WELD_GROUP
 from .schemas.as_welded import AsWeldedSchema
 from .schemas.crack_risk import CrackRiskSchema
 from .schemas.groove_size import GrooveSizeSchema
-from .schemas.heat import HeatSchema
 from .schemas.joint_plan import JointPlanSchema
 from .schemas.weld_group import WeldGroupSchema
 
@@ -57,18 +54,6 @@ TRANSITIONAL = (
             answer="GrooveSizeAnswer",
         ),
         schema=GrooveSizeSchema(),
-    ),
-    SimpleNamespace(
-        capability=SimpleNamespace(
-            use_case=heat,
-            operation="heat",
-            path="heat",
-            meaning="Arc energy, heat input, cooling time, preheat and hardness, and the heat that keeps to a cooling window.",
-            summary="Heat of a pass and what it does to the steel.",
-            examples=HEAT,
-            answer="HeatAnswer",
-        ),
-        schema=HeatSchema(),
     ),
     SimpleNamespace(
         capability=SimpleNamespace(

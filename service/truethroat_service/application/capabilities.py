@@ -17,6 +17,8 @@ from .fillet_size import fillet_size
 from .fillet_size.examples import EXAMPLES as FILLET_SIZE
 from .grind_allowance import grind_allowance
 from .grind_allowance.examples import EXAMPLES as GRIND_ALLOWANCE
+from .heat import heat
+from .heat.examples import EXAMPLES as HEAT
 
 
 @dataclass(frozen=True, slots=True)
@@ -62,5 +64,6 @@ CAPABILITIES = (
     Capability(break_test, "What opens a coupon from its root.", BREAK_TEST),
     Capability(grind_allowance, "How much of a seam may be ground away.", GRIND_ALLOWANCE),
     Capability(distortion, "How a joint shrinks and turns when welded.", DISTORTION),
+    Capability(heat, "Heat of a pass and what it does to the steel.", HEAT),
 )
 """Everything that can be asked, in the order of the document."""

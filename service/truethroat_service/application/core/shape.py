@@ -188,8 +188,15 @@ class Band:
     most: float
 
 
+@dc.dataclass(frozen=True, slots=True)
+class Lacks:
+    """Value of an answer's field that cannot be answered: null on the wire, with the reason why."""
+
+    reason: str
+
+
 class Hint(NamedTuple):
-    """Annotation taken apart: the bare type, whether it may be ``None``, its marks and its description."""
+    """Annotation taken apart: the bare type, whether it may be null, its marks and its description."""
 
     type: Any
     optional: bool
@@ -216,7 +223,7 @@ class Field(NamedTuple):
 
 
 def taken_apart(hint: Any) -> Hint:
-    """Annotation as a :class:`Hint`; a union of several types but None stays whole."""
+    """Annotation as a :class:`Hint`; a union of several types stays whole, but for None and :class:`Lacks`."""
     marks: tuple[Any, ...] = ()
     optional = False
     while True:
@@ -225,7 +232,7 @@ def taken_apart(hint: Any) -> Hint:
             # Of two marks of one kind the outer one holds: it is written later, and may be on an alias of the inner.
             marks = (*marks, *reversed(more))
         elif get_origin(hint) in (Union, types.UnionType):
-            rest = tuple(one for one in get_args(hint) if one is not types.NoneType)
+            rest = tuple(one for one in get_args(hint) if one not in (types.NoneType, Lacks))
             optional |= len(rest) < len(get_args(hint))
             if len(rest) > 1:
                 return Hint(Union[rest], optional, marks, _words(marks))  # noqa: UP007 - made from a tuple

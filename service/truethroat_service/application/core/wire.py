@@ -6,7 +6,7 @@ from functools import cache
 from typing import Any, get_args, get_origin
 
 from .quantities import UnitSystem, render
-from .shape import INLINED, OMITTED, UNSENT, Hint, Measured, Q, fields_of, taken_apart
+from .shape import INLINED, OMITTED, UNSENT, Hint, Lacks, Measured, Q, fields_of, taken_apart
 
 Writer = Callable[[Any, UnitSystem], Any]
 
@@ -16,7 +16,7 @@ def wire(value: Any, units: UnitSystem, measured: Q | None = None) -> dict[str, 
     sent: dict[str, Any] = {}
     for name, key, write, omitted in _writers(value.__class__, measured):
         entry = getattr(value, name)
-        if entry is None:
+        if entry is None or entry.__class__ is Lacks:
             if not omitted:
                 sent[key] = None
         elif key:

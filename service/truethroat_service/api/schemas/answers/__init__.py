@@ -8,7 +8,6 @@ from . import (
     common,
     crack_risk,
     groove_size,
-    heat,
     joint_plan,
     weld_group,
 )
@@ -19,7 +18,6 @@ COMPONENTS: dict[str, Json] = {
     **groove_size.COMPONENTS,
     **weld_group.COMPONENTS,
     **as_welded.COMPONENTS,
-    **heat.COMPONENTS,
     **crack_risk.COMPONENTS,
     **joint_plan.COMPONENTS,
 }
