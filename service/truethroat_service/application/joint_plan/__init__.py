@@ -9,9 +9,10 @@ from typing import Any
 from ...engine.formula import off_the_sheet, working
 from ...engine.rounding import SAME, at_least, at_most
 from ...engine.rule_set import RuleSet
-from ..core.answers import Answered, LeftOut, answered
+from ..core.answers import Answered, answered
 from ..core.codes import CautionCode, Verdict
 from ..core.faults import Faults
+from ..core.left_out import LeftOut
 from ..core.remarks import Remarks
 from ..core.units import Units
 from ..joints.metals import metals

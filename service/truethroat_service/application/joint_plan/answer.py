@@ -5,8 +5,9 @@ from dataclasses import dataclass
 from typing import Annotated, Literal
 
 from ..bevel_depth.answer import BevelDepthAnswer
-from ..core.answers import Answered, LeftOut
+from ..core.answers import Answered
 from ..core.codes import Verdict
+from ..core.left_out import LeftOut
 from ..core.quantities import ANGLE, ENERGY, MASS, WORKING_TIME
 from ..core.shape import LengthDown, LengthUp, Q
 from ..crack_risk.answer import CrackRiskAnswer

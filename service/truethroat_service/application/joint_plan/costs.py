@@ -6,6 +6,7 @@ from dataclasses import replace
 from ...practice import leg_energy
 from ...reference.loader import MATERIALS
 from ..core.answers import Answered
+from ..core.shape import Lacks
 from ..crack_risk import crack_risk
 from ..crack_risk.request import CrackRiskRequest
 from ..distortion import distortion
@@ -152,10 +153,12 @@ def _total_heat(
         # A flat fillet of equal legs at 90 deg has half its leg squared as area.
         leg = float(leg_energy.leg_of_area(A_laid=area))
         return float(leg_energy.energy_of_leg(z=leg, h=leg_energy.ENERGY_PER_SQUARE)) * length
-    if heated is None or heated.energy is None:
+    if heated is None or isinstance(heated.energy, Lacks):
         return None
-    each = heated.energy.heat_input if heated.energy.arc_energy is None else heated.energy.arc_energy
+    each = heated.energy.arc_energy
+    if isinstance(each, Lacks):
+        each = heated.energy.heat_input
     passes = [weld.passes for weld in quantity.welds]
-    if each is None or any(count is None for count in passes):
+    if isinstance(each, Lacks) or any(count is None for count in passes):
         return None
     return each * sum(count.most for count in passes if count is not None) * length
