@@ -8,8 +8,6 @@ from ..application.bevel_depth import bevel_depth
 from ..application.bevel_depth.examples import EXAMPLES as BEVEL_DEPTH
 from ..application.break_test import break_test
 from ..application.break_test.examples import EXAMPLES as BREAK_TEST
-from ..application.crack_risk import crack_risk
-from ..application.crack_risk.examples import EXAMPLES as CRACK_RISK
 from ..application.distortion import distortion
 from ..application.distortion.examples import EXAMPLES as DISTORTION
 from ..application.filler_quantity import filler_quantity
@@ -25,7 +23,6 @@ from ..application.weld_group.examples import EXAMPLES as WELD_GROUP
 from .schemas.as_welded import AsWeldedSchema
 from .schemas.bevel_depth import BevelDepthSchema
 from .schemas.break_test import BreakTestSchema
-from .schemas.crack_risk import CrackRiskSchema
 from .schemas.distortion import DistortionSchema
 from .schemas.filler_quantity import FillerQuantitySchema
 from .schemas.grind_allowance import GrindAllowanceSchema
@@ -69,18 +66,6 @@ TRANSITIONAL = (
             answer="BreakTestAnswer",
         ),
         schema=BreakTestSchema(),
-    ),
-    SimpleNamespace(
-        capability=SimpleNamespace(
-            use_case=crack_risk,
-            operation="crack_risk",
-            path="crack-risk",
-            meaning="How likely a pass is to crack along its centre or by quick chill, why, and what to change.",
-            summary="How likely a pass is to crack.",
-            examples=CRACK_RISK,
-            answer="CrackRiskAnswer",
-        ),
-        schema=CrackRiskSchema(),
     ),
     SimpleNamespace(
         capability=SimpleNamespace(

@@ -5,6 +5,8 @@ from dataclasses import dataclass
 from typing import Any, get_args, get_type_hints
 
 from .core.answers import Answered
+from .crack_risk import crack_risk
+from .crack_risk.examples import EXAMPLES as CRACK_RISK
 from .fillet_size import fillet_size
 from .fillet_size.examples import EXAMPLES as FILLET_SIZE
 from .heat import heat
@@ -49,6 +51,7 @@ class Capability:
 
 CAPABILITIES = (
     Capability(fillet_size, "Leg and throat of a fillet to specify.", FILLET_SIZE),
+    Capability(crack_risk, "How likely a pass is to crack.", CRACK_RISK),
     Capability(heat, "Heat of a pass and what it does to the steel.", HEAT),
 )
 """Everything that can be asked, in the order of the document."""
