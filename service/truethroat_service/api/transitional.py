@@ -4,8 +4,6 @@ from types import SimpleNamespace
 
 from ..application.as_welded import as_welded
 from ..application.as_welded.examples import EXAMPLES as AS_WELDED
-from ..application.crack_risk import crack_risk
-from ..application.crack_risk.examples import EXAMPLES as CRACK_RISK
 from ..application.groove_size import groove_size
 from ..application.groove_size.examples import EXAMPLES as GROOVE_SIZE
 from ..application.joint_plan import joint_plan
@@ -13,7 +11,6 @@ from ..application.joint_plan.examples import EXAMPLES as JOINT_PLAN
 from ..application.weld_group import weld_group
 from ..application.weld_group.examples import EXAMPLES as WELD_GROUP
 from .schemas.as_welded import AsWeldedSchema
-from .schemas.crack_risk import CrackRiskSchema
 from .schemas.groove_size import GrooveSizeSchema
 from .schemas.joint_plan import JointPlanSchema
 from .schemas.weld_group import WeldGroupSchema
@@ -30,18 +27,6 @@ TRANSITIONAL = (
             answer="AsWeldedAnswer",
         ),
         schema=AsWeldedSchema(),
-    ),
-    SimpleNamespace(
-        capability=SimpleNamespace(
-            use_case=crack_risk,
-            operation="crack_risk",
-            path="crack-risk",
-            meaning="How likely a pass is to crack along its centre or by quick chill, why, and what to change.",
-            summary="How likely a pass is to crack.",
-            examples=CRACK_RISK,
-            answer="CrackRiskAnswer",
-        ),
-        schema=CrackRiskSchema(),
     ),
     SimpleNamespace(
         capability=SimpleNamespace(

@@ -13,6 +13,8 @@ from .distortion import distortion
 from .distortion.examples import EXAMPLES as DISTORTION
 from .filler_quantity import filler_quantity
 from .filler_quantity.examples import EXAMPLES as FILLER_QUANTITY
+from .crack_risk import crack_risk
+from .crack_risk.examples import EXAMPLES as CRACK_RISK
 from .fillet_size import fillet_size
 from .fillet_size.examples import EXAMPLES as FILLET_SIZE
 from .grind_allowance import grind_allowance
@@ -64,6 +66,7 @@ CAPABILITIES = (
     Capability(break_test, "What opens a coupon from its root.", BREAK_TEST),
     Capability(grind_allowance, "How much of a seam may be ground away.", GRIND_ALLOWANCE),
     Capability(distortion, "How a joint shrinks and turns when welded.", DISTORTION),
+    Capability(crack_risk, "How likely a pass is to crack.", CRACK_RISK),
     Capability(heat, "Heat of a pass and what it does to the steel.", HEAT),
 )
 """Everything that can be asked, in the order of the document."""

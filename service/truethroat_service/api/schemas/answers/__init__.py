@@ -3,14 +3,7 @@
 Answers are open: a client must pass over fields it does not know.
 """
 
-from . import (
-    as_welded,
-    common,
-    crack_risk,
-    groove_size,
-    joint_plan,
-    weld_group,
-)
+from . import common, groove_size, weld_group, as_welded, joint_plan
 from .shapes import Json
 
 COMPONENTS: dict[str, Json] = {
@@ -18,6 +11,5 @@ COMPONENTS: dict[str, Json] = {
     **groove_size.COMPONENTS,
     **weld_group.COMPONENTS,
     **as_welded.COMPONENTS,
-    **crack_risk.COMPONENTS,
     **joint_plan.COMPONENTS,
 }
