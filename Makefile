@@ -8,11 +8,14 @@ SHELL := /bin/sh
 
 VENV := .venv
 BIN := $(VENV)/bin
-PIP := $(BIN)/python -m pip --disable-pip-version-check --quiet
+PIP := $(BIN)/python -m pip --disable-pip-version-check
 APP := truethroat_service.api:create_app()
 OPENAPI := $(BIN)/python -m truethroat_service.api.openapi_document
 DOCUMENT := openapi/openapi.json
 UV ?= uv
+# Extras stay in the lock, so that each line of it says all that was asked for: coverage[toml] is not coverage.
+COMPILE = $(UV) pip compile pyproject.toml --universal --python-version 3.11 --generate-hashes --no-strip-extras \
+	--no-emit-index-url --no-emit-find-links --no-header -q
 PORT ?= 8000
 BIND ?= 127.0.0.1:$(PORT)
 
@@ -57,10 +60,8 @@ openapi: $(VENV)/.service ## Write the OpenAPI document from the code
 
 lock: ## Resolve both requirements files again (needs uv)
 	@command -v $(UV) >/dev/null || { echo 'make lock needs uv (set UV=... if it is not on the PATH)' >&2; exit 1; }
-	$(UV) pip compile pyproject.toml --universal --python-version 3.11 --generate-hashes --no-emit-index-url \
-		--no-emit-find-links --no-header -q --extra service -o requirements.txt
-	$(UV) pip compile pyproject.toml --universal --python-version 3.11 --generate-hashes --no-emit-index-url \
-		--no-emit-find-links --no-header -q --extra service --extra test -o requirements-test.txt
+	$(COMPILE) --extra service -o requirements.txt
+	$(COMPILE) --extra service --extra test -o requirements-test.txt
 
 clean: ## Remove .venv, caches and everything built
 	rm -rf $(VENV) build dist .coverage .coverage.* .hypothesis .import_linter_cache .mypy_cache .pytest_cache \
@@ -77,16 +78,20 @@ $(BIN)/python:
 	echo "Making $(VENV) with $$python"; \
 	"$$python" -m venv --clear $(VENV)
 
-# Locked packages first: among them is setuptools, which then builds the project without fetching anything unlocked.
+# Nothing published later may change an install: only what the lock names, in the wheels whose hashes it holds, is taken.
+# Wheels alone, because building from source fetches tools that no lock holds; setuptools is locked, and builds the project.
+define INSTALL
+@echo 'Installing $< and the project into $(VENV)'
+@$(PIP) install --quiet --no-deps --only-binary :all: --require-hashes -r $<
+@$(PIP) install --quiet --no-deps --no-build-isolation -e .
+@$(PIP) check || { echo 'Packages in $(VENV) do not fit together: make clean, then try again.' >&2; exit 1; }
+@touch $@
+endef
+
 $(VENV)/.service: requirements.txt pyproject.toml $(BIN)/python
-	@echo 'Installing requirements.txt and the project into $(VENV)'
-	@$(PIP) install --require-hashes -r requirements.txt
-	@$(PIP) install --no-deps --no-build-isolation -e .
-	@touch $@
+	$(INSTALL)
 
 # The test requirements hold the service's as well, so one install serves both stamps.
 $(VENV)/.test: requirements-test.txt pyproject.toml $(BIN)/python
-	@echo 'Installing requirements-test.txt and the project into $(VENV)'
-	@$(PIP) install --require-hashes -r requirements-test.txt
-	@$(PIP) install --no-deps --no-build-isolation -e .
-	@touch $(VENV)/.service $@
+	$(INSTALL)
+	@touch $(VENV)/.service
