@@ -10,6 +10,8 @@ VENV := .venv
 BIN := $(VENV)/bin
 PIP := $(BIN)/python -m pip --disable-pip-version-check
 APP := truethroat_service.api:create_app()
+# A process for each core, but each one collects all tests first: beyond a few that is not worth it.
+PYTEST := $(BIN)/pytest -n auto --maxprocesses 4
 OPENAPI := $(BIN)/python -m truethroat_service.api.openapi_document
 DOCUMENT := openapi/openapi.json
 UV ?= uv
@@ -31,7 +33,7 @@ ifneq ($(shell $(BIN)/python -c '$(FINE)' 2>/dev/null && echo fine),fine)
 .PHONY: $(BIN)/python
 endif
 
-.PHONY: help demo test serve bench openapi check lock clean
+.PHONY: help demo test fuzz serve bench openapi check lock clean
 
 help: ## List the targets
 	@awk 'BEGIN { FS = ":.*## " } /^[a-z]+:.*## / { printf "make %-8s %s\n", $$1, $$2 }' $(MAKEFILE_LIST)
@@ -41,7 +43,10 @@ demo: $(VENV)/.service ## Run the demonstration: a hopper and its frame
 
 test: check ## Check, compare the OpenAPI document with the code, run every test with coverage
 	$(OPENAPI) --check $(DOCUMENT)
-	$(BIN)/pytest --cov --cov-branch
+	$(PYTEST) --cov --cov-branch
+
+fuzz: $(VENV)/.test ## Draw other examples than make test, and twenty times as many (about an hour)
+	$(PYTEST) -m hypothesis --hypothesis-profile=fuzz
 
 check: $(VENV)/.test ## Lint, formatting, types and the direction of imports
 	$(BIN)/ruff check

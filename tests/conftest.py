@@ -1,15 +1,16 @@
-"""How the whole suite runs: which examples hypothesis draws, and how the tests are shared among processes."""
+"""How the whole suite runs: which examples hypothesis draws, and how processes share the tests."""
 
 from __future__ import annotations
 
+from collections import Counter
 from typing import Any
 
 import pytest
 from hypothesis import HealthCheck, settings
 from xdist.scheduler import LoadScopeScheduling
 
-# Neither profile watches the clock: on a busy machine a slow example is no fault. The suite draws the same examples in
-# every run, so that a run fails for what has changed and for nothing else. `make fuzz` draws others, and more of them.
+# The suite draws the same examples in every run, so that a run fails for what has changed and for nothing else.
+# `make fuzz` draws others, and more of them. Neither watches the clock: on a busy machine a slow example is no fault.
 SAME_EACH_RUN = settings(
     max_examples=100,
     derandomize=True,
@@ -22,18 +23,20 @@ settings.register_profile("suite", SAME_EACH_RUN)
 settings.register_profile("fuzz", SAME_EACH_RUN, derandomize=False, max_examples=2000)
 settings.load_profile("suite")
 
-TOGETHER = "tests/published/"
-"""Folder whose tests share what they saw, so that one process has to run them all."""
+TOGETHER, APART = "tests/published/", "tests/contract/"
 
 
 class ByFile(LoadScopeScheduling):
-    """Gives a process one file after another, so that what a file's tests share is made once."""
+    """Gives a free process the next file, so that what the tests of a file share is made once."""
 
     def _split_scope(self, nodeid: str) -> str:
-        """Name what one process runs as a whole: a file, or the folder that stays together."""
+        """Name what one process runs as a whole.
+
+        The last of the published checks needs to have seen all the others. The tests of the contract are few and long.
+        """
         if nodeid.startswith(TOGETHER):
             return TOGETHER
-        return nodeid.partition("::")[0]
+        return nodeid if nodeid.startswith(APART) else nodeid.partition("::")[0]
 
 
 @pytest.hookimpl(optionalhook=True)
@@ -43,7 +46,7 @@ def pytest_xdist_make_scheduler(config: pytest.Config, log: Any) -> ByFile:
 
 
 def pytest_collection_finish(session: pytest.Session) -> None:
-    """Refuse tests of the same id, of which pytest-xdist would run one and pass over the others."""
-    ids = [item.nodeid for item in session.items]
-    if len(set(ids)) < len(ids):
-        raise pytest.UsageError(f"tests share an id: {sorted({one for one in ids if ids.count(one) > 1})}")
+    """Refuse tests of one id: of these a process would run the first, and pass over the others in silence."""
+    twice = [nodeid for nodeid, count in Counter(item.nodeid for item in session.items).items() if count > 1]
+    if twice:
+        raise pytest.UsageError(f"tests share an id: {twice}")

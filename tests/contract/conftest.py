@@ -1,10 +1,9 @@
 """Ids of the contract tests."""
 
 import pytest
-from schemathesis.pytest.plugin import SchemathesisFunction
 
 
 def pytest_itemcollected(item: pytest.Item) -> None:
-    """Name the operation in a test's id, as schemathesis itself did before pytest built ids from parameters alone."""
-    if isinstance(item, SchemathesisFunction):
-        item._id = item.id.with_params(item.operation_label)
+    """Name the operation in a test's id; schemathesis names it in the test's name alone, and pytest leaves it there."""
+    if label := getattr(item, "operation_label", None):
+        item._id = item.id.with_params(label)
