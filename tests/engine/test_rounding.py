@@ -5,14 +5,13 @@ from math import ceil, floor
 
 import numpy as np
 import pytest
-from hypothesis import example, given, settings
+from hypothesis import example, given
 from hypothesis import strategies as st
 
 from truethroat_service.engine.rounding import SAME, at_least, at_most, down, up
 
 INCH = 25.4
 SIXTEENTH = INCH / 16
-steady = settings(derandomize=True, deadline=None, database=None)
 
 
 def test_three_eighths_is_not_made_of_five_sixteenths() -> None:
@@ -34,7 +33,6 @@ def test_tenths_that_miss_by_a_bit() -> None:
     assert floor(0.3 / 0.1) == 2
 
 
-@steady
 @given(
     st.integers(0, 400), st.sampled_from([1.0, 0.5, 0.1, SIXTEENTH, INCH / 32, INCH / 64, 1 / 3]), st.integers(-2, 2)
 )
@@ -47,7 +45,6 @@ def test_a_value_on_a_step_stays(count: int, step: float, ulps: int) -> None:
     assert down(value, step) == pytest.approx(count * step, rel=1e-12, abs=1e-12)
 
 
-@steady
 @given(st.fractions(0, 60, max_denominator=1000), st.sampled_from([Fraction(1), Fraction(1, 2), Fraction(127, 80)]))
 @example(Fraction(127, 16), Fraction(127, 80))
 def test_rounding_agrees_with_exact_fractions(value: Fraction, step: Fraction) -> None:
