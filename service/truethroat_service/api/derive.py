@@ -62,8 +62,14 @@ class Schema(MarshmallowSchema):
             return self.thorough(data, **kwargs)
 
     def thorough(self, data: Any, **kwargs: Any) -> Any:
-        """Load by marshmallow; raises ``ValidationError`` with every fault."""
-        return self._made(super().load(data, **kwargs))
+        """Load by marshmallow; raises ``ValidationError`` with every fault: of known fields first, then as sent."""
+        try:
+            loaded = super().load(data, **kwargs)
+        except ValidationError as error:
+            # Marshmallow finds unknown fields in a set, whose order is another in each process.
+            order = [*self.own_fields, *(data if isinstance(data, dict) else ()), "_schema"]
+            raise ValidationError({name: error.messages[name] for name in order if name in error.messages}) from error
+        return self._made(loaded)
 
     def quick(self, data: Any) -> Any:
         """Load what is sound, field by field as sent; raises ``ValidationError`` at the first fault."""
