@@ -161,7 +161,7 @@ def butt(throat: float, weld: PartialWeld, **more: Any) -> GrooveSizeRequest:
 )
 def test_a_depth_with_its_tolerance(form: Any, throat: float, depth: float, worst: float) -> None:
     """5.8 mm and 1 mm: 7 mm deep, 6 mm at worst. From two sides 4.2 and 1 mm each: 5.5 mm, 9 mm in all at worst."""
-    answer = groove_size(butt(throat, PartialWeld("partial", form, depth_step=0.5, depth_tolerance=1.0)))
+    answer = groove_size(butt(throat, PartialWeld("partial", form, depth_step=0.5, depth_tolerance=1.0))).wire()
     made = answer["preparation"]
     assert mm(answer["required"]["throat"]) == pytest.approx(throat)
     assert mm(made["depth"]) == pytest.approx(depth)
@@ -169,9 +169,9 @@ def test_a_depth_with_its_tolerance(form: Any, throat: float, depth: float, wors
     assert mm(made["land"]) == pytest.approx(20.0 - depth * (2 if form == "double-v" else 1))
     assert answer["utilisation"] == pytest.approx(throat / worst)
     # Setback and metal are those of the depth as specified.
-    nominal = groove_size(butt(depth * (2 if form == "double-v" else 1), PartialWeld("partial", form, depth_step=0.5)))[
-        "preparation"
-    ]
+    nominal = groove_size(
+        butt(depth * (2 if form == "double-v" else 1), PartialWeld("partial", form, depth_step=0.5))
+    ).wire()["preparation"]
     for name in ("depth", "setback", "area"):
         assert made[name]["value"] == pytest.approx(nominal[name]["value"])
     assert any("in the depth" in reason for reason in answer["reasons"])
@@ -180,7 +180,7 @@ def test_a_depth_with_its_tolerance(form: Any, throat: float, depth: float, wors
 def test_where_nothing_is_cut_the_depth_has_no_tolerance() -> None:
     """Proven penetration of 8 mm keeps 6 mm by itself, whatever a cut might fall short by."""
     weld = PartialWeld("partial", "single-v", penetration=Penetration(8.0, "proven"), depth_tolerance=1.0)
-    answer = groove_size(butt(6.0, weld))
+    answer = groove_size(butt(6.0, weld)).wire()
     assert mm(answer["preparation"]["depth"]) == 0.0
     assert mm(answer["preparation"]["throat"]) == pytest.approx(8.0)
     assert "Nothing is cut, so the depth's tolerance takes nothing off." in answer["reasons"]
@@ -200,7 +200,7 @@ def test_a_square_edge_that_is_chosen_has_no_tolerance() -> None:
         process="SMAW",
         position="1G",
     )
-    one, other = groove_size(plain), groove_size(with_weld(plain, depth_tolerance=1.0))
+    one, other = groove_size(plain).wire(), groove_size(with_weld(plain, depth_tolerance=1.0)).wire()
     assert one["preparation"]["form"] == other["preparation"]["form"] == "square"
     assert mm(one["preparation"]["throat"]) == mm(other["preparation"]["throat"]) == pytest.approx(3.175)
     assert "Nothing is cut, so the depth's tolerance takes nothing off." in other["reasons"]
@@ -213,8 +213,8 @@ def test_a_square_edge_that_is_chosen_has_no_tolerance() -> None:
 )
 def test_a_wider_tolerance_never_cuts_less(request: GrooveSizeRequest, less: float, more: float) -> None:
     """The depth never falls as its tolerance grows, and at its worst keeps the throat and the least of each side."""
-    close = groove_size(with_weld(request, depth_tolerance=less))
-    wide = groove_size(with_weld(request, depth_tolerance=less + more))
+    close = groove_size(with_weld(request, depth_tolerance=less)).wire()
+    wide = groove_size(with_weld(request, depth_tolerance=less + more)).wire()
     if close["verdict"] != "enough":
         assert wide["verdict"] != "enough"
     if wide["verdict"] != "enough":

@@ -16,8 +16,6 @@ from ..application.filler_quantity import filler_quantity
 from ..application.filler_quantity.examples import EXAMPLES as FILLER_QUANTITY
 from ..application.grind_allowance import grind_allowance
 from ..application.grind_allowance.examples import EXAMPLES as GRIND_ALLOWANCE
-from ..application.groove_size import groove_size
-from ..application.groove_size.examples import EXAMPLES as GROOVE_SIZE
 from ..application.heat import heat
 from ..application.heat.examples import EXAMPLES as HEAT
 from ..application.joint_plan import joint_plan
@@ -31,7 +29,6 @@ from .schemas.crack_risk import CrackRiskSchema
 from .schemas.distortion import DistortionSchema
 from .schemas.filler_quantity import FillerQuantitySchema
 from .schemas.grind_allowance import GrindAllowanceSchema
-from .schemas.groove_size import GrooveSizeSchema
 from .schemas.heat import HeatSchema
 from .schemas.joint_plan import JointPlanSchema
 from .schemas.weld_group import WeldGroupSchema
@@ -120,18 +117,6 @@ TRANSITIONAL = (
             answer="GrindAllowanceAnswer",
         ),
         schema=GrindAllowanceSchema(),
-    ),
-    SimpleNamespace(
-        capability=SimpleNamespace(
-            use_case=groove_size,
-            operation="groove_size",
-            path="groove-size",
-            meaning="How much groove, plug or slot is enough, and the preparation it needs.",
-            summary="How much groove, plug or slot is enough.",
-            examples=GROOVE_SIZE,
-            answer="GrooveSizeAnswer",
-        ),
-        schema=GrooveSizeSchema(),
     ),
     SimpleNamespace(
         capability=SimpleNamespace(

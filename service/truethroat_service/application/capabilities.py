@@ -7,6 +7,8 @@ from typing import Any, get_args, get_type_hints
 from .core.answers import Answered
 from .fillet_size import fillet_size
 from .fillet_size.examples import EXAMPLES as FILLET_SIZE
+from .groove_size import groove_size
+from .groove_size.examples import EXAMPLES as GROOVE_SIZE
 
 
 @dataclass(frozen=True, slots=True)
@@ -45,5 +47,8 @@ class Capability:
         return (self.use_case.__doc__ or "").strip().partition("\n")[0]
 
 
-CAPABILITIES = (Capability(fillet_size, "Leg and throat of a fillet to specify.", FILLET_SIZE),)
+CAPABILITIES = (
+    Capability(fillet_size, "Leg and throat of a fillet to specify.", FILLET_SIZE),
+    Capability(groove_size, "How much groove, plug or slot is enough.", GROOVE_SIZE),
+)
 """Everything that can be asked, in the order of the document."""

@@ -13,6 +13,7 @@ from ..core.codes import Verdict
 from ..core.faults import Faults
 from ..core.remarks import Remarks
 from ..core.units import Units
+from ..core.wire import wire
 from ..joints import grooves
 from ..joints.rule_sets import rule_set
 from ..joints.seam_checks import check_finish, check_penetration, check_seam
@@ -176,7 +177,7 @@ def _result(request: BevelDepthRequest, need: _Need, units: Units) -> dict[str, 
         "deduction": units.length(need.deduction),
         "budget": made.dump(units),
         "area": units.area(cut.area),
-        "filler": grooves.deposited(cut.area, units),
+        "filler": wire(grooves.deposited(cut.area), units.system),
         "callout": _callout(request, need, made, units),
     }
 
@@ -227,7 +228,12 @@ def _alternatives(
         area = grooves.cut(request.form, request.angle, through, request.both, request.root_radius).area
         ways.append(("full-penetration", through, area))
     return [
-        {"do": do, "size": units.length(size), "area": units.area(area), "filler": grooves.deposited(area, units)}
+        {
+            "do": do,
+            "size": units.length(size),
+            "area": units.area(area),
+            "filler": wire(grooves.deposited(area), units.system),
+        }
         for do, size, area in sorted(ways, key=lambda way: way[2])
     ]
 

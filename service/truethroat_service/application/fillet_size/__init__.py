@@ -69,8 +69,7 @@ def fillet_size(request: FilletSizeRequest) -> Answered[FilletSizeAnswer]:
         losses = _root_losses(request, rules, faults)
         found = metals(rules, request.parts, request.filler, beta_w, request.hss_end, faults, remarks, request.process)
         faults.refuse()
-        if rules.family == "aisc":
-            filler_matching.remark_on_fillets(request.parts, request.filler, request.process, remarks)
+        filler_matching.remark_on_fillets(rules, request.parts, request.filler, request.process, remarks)
         request = _filled(request, rules)
         run = _run(request, rules, found, faults)
         fillets = _fillets(request, rules, found, losses, run)
@@ -95,7 +94,7 @@ def fillet_size(request: FilletSizeRequest) -> Answered[FilletSizeAnswer]:
 
 def _filled(request: FilletSizeRequest, rules: RuleSet) -> FilletSizeRequest:
     """Request with the defaults that hang on its rule set and units."""
-    size_by = request.size_by or ("throat" if rules.family == "en" else "leg")
+    size_by = request.size_by or rules.size_by
     step = request.size_step
     if step is None:
         step = INCH / 16 if request.common.units == "us" else 0.5 if size_by == "throat" else 1.0

@@ -1,6 +1,6 @@
 """Fields that requests of several capabilities have: the process, the position, thicknesses and small lengths."""
 
-from math import radians
+from math import pi, radians
 from typing import Annotated
 
 from ...reference.loader import POSITION_CODES, PROCESS_CODES
@@ -23,6 +23,7 @@ ANY_FORCE = Within(FORCE, most=FORCE_LIMIT, above=True)
 SIGNED_LINE_FORCE = Within(FORCE_PER_LENGTH, -LINE_LIMIT, most=LINE_LIMIT)
 PLATE_ANGLE = Within(ANGLE, radians(30), most=radians(150))
 WIDE_PLATE_ANGLE = Within(ANGLE, radians(10), most=radians(170))
+QUARTER_TURN = Within(ANGLE, most=pi / 2)
 GROOVE_ANGLE = Within(ANGLE, radians(5), most=radians(120))
 
 Process = Annotated[str, OneOf(PROCESS_CODES), "Process: AWS letters or ISO 4063 number."]

@@ -2,14 +2,13 @@
 
 from dataclasses import dataclass
 from math import pi
-from typing import Any
 
 from ...engine.formula import cite
 from ...engine.rule_set import Groove, RuleSet
 from ...practice import deposition, preparation
 from ...reference.loader import position as position_of
 from ...reference.loader import process as process_of
-from ..core.units import Units
+from ..core.shape import MassPerLength
 from .seams import GrooveForm
 
 
@@ -19,6 +18,13 @@ class Cut:
 
     setback: float
     area: float
+
+
+@dataclass(frozen=True, slots=True)
+class DepositedMetal:
+    """Deposited metal."""
+
+    mass_per_length: MassPerLength
 
 
 def coded(form: GrooveForm, angle: float, process: str | None, position: str | None) -> Groove:
@@ -57,10 +63,9 @@ def cut(form: GrooveForm, angle: float, depth: float, both: bool, root_radius: f
     return Cut(setback, sides * float(preparation.curved_area(beta=beta, r=r, H=straight, phi=phi)))
 
 
-def deposited(area: float, units: Units) -> dict[str, Any]:
+def deposited(area: float) -> DepositedMetal:
     """Deposited metal of an area, as carbon steel."""
-    mass = float(deposition.mass_per_length(rho=deposition.STEEL, A=area))
-    return {"mass_per_length": units.mass_per_length(mass)}
+    return DepositedMetal(float(deposition.mass_per_length(rho=deposition.STEEL, A=area)))
 
 
 def opening(form: GrooveForm, angle: float, depth: float) -> float:

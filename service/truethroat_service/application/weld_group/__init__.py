@@ -66,8 +66,7 @@ def weld_group(request: WeldGroupRequest) -> Answered[dict[str, Any]]:
         _check(request, rules, load, shape, faults)
         found_metals = metals(rules, request.parts, request.filler, beta_w, None, faults, remarks)
         faults.refuse()
-        if rules.family == "aisc":
-            filler_matching.remark_on_fillets(request.parts, request.filler, None, remarks)
+        filler_matching.remark_on_fillets(rules, request.parts, request.filler, None, remarks)
         request = _filled(request, rules)
         # An elastic resultant says nothing of how the welds strain together, so no directional increase goes with it.
         metal = replace(found_metals.weld, compatible=False)

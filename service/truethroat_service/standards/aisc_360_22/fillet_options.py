@@ -101,5 +101,8 @@ class AiscTensionMember:
 def aisc_options(method: Method) -> FilletOptions:
     """Rules that 360-22 has beyond those of every rule set."""
     return FilletOptions(
-        intermittent=AiscIntermittent(), concentric=AiscConcentric(), tension_member=AiscTensionMember(method)
+        intermittent=AiscIntermittent(),
+        concentric=AiscConcentric(),
+        tension_member=AiscTensionMember(method),
+        instantaneous_centre=True,
     )

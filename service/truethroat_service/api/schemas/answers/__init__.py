@@ -13,7 +13,6 @@ from . import (
     filler_quantity,
     fillet_size,
     finishing,
-    groove_size,
     heat,
     joint_plan,
     weld_group,
@@ -23,7 +22,6 @@ from .shapes import Json
 COMPONENTS: dict[str, Json] = {
     **common.COMPONENTS,
     **fillet_size.COMPONENTS,
-    **groove_size.COMPONENTS,
     **finishing.COMPONENTS,
     **weld_group.COMPONENTS,
     **as_welded.COMPONENTS,
