@@ -12,6 +12,7 @@ PIP := $(BIN)/python -m pip --disable-pip-version-check --quiet
 APP := truethroat_service.api:create_app()
 OPENAPI := $(BIN)/python -m truethroat_service.api.openapi_document
 DOCUMENT := openapi/openapi.json
+CLIENT := $(BIN)/python openapi/generate_client.py
 UV ?= uv
 PORT ?= 8000
 BIND ?= 127.0.0.1:$(PORT)
@@ -36,8 +37,9 @@ help: ## List the targets
 demo: $(VENV)/.service ## Run the demonstration: a hopper and its frame
 	$(BIN)/python tests/demonstration/hopper.py
 
-test: check ## Check, compare the OpenAPI document with the code, run every test with coverage
+test: check ## Check, compare the OpenAPI document with the code and the client with it, run every test with coverage
 	$(OPENAPI) --check $(DOCUMENT)
+	$(CLIENT) --check
 	$(BIN)/pytest --cov --cov-branch
 
 check: $(VENV)/.test ## Lint, formatting, types and the direction of imports
@@ -52,8 +54,9 @@ serve: $(VENV)/.service ## Serve on 127.0.0.1:8000 (PORT=... or BIND=... to chan
 bench: $(VENV)/.test ## Run the benchmarks
 	$(BIN)/python tests/benchmarks/run.py
 
-openapi: $(VENV)/.service ## Write the OpenAPI document from the code
+openapi: $(VENV)/.test ## Write the OpenAPI document from the code, and the client from the document
 	$(OPENAPI) $(DOCUMENT)
+	$(CLIENT)
 
 lock: ## Resolve both requirements files again (needs uv)
 	@command -v $(UV) >/dev/null || { echo 'make lock needs uv (set UV=... if it is not on the PATH)' >&2; exit 1; }

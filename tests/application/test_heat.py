@@ -8,9 +8,9 @@ import pytest
 from hypothesis import assume, given
 from hypothesis import strategies as st
 from scipy.optimize import brentq
+from tests.application.asked import heat
 
 from truethroat_service.application.core.faults import Refused
-from truethroat_service.application.heat import heat
 from truethroat_service.application.heat.cooling import Band
 from truethroat_service.application.heat.request import Arc, HeatRequest, SeamKind
 from truethroat_service.application.heat.steel import Composition, Equivalents

@@ -8,10 +8,10 @@ from typing import Any
 
 import pytest
 from hypothesis import strategies as st
+from tests.application.asked import joint_plan
 from tests.application.joints import given, hundredths, mm
 
 from truethroat_service.application.core.answers import Common
-from truethroat_service.application.joint_plan import joint_plan
 from truethroat_service.application.joint_plan.request import (
     JointPlanRequest,
     PlanForce,

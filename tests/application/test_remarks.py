@@ -7,13 +7,13 @@ from math import pi
 from typing import Any
 
 import pytest
+from tests.application.asked import fillet_size
 from tests.application.joints import AISC, EN, NONE, RULE_SETS, mm
 
 from truethroat_service.application.bevel_depth import bevel_depth
 from truethroat_service.application.bevel_depth.request import BevelDepthRequest
 from truethroat_service.application.core.answers import Common
 from truethroat_service.application.core.faults import Refused
-from truethroat_service.application.fillet_size import fillet_size
 from truethroat_service.application.fillet_size.request import FilletSizeRequest, Joint, SharedForce
 from truethroat_service.application.grind_allowance import grind_allowance
 from truethroat_service.application.grind_allowance.request import GrindAllowanceRequest

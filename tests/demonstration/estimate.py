@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from page import PAGE, folded, from_to, money
 from shop import PRICES
 
-from truethroat import Client, EstimateTotals, NumberBand, Quantity, QuantityBand, Weld
+from truethroat import Client, EstimateTotals, MoneyBand, Quantity, Weld, WorkingTimeBand
 
 #: One leg size more, by the unit legs are in.
 STEP = {"mm": 1.0, "in": 1 / 16}
@@ -43,19 +43,19 @@ def _compare(sized: EstimateTotals, up: EstimateTotals) -> None:
         saved.append(f"{from_to(_less(up.working_time, sized.working_time))} on the clock")
     if sized.cost is not None and up.cost is not None and sized.cost.total is not None and up.cost.total is not None:
         least, most = (getattr(up.cost.total, end) - getattr(sized.cost.total, end) for end in ("least", "most"))
-        saved.append(f"{money(NumberBand(least=least, most=most))} {sized.cost.currency}")
+        saved.append(f"{money(MoneyBand(least=least, most=most))} {sized.cost.currency}")
     text = (
         f"One size up on every fillet, 1 mm or 1/16 in of leg, would lay {up.deposited.value:.2f} {up.deposited.unit}"
     )
     print("\n" + "\n".join(folded(f"{text}: sized as asked for saves {', '.join(saved)}.", PAGE)))
 
 
-def _less(up: QuantityBand, sized: QuantityBand) -> QuantityBand:
+def _less(up: WorkingTimeBand, sized: WorkingTimeBand) -> WorkingTimeBand:
     """Difference end by end: both rest on the same rates."""
     least, most = (
         Quantity(one.value - other.value, one.unit) for one, other in ((up.least, sized.least), (up.most, sized.most))
     )
-    return QuantityBand(least=least, most=most)
+    return WorkingTimeBand(least=least, most=most)
 
 
 def _priced(name: str, took: EstimateTotals) -> None:

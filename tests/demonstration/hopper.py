@@ -29,13 +29,14 @@ from serving import NotStarted, service
 from shop import USUAL_WIRE, WIRES
 
 from truethroat import (
-    BevelDepth,
-    Budget,
+    BevelDepthAnswer,
     Client,
-    FilletSize,
+    Creditable,
+    FilletSizeAnswer,
     InvalidInput,
     Quantity,
     Remedy,
+    ThroatBudget,
     TruethroatError,
     Weld,
 )
@@ -294,7 +295,7 @@ def size(client: Client, row: Row) -> Line:
     return _sized(row, answer)
 
 
-def _sized(row: Row, answer: FilletSize) -> Line:
+def _sized(row: Row, answer: FilletSizeAnswer) -> Line:
     """Line of a fillet that can be made."""
     assert answer.specify is not None
     leg, throat = answer.specify.leg, answer.specify.throat
@@ -490,7 +491,7 @@ def _finish(row: Row) -> str:
     return f"{row['throat']} throat, {finish}"
 
 
-def _left(judged_on: str, budget: Budget) -> str:
+def _left(judged_on: str, budget: ThroatBudget | Creditable) -> str:
     """Throat left of what is required."""
     left = budget.remaining_worst_case if judged_on == "worst-case" else budget.remaining
     case = " at the worst" if judged_on == "worst-case" else ""
@@ -513,7 +514,7 @@ def _remedy(remedy: Remedy) -> str:
     }.get(remedy.do, remedy.do)
 
 
-def _cheapest(answer: BevelDepth) -> tuple[str, ...]:
+def _cheapest(answer: BevelDepthAnswer) -> tuple[str, ...]:
     """Way to the same throat that takes the least metal."""
     if not answer.alternatives:
         return ()

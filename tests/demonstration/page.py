@@ -6,7 +6,7 @@ import re
 from dataclasses import dataclass
 from textwrap import wrap
 
-from truethroat import NumberBand, Quantity, QuantityBand, Weld
+from truethroat import MassBand, MoneyBand, Quantity, Weld, WorkingTimeBand
 
 PAGE = 110
 
@@ -45,7 +45,7 @@ def short(quantity: Quantity | None) -> str:
     return str(quantity) if quantity.value * 64 % 1 == 0 else f"{quantity.value:.3f} {quantity.unit}"
 
 
-def from_to(span: QuantityBand | None) -> str:
+def from_to(span: MassBand | WorkingTimeBand | None) -> str:
     """Least and most, or the one where they are the same."""
     if span is None:
         return "-"
@@ -53,7 +53,7 @@ def from_to(span: QuantityBand | None) -> str:
     return f"{low if low == high else f'{low} to {high}'} {span.least.unit}"
 
 
-def money(span: NumberBand | None) -> str:
+def money(span: MoneyBand | None) -> str:
     """Money from least to most."""
     if span is None:
         return "-"

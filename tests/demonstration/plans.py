@@ -42,7 +42,7 @@ def _shop(request: Mapping[str, Any]) -> dict[str, Any]:
     member = request.get("intermittent")
     wire = ALSO.get(process, process)
     own: Mapping[str, Any] = WIRES.get(wire, {})
-    return {
+    all_there_is = {
         "basis": "load" if "load" in request else "throat" if "required_throat" in request else "full-strength",
         "deposition": own.get("deposition"),
         "operator_factor": own.get("operator_factor"),
@@ -54,6 +54,7 @@ def _shop(request: Mapping[str, Any]) -> dict[str, Any]:
         "prices": PRICES,
         "weights": WEIGHTS,
     }
+    return {name: value for name, value in all_there_is.items() if value is not None}
 
 
 def _asked(request: Mapping[str, Any]) -> str:

@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
+from typing import Any
 
-from truethroat import Prices, Weld
+from truethroat import Prices
 
-WIRES: dict[str, Weld] = {
+WIRES: dict[str, Mapping[str, Any]] = {
     "135": {
         "process": "GMAW",
         "filler": "ER70S-6",

@@ -5,7 +5,7 @@ from typing import Any
 from flask import Flask, Response
 
 from . import http, problems, resources
-from .openapi_document import document
+from .document import document
 from .settings import Settings
 
 

@@ -1,0 +1,2885 @@
+"""What the service answers, as frozen classes.
+
+Generated from openapi/openapi.json by openapi/generate_client.py: do not edit.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from typing import Literal, TypeAlias
+
+from truethroat.answer import Answer, Result
+from truethroat.quantity import Quantity
+
+__all__ = [
+    "Alternative",
+    "AngleBand",
+    "AngleBandLeftOut",
+    "AngleBandMethods",
+    "AngleLimits",
+    "AreaFigure",
+    "AreaPublishedRate",
+    "AsWeldedAnswer",
+    "BevelDepthAnswer",
+    "BevelDepthCallout",
+    "BreakTestAcceptance",
+    "BreakTestAnswer",
+    "BreakTestForce",
+    "BreakTestMoment",
+    "BreakTestPlate",
+    "BreakTestPlateBalance",
+    "BreakTestStandardCoupon",
+    "BreakTestThroat",
+    "Calculation",
+    "Caution",
+    "ConcentricGroup",
+    "CountedLength",
+    "CouponCheck",
+    "CrackFactor",
+    "CrackRiskAnswer",
+    "CrackRiskIndex",
+    "CrackRiskShape",
+    "Creditable",
+    "DepositedMetal",
+    "DepositionRatePublishedRate",
+    "DistortionAlternative",
+    "DistortionAlternativeAngular",
+    "DistortionAlternativeAngularRatio",
+    "DistortionAlternativeBowing",
+    "DistortionAlternativeBowingRatio",
+    "DistortionAlternativeEdgeLift",
+    "DistortionAlternativeEdgeLiftRatio",
+    "DistortionAlternativeLongitudinal",
+    "DistortionAlternativeLongitudinalRatio",
+    "DistortionAlternativeTransverse",
+    "DistortionAlternativeTransverseRatio",
+    "DistortionAnswer",
+    "DistortionWeld",
+    "EnergyBand",
+    "EstimateBasis",
+    "EstimateBasisDensity",
+    "EstimateGroup",
+    "EstimateTotals",
+    "FillerMetalEntry",
+    "FillerMetalsAnswer",
+    "FillerQuantityAnswer",
+    "FilletHeat",
+    "FilletHeatBead",
+    "FilletHeatOversize",
+    "FilletSize",
+    "FilletSizeAnswer",
+    "FilletStrength",
+    "FlangeWidth",
+    "FlowFigure",
+    "GasFlowPublishedRate",
+    "GrindAllowanceAnswer",
+    "GroovePreparation",
+    "GrooveSizeAnswer",
+    "GrooveSizeHoles",
+    "GrooveSizeHolesLimits",
+    "GrooveSizeRefused",
+    "GrooveSizeStrength",
+    "GrooveSizeTee",
+    "GrooveThroat",
+    "GroupPoint",
+    "GroupPointForce",
+    "HeatAnswer",
+    "HeatCarbonEquivalents",
+    "HeatCooling",
+    "HeatCoolingTransitionThickness",
+    "HeatEnergy",
+    "HeatHardness",
+    "HeatHardnessBand",
+    "HeatHardnessDueren",
+    "HeatHardnessYurioka",
+    "HeatLimits",
+    "HeatLimitsArcEnergy",
+    "HeatLimitsHeatInput",
+    "HeatLimitsTravelSpeed",
+    "IntermittentFillet",
+    "JointPlanAnswer",
+    "JointPlanRefused",
+    "LeastFillet",
+    "LeftOut",
+    "LengthBand",
+    "LengthBandLeftOut",
+    "LengthBandMethods",
+    "LengthLimits",
+    "LimitOfScope",
+    "MassBand",
+    "MaterialEntry",
+    "MaterialsAnswer",
+    "MoneyBand",
+    "OpenedAccount",
+    "OpenedAccountForce",
+    "OpenedAccountMoment",
+    "OpenedAccountThroat",
+    "Operand",
+    "Overweld",
+    "PackedFillet",
+    "PassCounts",
+    "PassCountsCounts",
+    "PlanCosts",
+    "PlanHold",
+    "PlanParts",
+    "PlannedWay",
+    "PositionEntry",
+    "PreheatAnswer",
+    "PreheatAwsD11",
+    "PreheatAwsD11Printed",
+    "PreheatMethodA",
+    "PreheatMethodB",
+    "PreheatSew088",
+    "PreparationEntry",
+    "PreparationsAnswer",
+    "ProcessEntry",
+    "ProcessesAnswer",
+    "Provenance",
+    "PublishedRate",
+    "PublishedRates",
+    "QualityLimit",
+    "QualitySetEntry",
+    "RateFigure",
+    "Remedy",
+    "RuleSetEntry",
+    "RuleSetName",
+    "RuleSetsAnswer",
+    "ServiceAnswer",
+    "ShareFigure",
+    "SpacingLimit",
+    "SpecifiedFilletSize",
+    "StrengthBand",
+    "TensionMemberStrength",
+    "ThroatAsWelded",
+    "ThroatBudget",
+    "TimeBand",
+    "ToleranceCheck",
+    "ToleranceCheckClasses",
+    "Verdict",
+    "VolumeBand",
+    "WeldAction",
+    "WeldBalance",
+    "WeldCallout",
+    "WeldCost",
+    "WeldEstimate",
+    "WeldEstimateParts",
+    "WeldGroupAnswer",
+    "WeldGroupCentre",
+    "WeldGroupLoadPerGroup",
+    "WeldGroupLoadPerGroupForce",
+    "WeldGroupLoadPerGroupMoment",
+    "WeldGroupProperties",
+    "WeldGroupPropertiesCentroid",
+    "WeldGroupStrength",
+    "WorkingStep",
+    "WorkingTimeBand",
+]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class Calculation(Answer):
+    """What every calculation answers."""
+
+    verdict: Verdict
+
+    reasons: tuple[str, ...]
+
+    cautions: tuple[Caution, ...]
+
+    provenance: Provenance
+
+    mark: str | None = None
+    """The request's own mark."""
+
+    working: tuple[WorkingStep, ...] | None = None
+    """Steps in the order computed, in engine units."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class FilletSizeAnswer(Calculation):
+    """Fillet to specify."""
+
+    required: FilletSize
+    """What the weld metal needs."""
+
+    minimum: FilletSize
+
+    maximum: FilletSize | None
+
+    specify: SpecifiedFilletSize | None
+
+    governs: Literal[
+        "load",
+        "minimum-size",
+        "minimum-length",
+        "root-gap",
+        "packing",
+        "full-strength",
+        "thin-part",
+        "base-metal",
+        "spacing",
+        "tension-member",
+        "flange",
+    ]
+
+    utilisation: float | None
+    """Greatest use made of weld or parts at the size specified, less its tolerance."""
+
+    strength: FilletStrength | None
+
+    length: CountedLength | None
+
+    z_loss: Quantity | None
+    """Throat lost at the root between plates below 60 deg, included in the leg."""
+
+    packing: PackedFillet | None
+
+    intermittent: IntermittentFillet | None
+
+    concentric: ConcentricGroup | None
+
+    balance: WeldBalance | None
+
+    tension_member: TensionMemberStrength | None
+
+    unstiffened_flange: FlangeWidth | None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class Caution(Result):
+    """What the figures rest on or leave out."""
+
+    code: Literal[
+        "accounts-differ",
+        "alternatives-not-sized",
+        "analyse-the-weld-metal",
+        "assumed-penetration",
+        "back-gouge",
+        "backing-left-in",
+        "base-metal-not-checked",
+        "below-minimum-throat",
+        "below-quick-chill-size",
+        "boron-hardens",
+        "categories-move",
+        "code-in-part",
+        "cold-steel",
+        "convexity-not-credited",
+        "corner-as-fillet",
+        "cost-incomplete",
+        "crater",
+        "depth-consistently-achieved",
+        "design-wall",
+        "designed-to-bear",
+        "elastic-method",
+        "end-returns",
+        "end-weld",
+        "estimate-for-planning",
+        "face-not-credited",
+        "face-not-given",
+        "face-width-not-given",
+        "face-width-not-known",
+        "factor-band",
+        "ferritic-only",
+        "flare-radius",
+        "flatness-by-width",
+        "full-size-length",
+        "fusion-not-read",
+        "gap-and-land",
+        "gap-taken-off",
+        "gaps-corrode",
+        "hardness-scatter",
+        "heat-affected-zone",
+        "heat-of-one-run",
+        "hollow-section",
+        "imperfections-not-summed",
+        "index-of-submerged-arc",
+        "intermittent",
+        "lap-overlap",
+        "later-edition",
+        "left-free",
+        "leg-from-energy",
+        "let-go",
+        "level-in-part",
+        "long-stiffener",
+        "low-hydrogen-needed",
+        "lower-beta-w",
+        "matching-by-strength",
+        "matching-filler-assumed",
+        "may-be-short",
+        "measured-penetration",
+        "metal-as-carbon-steel",
+        "method-a-reads-charts",
+        "national-least-throat",
+        "no-length",
+        "no-listed-preparation",
+        "no-rule-set",
+        "no-strength-claimed",
+        "no-undersize-at-girder-ends",
+        "nominal-strengths",
+        "not-a-listed-detail",
+        "not-all-timed",
+        "not-compared",
+        "not-for-service",
+        "one-method",
+        "one-side-without-backing",
+        "one-sided",
+        "other-standard",
+        "overmatched-filler",
+        "overwelded",
+        "packing",
+        "parts-not-checked",
+        "pitch-not-checked",
+        "preheat-short",
+        "proven-penetration",
+        "radius-needs-width",
+        "recalled-limit",
+        "room-temperature",
+        "root-bending-model",
+        "root-opening",
+        "rough-estimate",
+        "runs",
+        "seam-factors",
+        "second-hand-limits",
+        "shallow-bead",
+        "spacing-by-pitch",
+        "static-only",
+        "thinning",
+        "throat-to-finished-face",
+        "two-heat-inputs",
+        "undercut-not-given",
+        "undermatched-filler",
+        "weld-metal-cet-not-given",
+        "welding-alone",
+        "z-loss",
+    ]
+
+    text: str
+
+    source: str | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class FilletSize(Result):
+    """Size of a fillet."""
+
+    leg: Quantity
+
+    throat: Quantity
+
+    source: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class SpecifiedFilletSize(Result):
+    """Size to specify."""
+
+    leg: Quantity
+
+    throat: Quantity
+
+    source: str
+
+    passes: int | None
+    """Least number of passes."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class FilletStrength(Result):
+    """Design or allowable force per length of one weld, in the load's direction.
+
+    It is that of the size tried, less its tolerance.
+    """
+
+    weld: Quantity
+
+    base_metal: tuple[Quantity, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class CountedLength(Result):
+    """Length of one weld."""
+
+    given: Quantity
+
+    effective: Quantity
+
+    factor: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class PackedFillet(Result):
+    """Packing, and how it is welded."""
+
+    thickness: Quantity
+
+    added: Quantity
+    """To the leg, which reaches over it."""
+
+    welds: Literal["over-packing", "to-each-part"]
+    """One leg over the packing, or a weld of this size from each part to it."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class IntermittentFillet(Result):
+    """Intermittent fillet as asked for, and what would still do."""
+
+    segment: Quantity
+
+    gap: Quantity
+    """Clear gap on one side; text rounded down."""
+
+    pitch: Quantity
+    """From centre to centre; text rounded down."""
+
+    count: int | None
+    """Segments on one side, one at each end; null where the length is not known."""
+
+    even_gap: Quantity | None
+    """Gap that spaces them evenly."""
+
+    end_weld: Quantity
+    """Least length of the weld at each end."""
+
+    strength: Quantity | None
+    """Of one side, per length of the line."""
+
+    largest_gap: Quantity | None
+    """Gap at which the size specified still does."""
+
+    shortest_segment: Quantity | None
+    """Segment that still does at this gap."""
+
+    limits: tuple[SpacingLimit, ...]
+
+    callout: WeldCallout | None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class SpacingLimit(Result):
+    """One limit of an intermittent fillet."""
+
+    name: Literal["segment", "gap", "nearer-gap", "pitch"]
+
+    value: Quantity
+
+    bound: Literal["least", "most"]
+
+    allowed: Quantity
+
+    verdict: Literal["within", "short", "over"]
+
+    source: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class WeldCallout(Result):
+    """Weld as drawing text."""
+
+    iso_2553: str
+
+    aws_a2_4: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class ConcentricGroup(Result):
+    """Group along and across its force: plain sum, sum with the increase across (null where it is left out)."""
+
+    equivalent_length: Quantity
+    """Length along the force that is as strong."""
+
+    plain_sum: Quantity
+
+    weighted_sum: Quantity | None
+
+    counts: Literal["plain-sum", "weighted-sum"]
+
+    strength: Quantity
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class WeldBalance(Result):
+    """Two side welds balanced about a member's centroid, the first first."""
+
+    forces: tuple[Quantity, ...]
+
+    lengths: tuple[Quantity, ...]
+    """Shares of the length given."""
+
+    least_lengths: tuple[Quantity, ...] | None
+    """What the size specified needs."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class TensionMemberStrength(Result):
+    """Tension member held by longitudinal welds alone."""
+
+    shear_lag: float
+    """Factor U."""
+
+    effective_area: Quantity
+
+    by_yield: Quantity
+
+    by_rupture: Quantity
+
+    utilisation: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class FlangeWidth(Result):
+    """Plate on an unstiffened flange."""
+
+    share: float
+    """Factor k."""
+
+    effective_width: Quantity
+
+    least_width: Quantity
+    """Below it the flange must be stiffened."""
+
+    resistance: Quantity
+    """Of the plate over the width held."""
+
+    stiffen: bool
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class Provenance(Result):
+    """What the answer comes from."""
+
+    rule_set: str | None
+
+    clauses: tuple[str, ...]
+
+    editions: tuple[str, ...]
+
+    parameters: Mapping[str, float]
+
+    engine_version: str
+
+    api_version: str
+
+    fingerprint: str
+    """SHA-256 of the request in engine units with its defaults filled in."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class WorkingStep(Result):
+    """One step: a formula, what went in and what came out. A step's symbol is an argument of a later one."""
+
+    symbol: str
+
+    meaning: str
+
+    expression: str
+
+    with_: Mapping[str, Operand]
+
+    value: float | bool
+
+    unit: str
+
+    source: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class Operand(Result):
+    """Argument of a step."""
+
+    value: float | bool
+
+    unit: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class AsWeldedAnswer(Calculation):
+    """What a weld is worth as welded."""
+
+    throat: ThroatAsWelded
+
+    size: Quantity | None
+    """Leg of the largest equal-leg triangle inscribed; null of a butt."""
+
+    limits: tuple[QualityLimit, ...]
+
+    quality_kept: bool
+    """Whether every limit checked is kept."""
+
+    strength_left: float
+    """Worst-case throat over the required throat."""
+
+    overweld: Overweld | None
+    """Null of a butt."""
+
+    actions: tuple[WeldAction, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class WeldAction(Result):
+    """What to do with the weld."""
+
+    do: Literal[
+        "accept",
+        "close-gap",
+        "realign",
+        "gouge-and-reweld",
+        "add-root-pass",
+        "add-pass",
+        "fill-crater",
+        "dress-face",
+        "dress-root",
+        "dress-toe",
+        "repair-undercut",
+    ]
+
+    leg: Quantity | None = None
+    """Leg to weld up to, rounded up to the step."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class Overweld(Result):
+    """Metal against that of the flat equal-leg fillet required; negative where it is missing."""
+
+    metal_ratio: float
+
+    extra_area: Quantity
+
+    extra_mass: Quantity
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class QualityLimit(Result):
+    """One limit of the level or code, and how the weld stands against it."""
+
+    name: str
+
+    value: Quantity | None
+    """Worst by the gauge; null for what is there or not."""
+
+    allowed: Quantity | None
+    """Null where nothing is permitted, or without limit."""
+
+    extent: Quantity | None
+    """Length told; null where none was, or no length counts."""
+
+    extent_allowed: Quantity | None
+    """Length allowed; null where no length counts."""
+
+    verdict: Literal["within", "over", "under", "not-permitted"]
+
+    note: str
+
+    source: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class ThroatAsWelded(Result):
+    """Throat of a weld as welded: as drawn through its legs or thickness; less what is missing, and with all
+    penetration; with what is measured or proven; with what is proven, which strength and the verdict rest on;
+    that at the worst of the tolerances; and the one required.
+    """
+
+    theoretical: Quantity
+
+    physical: Quantity
+
+    creditable: Quantity
+
+    effective: Quantity
+
+    worst_case: Quantity
+
+    required: Quantity
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class BevelDepthCallout(Result):
+    """Preparation as drawing text."""
+
+    iso_2553: str
+
+    aws_a2_4: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class BevelDepthAnswer(Calculation):
+    """Preparation to cut."""
+
+    depth: Quantity | None
+
+    setback: Quantity | None
+
+    land: Quantity | None
+
+    deduction: Quantity
+
+    budget: ThroatBudget | None
+
+    area: Quantity | None
+
+    filler: DepositedMetal | None
+
+    callout: BevelDepthCallout | None
+
+    alternatives: tuple[Alternative, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class Alternative(Result):
+    """Another way to the same throat."""
+
+    do: str
+
+    size: Quantity
+
+    area: Quantity | None
+
+    filler: DepositedMetal | None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class DepositedMetal(Result):
+    """Deposited metal."""
+
+    mass_per_length: Quantity
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class ThroatBudget(Result):
+    """Contributions to the throat, adding up to as_welded, and what a finish leaves of it."""
+
+    theoretical: Quantity
+
+    prepared_depth: Quantity
+
+    deduction: Quantity
+
+    penetration: Quantity
+
+    face: Quantity
+
+    cap: Quantity
+
+    as_welded: Quantity
+
+    removed: Quantity
+
+    remaining: Quantity
+
+    remaining_worst_case: Quantity
+
+    remaining_root_sum_square: Quantity
+
+    required: Quantity
+
+    margin: Quantity
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class BreakTestThroat(Result):
+    """Throat under the finish and the notch, as given and by its tolerances."""
+
+    least: Quantity
+
+    nominal: Quantity
+
+    most: Quantity
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class BreakTestMoment(Result):
+    """Moment on the coupon: the root yields, the throat folds (both at its least), breaks, and breaks at the most."""
+
+    first_yield: Quantity
+
+    hinge: Quantity
+
+    breaking: Quantity
+
+    breaking_at_most: Quantity
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class BreakTestForce(Result):
+    """Force on the lever for each of them."""
+
+    first_yield: Quantity
+
+    hinge: Quantity
+
+    breaking: Quantity
+
+    breaking_at_most: Quantity
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class BreakTestPlateBalance(Result):
+    """Of an equal-leg fillet also its leg."""
+
+    throat: Quantity
+
+    leg: Quantity | None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class BreakTestPlate(Result):
+    """The thinner plate: what folds it, and the throat that breaks just as it does."""
+
+    moment: Quantity
+
+    force: Quantity
+
+    balance: BreakTestPlateBalance
+    """Of an equal-leg fillet also its leg."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class BreakTestStandardCoupon(Result):
+    """Coupon that the rules know."""
+
+    plate: Quantity
+
+    leg: Quantity
+
+    least_width: Quantity
+
+    welded_length: Quantity
+
+    specimen: Quantity
+
+    source: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class BreakTestAcceptance(Result):
+    """What the outcome is worth."""
+
+    verdict: Verdict
+
+    limits: tuple[CouponCheck, ...]
+
+    source: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class BreakTestAnswer(Calculation):
+    """What opens a coupon from its root, counting all the throat there is."""
+
+    throat: BreakTestThroat
+    """Throat under the finish and the notch, as given and by its tolerances."""
+
+    moment: BreakTestMoment
+    """Moment on the coupon: the root yields, the throat folds (both at its least), breaks, and breaks at the most."""
+
+    force: BreakTestForce
+    """Force on the lever for each of them."""
+
+    governs: Literal["weld", "plate"]
+
+    creditable: OpenedAccount
+    """Counting measured and proven penetration."""
+
+    strength: OpenedAccount
+    """Counting proven penetration alone, and no face height."""
+
+    plate: BreakTestPlate
+    """The thinner plate: what folds it, and the throat that breaks just as it does."""
+
+    length: Quantity
+    """Length left between side notches."""
+
+    fold: str
+    """Which way to fold it."""
+
+    checks: tuple[CouponCheck, ...]
+
+    standard_coupon: BreakTestStandardCoupon | None
+
+    acceptance: BreakTestAcceptance | None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class CouponCheck(Result):
+    """One dimension against its limit."""
+
+    name: str
+
+    value: Quantity
+
+    verdict: Literal["within", "out"]
+
+    source: str
+
+    least: Quantity | None = None
+
+    most: Quantity | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class OpenedAccountThroat(Result):
+    """Throat under the finish and the notch, as given and by its tolerances."""
+
+    least: Quantity
+
+    nominal: Quantity
+
+    most: Quantity
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class OpenedAccountMoment(Result):
+    """Moment on the coupon: the root yields, the throat folds (both at its least), breaks, and breaks at the most."""
+
+    first_yield: Quantity
+
+    hinge: Quantity
+
+    breaking: Quantity
+
+    breaking_at_most: Quantity
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class OpenedAccountForce(Result):
+    """Force on the lever for each of them."""
+
+    first_yield: Quantity
+
+    hinge: Quantity
+
+    breaking: Quantity
+
+    breaking_at_most: Quantity
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class OpenedAccount(Result):
+    """What one account of the throat takes to open."""
+
+    verdict: Verdict
+
+    throat: OpenedAccountThroat
+    """Throat under the finish and the notch, as given and by its tolerances."""
+
+    moment: OpenedAccountMoment
+    """Moment on the coupon: the root yields, the throat folds (both at its least), breaks, and breaks at the most."""
+
+    force: OpenedAccountForce
+    """Force on the lever for each of them."""
+
+    governs: Literal["weld", "plate"]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class CrackRiskShape(Result):
+    """Shape of the bead."""
+
+    width: Quantity
+
+    depth: Quantity
+
+    width_to_depth: float
+
+    least_width_to_depth: float
+    """Under it the risk is high."""
+
+    target_width_to_depth: float
+    """Width over depth that a bead of this joint is aimed at, at most."""
+
+    pass_ratio: float | None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class CrackRiskIndex(Result):
+    """Units of crack susceptibility of the weld metal."""
+
+    ucs: float
+
+    carbon_counted: float
+    """A smaller share than 0.08 % is raised to it."""
+
+    critical: float
+    """From here on a bead of this joint and shape is likely to crack."""
+
+    high_resistance_below: float
+
+    low_resistance_above: float
+
+    sulphur_and_phosphorus: float
+    """Together, weight %."""
+
+    most_sulphur_and_phosphorus: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class CrackRiskAnswer(Calculation):
+    """Risk of cracks in a pass; the verdict is the worst grade."""
+
+    shape: CrackRiskShape | None
+
+    index: CrackRiskIndex | None
+
+    least_sizes: tuple[LeastFillet, ...]
+
+    factors: tuple[CrackFactor, ...]
+
+    left_out: tuple[LeftOut, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class LeftOut(Result):
+    """A field that is null, by its path, and what it needs."""
+
+    field: str
+
+    reason: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class CrackFactor(Result):
+    """One reason to expect a crack, or none."""
+
+    name: Literal["shape", "pass-shape", "composition", "sulphur-and-phosphorus", "face", "size", "crater"]
+
+    grade: Literal["low", "raised", "high"]
+
+    reason: str
+
+    change: str | None
+
+    source: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class LeastFillet(Result):
+    """Least fillet by one rule that guards against quick chill."""
+
+    rule: str
+
+    leg: Quantity
+
+    throat: Quantity
+
+    enough: bool | None
+
+    source: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class DistortionWeld(Result):
+    """The weld metal."""
+
+    area: Quantity
+    """Of one weld."""
+
+    welds: int
+
+    welded_share: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class DistortionAnswer(Calculation):
+    """How a joint shrinks and turns."""
+
+    transverse: LengthBand
+    """Shrinkage across the weld."""
+
+    longitudinal: LengthBand
+    """Shortening along the weld."""
+
+    angular: AngleBand
+    """Turn of the joint left free; of a flange, of each of its halves."""
+
+    edge_lift: LengthBand
+    """Lift of each edge of a flange."""
+
+    bowing: LengthBand
+    """Bow of the member at the middle of its length."""
+
+    restrained_angular: AngleBand | None
+    """Turn of the joint as it is held."""
+
+    weld: DistortionWeld
+    """The weld metal."""
+
+    iso_13920: tuple[ToleranceCheck, ...]
+
+    alternatives: tuple[DistortionAlternative, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class DistortionAlternativeTransverseRatio(Result):
+    """By the methods that cover both."""
+
+    low: float
+
+    high: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class DistortionAlternativeTransverse(Result):
+    """Least and greatest of the methods."""
+
+    low: Quantity
+
+    high: Quantity
+
+    ratio: DistortionAlternativeTransverseRatio | None
+    """Over that of the joint asked about; null where no method covers both."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class DistortionAlternativeLongitudinalRatio(Result):
+    """By the methods that cover both."""
+
+    low: float
+
+    high: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class DistortionAlternativeLongitudinal(Result):
+    """Least and greatest of the methods."""
+
+    low: Quantity
+
+    high: Quantity
+
+    ratio: DistortionAlternativeLongitudinalRatio | None
+    """Over that of the joint asked about; null where no method covers both."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class DistortionAlternativeEdgeLiftRatio(Result):
+    """By the methods that cover both."""
+
+    low: float
+
+    high: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class DistortionAlternativeEdgeLift(Result):
+    """Least and greatest of the methods."""
+
+    low: Quantity
+
+    high: Quantity
+
+    ratio: DistortionAlternativeEdgeLiftRatio | None
+    """Over that of the joint asked about; null where no method covers both."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class DistortionAlternativeBowingRatio(Result):
+    """By the methods that cover both."""
+
+    low: float
+
+    high: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class DistortionAlternativeBowing(Result):
+    """Least and greatest of the methods."""
+
+    low: Quantity
+
+    high: Quantity
+
+    ratio: DistortionAlternativeBowingRatio | None
+    """Over that of the joint asked about; null where no method covers both."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class DistortionAlternativeAngularRatio(Result):
+    """By the methods that cover both."""
+
+    low: float
+
+    high: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class DistortionAlternativeAngular(Result):
+    """Least and greatest of the methods."""
+
+    low: Quantity
+
+    high: Quantity
+
+    ratio: DistortionAlternativeAngularRatio | None
+    """Over that of the joint asked about; null where no method covers both."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class DistortionAlternative(Result):
+    """Another way to weld the joint."""
+
+    do: Literal["over", "double-sided", "intermittent", "bevelled"]
+
+    metal_ratio: float
+    """Metal over that of the joint asked about."""
+
+    strength_ratio: float
+    """Throat, times the share welded, over that of the joint asked about."""
+
+    transverse: DistortionAlternativeTransverse | None
+
+    longitudinal: DistortionAlternativeLongitudinal | None
+
+    edge_lift: DistortionAlternativeEdgeLift | None
+
+    bowing: DistortionAlternativeBowing | None
+
+    angular: DistortionAlternativeAngular | None
+
+    steps: int | None = None
+
+    leg: Quantity | None = None
+
+    root_opening: Quantity | None = None
+
+    depth: Quantity | None = None
+    """Depth of the preparation on each side."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class ToleranceCheckClasses(Result):
+    """Plus or minus of one class."""
+
+    class_: str
+
+    tolerance: Quantity
+
+    rise: float | None = None
+    """Tangent of the angle."""
+
+    printed_rise: float | None = None
+    """Rise as the table prints it, rounded; both must be kept."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class ToleranceCheck(Result):
+    """One estimate against every class of its table, on the upper end of its band."""
+
+    quantity: str
+
+    nominal: Quantity
+
+    value: Quantity
+
+    classes: tuple[ToleranceCheckClasses, ...]
+
+    keeps: str | None
+    """Tightest class kept; null when none is."""
+
+    asked: str | None
+
+    verdict: Literal["within", "out"] | None
+
+    table: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class AngleBandMethods(Result):
+    """What one method gives."""
+
+    method: str
+
+    value: Quantity
+
+    source: str
+
+    sureness: str
+    """How it came to us."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class AngleBandLeftOut(Result):
+    """Method that does not cover the joint."""
+
+    method: str
+
+    reason: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class AngleBand(Result):
+    """An angle by several methods."""
+
+    low: Quantity | None
+
+    high: Quantity | None
+    """Null, as low is, where no method covers the joint."""
+
+    methods: tuple[AngleBandMethods, ...]
+
+    left_out: tuple[AngleBandLeftOut, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class LengthBandMethods(Result):
+    """What one method gives."""
+
+    method: str
+
+    value: Quantity
+
+    source: str
+
+    sureness: str
+    """How it came to us."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class LengthBandLeftOut(Result):
+    """Method that does not cover the joint."""
+
+    method: str
+
+    reason: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class LengthBand(Result):
+    """A length by several methods."""
+
+    low: Quantity | None
+
+    high: Quantity | None
+    """Null, as low is, where no method covers the joint."""
+
+    methods: tuple[LengthBandMethods, ...]
+
+    left_out: tuple[LengthBandLeftOut, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class FillerQuantityAnswer(Calculation):
+    """Weld metal, consumable, passes, hours, gas, energy and cost."""
+
+    welds: tuple[WeldEstimate, ...]
+
+    totals: EstimateTotals
+
+    groups: tuple[EstimateGroup, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class EstimateGroup(Result):
+    """Sums of one filler with one process."""
+
+    filler: str | None
+
+    process: str | None
+
+    count: int
+
+    length: Quantity
+
+    deposited: Quantity
+    """Weld metal, excess and all."""
+
+    consumable: MassBand | None
+    """What to buy."""
+
+    arc_time: WorkingTimeBand | None
+    """While the arc burns."""
+
+    working_time: WorkingTimeBand | None
+    """On the clock."""
+
+    gas: VolumeBand | None
+    """Shielding gas while the arc burns."""
+
+    energy: EnergyBand | None
+    """From the mains."""
+
+    cost: WeldCost | None
+    """At the caller's prices; null without any."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class WeldCost(Result):
+    """Cost by its parts; a part without a price is null and not in the total."""
+
+    currency: str
+
+    labour: MoneyBand | None
+
+    consumable: MoneyBand | None
+
+    gas: MoneyBand | None
+
+    power: MoneyBand | None
+
+    total: MoneyBand | None
+    """Null where a part that has a price cannot be told."""
+
+    counts: tuple[str, ...]
+    """Parts that have a price."""
+
+    missing: tuple[str, ...]
+    """Those of them that cannot be told."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class MoneyBand(Result):
+    """From least to most; the same where nothing was assumed."""
+
+    least: float
+
+    most: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class EnergyBand(Result):
+    """From least to most; the same where nothing was assumed."""
+
+    least: Quantity
+
+    most: Quantity
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class VolumeBand(Result):
+    """From least to most; the same where nothing was assumed."""
+
+    least: Quantity
+
+    most: Quantity
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class WorkingTimeBand(Result):
+    """From least to most; the same where nothing was assumed."""
+
+    least: Quantity
+
+    most: Quantity
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class MassBand(Result):
+    """From least to most; the same where nothing was assumed."""
+
+    least: Quantity
+
+    most: Quantity
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class EstimateTotals(Result):
+    """Sums; null where one of the summands is not known."""
+
+    count: int
+
+    length: Quantity
+
+    deposited: Quantity
+    """Weld metal, excess and all."""
+
+    consumable: MassBand | None
+    """What to buy."""
+
+    arc_time: WorkingTimeBand | None
+    """While the arc burns."""
+
+    working_time: WorkingTimeBand | None
+    """On the clock."""
+
+    gas: VolumeBand | None
+    """Shielding gas while the arc burns."""
+
+    energy: EnergyBand | None
+    """From the mains."""
+
+    cost: WeldCost | None
+    """At the caller's prices; null without any."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class WeldEstimateParts(Result):
+    """Part of the section."""
+
+    part: str
+
+    area: Quantity
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class WeldEstimate(Result):
+    """Estimate of one entry, in the order of the request."""
+
+    kind: str
+    """Kind of its shape."""
+
+    filler: str | None
+
+    process: str | None
+
+    area: Quantity
+    """Section as described, before its excess."""
+
+    parts: tuple[WeldEstimateParts, ...]
+    """They add up to the area; that of a hollow face is negative."""
+
+    length: Quantity
+    """Of all its welds."""
+
+    mass_per_length: Quantity
+    """Excess and all."""
+
+    deposited: Quantity
+    """Weld metal, excess and all."""
+
+    consumable: MassBand | None
+    """What to buy."""
+
+    arc_time: WorkingTimeBand | None
+    """While the arc burns."""
+
+    working_time: WorkingTimeBand | None
+    """On the clock."""
+
+    gas: VolumeBand | None
+    """Shielding gas while the arc burns."""
+
+    energy: EnergyBand | None
+    """From the mains."""
+
+    cost: WeldCost | None
+    """At the caller's prices; null without any."""
+
+    passes: PassCounts | None
+
+    rests_on: EstimateBasis
+
+    mark: str | None = None
+    """The entry's own mark."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class EstimateBasisDensity(Result):
+    """Of the weld metal."""
+
+    value: Quantity
+
+    source: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class EstimateBasis(Result):
+    """What an estimate rests on; null where nothing says it."""
+
+    density: EstimateBasisDensity
+    """Of the weld metal."""
+
+    efficiency: ShareFigure | None
+
+    deposition_rate: RateFigure | None
+
+    operator_factor: ShareFigure | None
+
+    gas_flow: FlowFigure | None
+
+    bead_area: AreaFigure | None
+
+    source_efficiency: ShareFigure | None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class ShareFigure(Result):
+    """Figure, and who says so."""
+
+    least: float
+
+    most: float
+
+    source: str
+    """"given", or a publication."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class AreaFigure(Result):
+    """Figure, and who says so."""
+
+    least: Quantity
+
+    most: Quantity
+
+    source: str
+    """"given", or a publication."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class FlowFigure(Result):
+    """Figure, and who says so."""
+
+    least: Quantity
+
+    most: Quantity
+
+    source: str
+    """"given", or a publication."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class RateFigure(Result):
+    """Figure, and who says so."""
+
+    least: Quantity
+
+    most: Quantity
+
+    source: str
+    """"given", or a publication."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class PassCountsCounts(Result):
+    """One way to count."""
+
+    by: Literal["single-pass-limit", "pass-thickness", "layers", "bead-area", "handbook"]
+
+    least: int
+
+    most: int
+
+    source: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class PassCounts(Result):
+    """Passes, from least to most, and every way they were counted."""
+
+    least: int
+
+    most: int
+
+    counts: tuple[PassCountsCounts, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class GrindAllowanceAnswer(Calculation):
+    """What may be ground off, and what must stay."""
+
+    budget: ThroatBudget
+
+    allowance: Quantity
+    """Most that may come off along the throat line, from the face as welded."""
+
+    leave: Quantity | None
+
+    largest_radius: Quantity | None
+
+    remedies: tuple[Remedy, ...]
+
+    judged_on: Literal["nominal", "worst-case"]
+
+    creditable: Creditable
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class Creditable(Result):
+    """A budget that counts only what is measured or proven and what the code credits, with what follows from it."""
+
+    theoretical: Quantity
+
+    prepared_depth: Quantity
+
+    deduction: Quantity
+
+    penetration: Quantity
+
+    face: Quantity
+
+    cap: Quantity
+
+    as_welded: Quantity
+
+    removed: Quantity
+
+    remaining: Quantity
+
+    remaining_worst_case: Quantity
+
+    remaining_root_sum_square: Quantity
+
+    required: Quantity
+
+    margin: Quantity
+
+    verdict: Verdict
+
+    allowance: Quantity
+    """Most that may come off along the throat line, from the face as welded."""
+
+    leave: Quantity | None
+
+    largest_radius: Quantity | None
+
+    remedies: tuple[Remedy, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class Remedy(Result):
+    """What would keep the throat."""
+
+    do: Literal["bevel", "leave-face", "smaller-radius", "weld-second-side"]
+
+    remaining: Quantity
+
+    counts: tuple[str, ...]
+
+    depth: Quantity | None = None
+
+    face_height: Quantity | None = None
+
+    radius: Quantity | None = None
+
+    throat: Quantity | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class GrooveSizeStrength(Result):
+    """Design or allowable force per length of the joint, in the load's direction."""
+
+    weld: Quantity | None
+    """Null where the parts rule."""
+
+    base_metal: tuple[Quantity, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class GrooveSizeRefused(Result):
+    """Detail that does not fit."""
+
+    id: str | None
+
+    ref: str
+
+    why: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class GrooveSizeHolesLimits(Result):
+    """Null where none is ruled."""
+
+    least_width: Quantity | None
+
+    largest_width: Quantity | None
+
+    longest: Quantity | None
+
+    least_filling: Quantity | None
+
+    least_leg: Quantity | None
+
+    largest_leg: Quantity | None
+
+    least_pitch: Quantity | None
+
+    least_pitch_along: Quantity | None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class GrooveSizeHoles(Result):
+    """Plugs, slots, or fillets all round holes or slots."""
+
+    width: Quantity
+
+    length: Quantity
+
+    filling: Quantity | None
+    """Null of a fillet."""
+
+    leg: Quantity | None
+    """Of a fillet."""
+
+    throat: Quantity | None
+    """Of a fillet."""
+
+    centre_line: Quantity | None
+    """Effective length of a fillet."""
+
+    area: Quantity
+    """Effective area of one."""
+
+    strength: Quantity
+    """Of one, in shear."""
+
+    needed: int
+
+    count: int
+
+    limits: GrooveSizeHolesLimits
+    """Null where none is ruled."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class GrooveSizeTee(Result):
+    """Whether a T-butt counts as full strength."""
+
+    throats_together: Quantity
+
+    thickness: Quantity
+
+    unwelded: Quantity
+
+    largest_unwelded: Quantity
+
+    full_strength: bool
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class GrooveSizeAnswer(Calculation):
+    """Groove, flare, plug or slot weld to specify."""
+
+    required: GrooveThroat | None
+    """What the weld metal needs."""
+
+    minimum: GrooveThroat | None
+
+    specify: GrooveThroat | None
+
+    governs: Literal["load", "full-strength", "full-penetration", "minimum-throat", "base-metal", "preparation"]
+
+    utilisation: float | None
+
+    strength: GrooveSizeStrength | None
+
+    preparation: GroovePreparation | None
+
+    preparations: tuple[GroovePreparation, ...]
+    """Those that fit the joint: enough ones first, least metal first."""
+
+    refused: tuple[GrooveSizeRefused, ...]
+    """Details of the standard that do not fit the joint, and why."""
+
+    holes: GrooveSizeHoles | None
+
+    tee: GrooveSizeTee | None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class GroovePreparation(Result):
+    """Preparation as it would be made, one value chosen where its detail allows a range."""
+
+    id: str | None
+    """Id of /v1/preparations; null for a groove by its form alone."""
+
+    ref: str
+    """The standard's own reference."""
+
+    standard: str | None
+
+    form: str
+
+    root: str
+    """How the root is made."""
+
+    angle: Quantity | None
+    """Included; of a bevel or J that of its one face."""
+
+    gap: Quantity
+
+    land: Quantity | None
+
+    depth: Quantity | None
+    """Cut from each side."""
+
+    setback: Quantity | None
+    """On each edge that is cut."""
+
+    deduction: Quantity
+    """Taken off the depth of each side."""
+
+    throat: Quantity
+    """All sides together."""
+
+    area: Quantity
+    """Metal deposited, without a cap."""
+
+    filler: DepositedMetal
+
+    enough: bool
+
+    why: str | None
+    """What it lacks; null where it is enough."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class GrooveThroat(Result):
+    """Size of a groove."""
+
+    throat: Quantity
+    """All sides together; of a minimum, of each side."""
+
+    depth: Quantity | None
+    """Depth cut from each side; null where none is cut to depth."""
+
+    source: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class HeatEnergy(Result):
+    """Both conventions."""
+
+    arc_energy: Quantity | None
+    """Without k: AWS D1.1, ASME IX."""
+
+    heat_input: Quantity | None
+    """With k: EN 1011-1."""
+
+    efficiency: float | None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class HeatCoolingTransitionThickness(Result):
+    """Thickness over which heat flows in three dimensions."""
+
+    least: Quantity
+
+    most: Quantity
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class HeatCooling(Result):
+    """Cooling time t8/5."""
+
+    time: TimeBand
+
+    flow: Literal["two-dimensional", "three-dimensional", "between"] | None
+
+    transition_thickness: HeatCoolingTransitionThickness | None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class HeatLimitsHeatInput(Result):
+    """."""
+
+    least: Quantity
+
+    most: Quantity
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class HeatLimitsArcEnergy(Result):
+    """."""
+
+    least: Quantity
+
+    most: Quantity
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class HeatLimitsTravelSpeed(Result):
+    """."""
+
+    least: Quantity
+
+    most: Quantity
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class HeatLimits(Result):
+    """What keeps the cooling time in the window."""
+
+    heat_input: HeatLimitsHeatInput
+
+    arc_energy: HeatLimitsArcEnergy | None
+
+    travel_speed: HeatLimitsTravelSpeed | None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class HeatCarbonEquivalents(Result):
+    """Of the parent."""
+
+    ce: float | None
+
+    cet: float | None
+
+    pcm: float | None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class HeatHardnessDueren(Result):
+    """Hardness HV10 by one model, at the slowest and the fastest cooling, and of pure structures."""
+
+    least: float
+
+    most: float
+
+    martensite: float
+
+    bainite: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class HeatHardnessYurioka(Result):
+    """Hardness HV10 by one model, at the slowest and the fastest cooling, and of pure structures."""
+
+    least: float
+
+    most: float
+
+    martensite: float
+
+    bainite: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class HeatHardnessBand(Result):
+    """Both models, with 50 HV on either side."""
+
+    least: float
+
+    most: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class HeatHardness(Result):
+    """Hardness HV10 beside the weld."""
+
+    dueren: HeatHardnessDueren
+    """Hardness HV10 by one model, at the slowest and the fastest cooling, and of pure structures."""
+
+    yurioka: HeatHardnessYurioka
+    """Hardness HV10 by one model, at the slowest and the fastest cooling, and of pure structures."""
+
+    band: HeatHardnessBand
+    """Both models, with 50 HV on either side."""
+
+    limit: float | None
+
+    standing: Literal["within", "over", "open"] | None
+
+    source: str | None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class HeatAnswer(Calculation):
+    """Heat of a pass."""
+
+    energy: HeatEnergy | None
+
+    cooling: HeatCooling | None
+
+    limits: HeatLimits | None
+
+    carbon_equivalents: HeatCarbonEquivalents
+    """Of the parent."""
+
+    preheat: PreheatAnswer
+
+    hardness: HeatHardness | None
+
+    fillet: FilletHeat | None
+
+    left_out: tuple[LeftOut, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class FilletHeatBead(Result):
+    """What the deposition rate lays."""
+
+    area: Quantity
+
+    leg: Quantity
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class FilletHeatOversize(Result):
+    """The leg laid against the leg required."""
+
+    required_arc_energy: Quantity
+
+    heat_ratio: float
+    """Arc energy of the leg laid over that of the leg required."""
+
+    cooling_time_required: TimeBand | None
+
+    cooling_time_laid: TimeBand | None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class FilletHeat(Result):
+    """Leg of a single-pass fillet against arc energy."""
+
+    usual_leg: Quantity | None
+    """Leg that this arc energy usually lays."""
+
+    bead: FilletHeatBead | None
+
+    usual_arc_energy: Quantity | None
+    """Arc energy that the leg usually takes."""
+
+    oversize: FilletHeatOversize | None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class TimeBand(Result):
+    """Times between which the true one lies."""
+
+    least: Quantity
+
+    most: Quantity
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class PreheatMethodA(Result):
+    """EN 1011-2 method A, as far as it is no chart."""
+
+    hydrogen_scale: Literal["A", "B", "C", "D", "E"]
+
+    without_preheat_to: Quantity | None
+
+    free_of_preheat: bool | None
+
+    source: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class PreheatMethodB(Result):
+    """EN 1011-2 method B."""
+
+    temperature: Quantity
+
+    met: bool
+    """Whether the plate is that warm when the pass begins."""
+
+    source: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class PreheatSew088(Result):
+    """SEW 088, method B with two other constants."""
+
+    temperature: Quantity
+
+    met: bool
+    """Whether the plate is that warm when the pass begins."""
+
+    source: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class PreheatAwsD11Printed(Result):
+    """The row as printed in both units; they are not conversions."""
+
+    fahrenheit: Quantity
+
+    celsius: Quantity
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class PreheatAwsD11(Result):
+    """AWS D1.1, by category and thickest part."""
+
+    temperature: Quantity
+
+    met: bool
+    """Whether the plate is that warm when the pass begins."""
+
+    source: str
+
+    category: str
+
+    printed: PreheatAwsD11Printed
+    """The row as printed in both units; they are not conversions."""
+
+    thickest_part: Quantity
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class PreheatAnswer(Result):
+    """Preheat by each rule that the request gives enough for."""
+
+    method_a: PreheatMethodA | None
+
+    method_b: PreheatMethodB | None
+
+    sew_088: PreheatSew088 | None
+
+    aws_d1_1: PreheatAwsD11 | None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class JointPlanRefused(Result):
+    """A way that does not keep the rules."""
+
+    way: Literal[
+        "fillet-one-side",
+        "fillet-both-sides",
+        "fillet-intermittent",
+        "partial-groove",
+        "partial-groove-and-fillet",
+        "full-penetration",
+        "square-edge",
+        "face-left",
+        "bevelled-edge",
+        "half-open-corner",
+        "open-corner",
+        "fillet-inside",
+    ]
+
+    why: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class JointPlanAnswer(Calculation):
+    """Every way to make one joint."""
+
+    recommended: (
+        Literal[
+            "fillet-one-side",
+            "fillet-both-sides",
+            "fillet-intermittent",
+            "partial-groove",
+            "partial-groove-and-fillet",
+            "full-penetration",
+            "square-edge",
+            "face-left",
+            "bevelled-edge",
+            "half-open-corner",
+            "open-corner",
+            "fillet-inside",
+        ]
+        | None
+    )
+    """The first of the ways; null where none keeps the rules."""
+
+    compared_by: tuple[Literal["filler", "time", "heat", "distortion"], ...]
+    """Costs with weight that are known of every way."""
+
+    quality: Literal["iso-5817-b", "iso-5817-c", "iso-5817-d", "aws-d1-1-2020"] | None
+
+    ways: tuple[PlannedWay, ...]
+    """Best first."""
+
+    refused: tuple[JointPlanRefused, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class PlannedWay(Result):
+    """A way that keeps the rules."""
+
+    way: Literal[
+        "fillet-one-side",
+        "fillet-both-sides",
+        "fillet-intermittent",
+        "partial-groove",
+        "partial-groove-and-fillet",
+        "full-penetration",
+        "square-edge",
+        "face-left",
+        "bevelled-edge",
+        "half-open-corner",
+        "open-corner",
+        "fillet-inside",
+    ]
+
+    size: str
+    """What to weld and cut, in words."""
+
+    rank: int
+    """Equal scores share one."""
+
+    score: float
+    """Weighted mean of its costs, each over the least of any way."""
+
+    dominated_by: tuple[
+        Literal[
+            "fillet-one-side",
+            "fillet-both-sides",
+            "fillet-intermittent",
+            "partial-groove",
+            "partial-groove-and-fillet",
+            "full-penetration",
+            "square-edge",
+            "face-left",
+            "bevelled-edge",
+            "half-open-corner",
+            "open-corner",
+            "fillet-inside",
+        ],
+        ...,
+    ]
+    """Ways no worse in anything and better in something."""
+
+    costs: PlanCosts
+
+    budget: ThroatBudget | None
+
+    chance_short: float | None
+
+    hold: PlanHold
+
+    verdicts: Mapping[str, Verdict]
+    """Verdict of each single resource asked."""
+
+    left_out: tuple[LeftOut, ...]
+    """Resources that had no answer, and why."""
+
+    parts: PlanParts | None
+    """Null where the request did not ask for it."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class PlanParts(Result):
+    """Answers of the single resources, as each gives it; null where a way has no use for one."""
+
+    fillet_size: FilletSizeAnswer | None
+
+    groove_size: GrooveSizeAnswer | None
+
+    bevel_depth: BevelDepthAnswer | None
+
+    grind_allowance: GrindAllowanceAnswer | None
+
+    filler_quantity: FillerQuantityAnswer | None
+
+    heat: HeatAnswer | None
+
+    distortion: DistortionAnswer | None
+
+    crack_risk: CrackRiskAnswer | None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class PlanHold(Result):
+    """What each weld is held to; null where the way or the quality set has none."""
+
+    least_leg: Quantity | None
+
+    least_throat: Quantity | None
+
+    most_convexity: Quantity | None
+
+    most_reinforcement: Quantity | None
+
+    leave_face_height: Quantity | None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class PlanCosts(Result):
+    """What a way takes; null where it cannot be told."""
+
+    filler: Quantity | None
+    """Weld metal."""
+
+    time: Quantity | None
+    """On the clock, at most."""
+
+    heat: Quantity | None
+    """Arc energy put into the joint."""
+
+    distortion: Quantity | None
+    """Angular change, at most."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class WeldGroupPropertiesCentroid(Result):
+    """From the origin of the group."""
+
+    x: Quantity
+
+    y: Quantity
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class WeldGroupProperties(Result):
+    """One group as lines of unit throat: its length, centroid, and second moments about it."""
+
+    length: Quantity
+
+    centroid: WeldGroupPropertiesCentroid
+    """From the origin of the group."""
+
+    i_x: Quantity
+
+    i_y: Quantity
+
+    i_xy: Quantity
+
+    j: Quantity
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class WeldGroupLoadPerGroupForce(Result):
+    """Along each axis."""
+
+    x: Quantity
+
+    y: Quantity
+
+    z: Quantity
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class WeldGroupLoadPerGroupMoment(Result):
+    """About each axis."""
+
+    x: Quantity
+
+    y: Quantity
+
+    z: Quantity
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class WeldGroupLoadPerGroup(Result):
+    """Load of one group, through its centroid."""
+
+    force: WeldGroupLoadPerGroupForce
+    """Along each axis."""
+
+    moment: WeldGroupLoadPerGroupMoment
+    """About each axis."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class WeldGroupCentre(Result):
+    """Instantaneous centre; null for the elastic method or a translation."""
+
+    x: Quantity
+
+    y: Quantity
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class WeldGroupStrength(Result):
+    """Strength of all groups at the size given, or else at the next step up, as its shortest run counts."""
+
+    factor: float
+    """Multiple of the load that is carried."""
+
+    force: Quantity
+    """Force carried along the load."""
+
+    moment: Quantity
+    """Moment about z carried with it."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class WeldGroupAnswer(Calculation):
+    """Size and strength of a weld group."""
+
+    properties: WeldGroupProperties
+    """One group as lines of unit throat: its length, centroid, and second moments about it."""
+
+    load_per_group: WeldGroupLoadPerGroup
+    """Load of one group, through its centroid."""
+
+    method: Literal["elastic", "instantaneous-centre"]
+
+    critical: GroupPoint | None
+
+    points: tuple[GroupPoint, ...]
+    """Ends of every line; elastic method only."""
+
+    centre: WeldGroupCentre | None
+
+    required: FilletSize
+
+    minimum: FilletSize
+
+    specify: FilletSize | None
+
+    utilisation: float | None
+
+    strength: WeldGroupStrength
+    """Strength of all groups at the size given, or else at the next step up, as its shortest run counts."""
+
+    equivalent_force: Quantity
+    """Force per length at the critical point, or along a weld that is used as much."""
+
+    efficiency: float
+    """Share of the strength of the same length loaded along itself."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class GroupPointForce(Result):
+    """Along each axis."""
+
+    x: Quantity
+
+    y: Quantity
+
+    z: Quantity
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class GroupPoint(Result):
+    """Point of a group and the force per length on its weld."""
+
+    x: Quantity
+
+    y: Quantity
+
+    force: GroupPointForce
+    """Along each axis."""
+
+    resultant: Quantity
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class ServiceAnswer(Answer):
+    """What this service is."""
+
+    service: str
+
+    service_version: str
+
+    api_version: str
+
+    engine_version: str
+
+    rule_sets: tuple[RuleSetName, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class RuleSetName(Result):
+    """Rule set by its id."""
+
+    id: str
+
+    title: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class RuleSetsAnswer(Answer):
+    """Rule sets, and quality sets, with their clauses and limits."""
+
+    rule_sets: tuple[RuleSetEntry, ...]
+
+    quality_sets: tuple[QualitySetEntry, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class RuleSetEntry(Result):
+    """Rule set."""
+
+    id: str
+
+    title: str
+
+    editions: tuple[str, ...]
+
+    clauses: tuple[str, ...]
+
+    parameters: Mapping[str, float]
+
+    limits: tuple[LimitOfScope, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class LimitOfScope(Result):
+    """Limit of scope."""
+
+    text: str
+
+    source: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class QualitySetEntry(Result):
+    """Quality level or code that a weld as made is held to."""
+
+    id: str
+
+    title: str
+
+    editions: tuple[str, ...]
+
+    clauses: tuple[str, ...]
+
+    limits: tuple[LimitOfScope, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class MaterialsAnswer(Answer):
+    """Base metals."""
+
+    materials: tuple[MaterialEntry, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class MaterialEntry(Result):
+    """Base metal with its strengths by thickness, over ... up to and including."""
+
+    id: str
+
+    standard: str
+
+    family: str
+
+    form: str
+
+    beta_w: float | None
+
+    source: str
+
+    bands: tuple[StrengthBand, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class StrengthBand(Result):
+    """Strengths over a range of thickness."""
+
+    thickness_over: Quantity
+
+    thickness_to: Quantity | None
+
+    yield_strength: Quantity
+
+    tensile_strength: Quantity
+
+    welded_yield_strength: Quantity | None
+
+    welded_tensile_strength: Quantity | None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class FillerMetalsAnswer(Answer):
+    """Filler metals."""
+
+    filler_metals: tuple[FillerMetalEntry, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class FillerMetalEntry(Result):
+    """Filler metal."""
+
+    id: str
+
+    standard: str
+
+    family: str
+
+    tensile_strength: Quantity
+
+    matches: str
+
+    source: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class ProcessesAnswer(Answer):
+    """Processes and positions, with every code each answers to."""
+
+    processes: tuple[ProcessEntry, ...]
+
+    positions: tuple[PositionEntry, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class ProcessEntry(Result):
+    """Process."""
+
+    id: str
+
+    title: str
+
+    iso_4063: tuple[str, ...]
+
+    source: str
+
+    rates: PublishedRates
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class PublishedRates(Result):
+    """What publications say it takes; an estimate spans the usual ones."""
+
+    efficiency: tuple[PublishedRate, ...]
+
+    deposition_rate: tuple[DepositionRatePublishedRate, ...]
+
+    operator_factor: tuple[PublishedRate, ...]
+
+    gas_flow: tuple[GasFlowPublishedRate, ...]
+
+    bead_area: tuple[AreaPublishedRate, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class PublishedRate(Result):
+    """Figure of one publication."""
+
+    setting: str
+    """What it was found with."""
+
+    least: float
+
+    most: float
+
+    typical: float | None
+
+    usual: bool
+    """Whether an estimate that lacks the figure spans it."""
+
+    source: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class DepositionRatePublishedRate(Result):
+    """Figure of one publication."""
+
+    setting: str
+    """What it was found with."""
+
+    least: Quantity
+
+    most: Quantity
+
+    typical: Quantity | None
+
+    usual: bool
+    """Whether an estimate that lacks the figure spans it."""
+
+    source: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class GasFlowPublishedRate(Result):
+    """Figure of one publication."""
+
+    setting: str
+    """What it was found with."""
+
+    least: Quantity
+
+    most: Quantity
+
+    typical: Quantity | None
+
+    usual: bool
+    """Whether an estimate that lacks the figure spans it."""
+
+    source: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class AreaPublishedRate(Result):
+    """Figure of one publication."""
+
+    setting: str
+    """What it was found with."""
+
+    least: Quantity
+
+    most: Quantity
+
+    typical: Quantity | None
+
+    usual: bool
+    """Whether an estimate that lacks the figure spans it."""
+
+    source: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class PositionEntry(Result):
+    """Position."""
+
+    id: str
+
+    title: str
+
+    orientation: str
+
+    equivalents: tuple[str, ...]
+
+    source: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class PreparationsAnswer(Answer):
+    """Preparations of grooves."""
+
+    preparations: tuple[PreparationEntry, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class PreparationEntry(Result):
+    """Preparation, with the limits it holds in; null where the standard sets none."""
+
+    id: str
+
+    ref: str
+    """The standard's own reference."""
+
+    standard: str
+
+    joints: tuple[str, ...]
+
+    penetration: str
+
+    form: str
+
+    root: str
+    """How the root is welded."""
+
+    thickness: LengthLimits
+
+    angle: AngleLimits | None
+
+    gap: LengthLimits | None
+
+    gap_share_of_thickness: float | None
+
+    land: LengthLimits | None
+
+    processes: tuple[str, ...]
+
+    orientations: tuple[str, ...]
+
+    source: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class LengthLimits(Result):
+    """Limits; null where there is none."""
+
+    least: Quantity | None
+
+    most: Quantity | None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class AngleLimits(Result):
+    """Limits; null where there is none."""
+
+    least: Quantity | None
+
+    most: Quantity | None
+
+
+Verdict: TypeAlias = Literal[
+    "enough",
+    "short",
+    "short-if-flush",
+    "cannot-be-reached",
+    "full-penetration-needed",
+    "over",
+    "estimated",
+    "within",
+    "too-fast",
+    "too-slow",
+    "low",
+    "raised",
+    "high",
+    "within-tolerance",
+    "out-of-tolerance",
+    "opens-by-hand",
+    "may-open-by-hand",
+    "does-not-open-by-hand",
+    "plate-bends-first",
+    "accepted",
+    "rejected",
+]
