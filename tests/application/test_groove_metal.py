@@ -9,11 +9,11 @@ import pytest
 import shapely
 from hypothesis import assume
 from shapely import LineString, Point, affinity
+from tests.application.asked import groove_size
 from tests.application.grooves import flares, partial, whole
 from tests.application.joints import given, mm
 from tests.practice.drawings import half_groove
 
-from truethroat_service.application.groove_size import groove_size
 from truethroat_service.application.groove_size.request import GrooveSizeRequest
 
 ROOT_RADIUS = {"j": 10.0, "u": 6.0}
@@ -46,7 +46,7 @@ def _gap(one: dict[str, Any], thickness: float, filled: float) -> Any:
 @given(request=whole())
 def test_metal_of_a_full_penetration(request: GrooveSizeRequest) -> None:
     """Every preparation that fits has the area of its section, and 36 mm2 where it is gouged from behind."""
-    answer = groove_size(request).wire()
+    answer = groove_size(request)
     for one in answer["preparations"]:
         gouged = 36.0 if one["root"] == "back-gouge" else 0.0
         metal = _gap(one, request.through, request.through / (2 if one["form"].startswith("double-") else 1)).area
@@ -59,7 +59,7 @@ def test_metal_of_a_full_penetration(request: GrooveSizeRequest) -> None:
 @given(request=partial("single-bevel", "double-bevel", "single-v", "double-v", "single-j", "double-j", "single-u"))
 def test_metal_of_a_partial_penetration(request: GrooveSizeRequest) -> None:
     """The groove chosen has the area of its section with its gap filled as deep as it is cut, and leaves its land."""
-    one = groove_size(request).wire()["preparation"]
+    one = groove_size(request)["preparation"]
     assume(one is not None and mm(one["depth"]) > 0.0)
     metal = shapely.union(_section(one, request.through), _gap(one, request.through, mm(one["depth"])))
     fillet = request.weld.reinforcing_fillet  # type: ignore[union-attr]
@@ -73,7 +73,7 @@ def test_metal_of_a_partial_penetration(request: GrooveSizeRequest) -> None:
 @given(request=partial("single-bevel", fillet=True))
 def test_throat_to_the_finished_face(request: GrooveSizeRequest) -> None:
     """With a fillet on its face the throat is the distance of the root to the drawn face, less the deduction."""
-    one = groove_size(request).wire()["preparation"]
+    one = groove_size(request)["preparation"]
     assume(one is not None)
     depth, leg = mm(one["depth"]), request.weld.reinforcing_fillet  # type: ignore[union-attr]
     # Part 1 is the plane y = 0, the flush face x = 0, the root lies in part 2; the face bends where the fillet ends.
@@ -85,7 +85,7 @@ def test_throat_to_the_finished_face(request: GrooveSizeRequest) -> None:
 @given(request=flares("flare-bevel", "flare-v"))
 def test_metal_of_a_flare_groove(request: GrooveSizeRequest) -> None:
     """Between a drawn circle and the plane it touches, up to the face; twice that between two circles."""
-    [one] = groove_size(request).wire()["preparations"]
+    [one] = groove_size(request)["preparations"]
     radius, below = request.weld.radius, request.weld.below_flush  # type: ignore[union-attr]
     corner = shapely.box(0, 0, radius, radius - below)
     metal = corner.difference(Point(radius, 0).buffer(radius, quad_segs=512)).area

@@ -8,13 +8,13 @@ from typing import Any
 import pytest
 from hypothesis import assume
 from hypothesis import strategies as st
+from tests.application.asked import groove_size
 from tests.application.grooves import flares, partial, whole, with_weld
 from tests.application.joints import AISC, EN, given, mm
 
 from truethroat_service.application.bevel_depth import bevel_depth
 from truethroat_service.application.bevel_depth.request import BevelDepthRequest
 from truethroat_service.application.core.answers import Common
-from truethroat_service.application.groove_size import groove_size
 from truethroat_service.application.groove_size.request import (
     GrooveForce,
     GrooveJoint,
@@ -43,7 +43,7 @@ def scaled(request: GrooveSizeRequest, factor: float) -> GrooveSizeRequest:
 @given(request=partial(*CUT))
 def test_the_depth_specified_carries_and_a_step_less_does_not(request: GrooveSizeRequest) -> None:
     """What is specified has the throat required and the least of each side; a step less depth has not, or is none."""
-    answer = groove_size(request).wire()
+    answer = groove_size(request)
     if answer["verdict"] != "enough":
         assert (answer["specify"], answer["preparation"]) == (None, None)
         return
@@ -61,7 +61,7 @@ def test_the_depth_specified_carries_and_a_step_less_does_not(request: GrooveSiz
 @given(request=partial(*CUT), factor=st.integers(101, 300))
 def test_throat_grows_with_the_load(request: GrooveSizeRequest, factor: int) -> None:
     """The throat required goes as the load, and what is specified never falls."""
-    one, more = groove_size(request).wire(), groove_size(scaled(request, factor / 100)).wire()
+    one, more = groove_size(request), groove_size(scaled(request, factor / 100))
     assert mm(more["required"]["throat"]) == pytest.approx(mm(one["required"]["throat"]) * factor / 100)
     if one["verdict"] == more["verdict"] == "enough":
         assert mm(more["specify"]["depth"]) >= mm(one["specify"]["depth"])
@@ -72,8 +72,8 @@ def test_throat_grows_with_the_load(request: GrooveSizeRequest, factor: int) -> 
 @given(request=partial(*CUT))
 def test_a_deeper_groove_is_never_weaker(request: GrooveSizeRequest) -> None:
     """Twice the step is no less depth, throat and strength."""
-    one = groove_size(request).wire()
-    more = groove_size(with_weld(request, depth_step=2 * request.weld.depth_step)).wire()  # type: ignore[union-attr]
+    one = groove_size(request)
+    more = groove_size(with_weld(request, depth_step=2 * request.weld.depth_step))  # type: ignore[union-attr]
     assume(one["verdict"] == more["verdict"] == "enough")
     assert mm(more["specify"]["depth"]) >= mm(one["specify"]["depth"])
     assert more["strength"]["weld"]["value"] >= one["strength"]["weld"]["value"] * (1 - CLOSE)
@@ -82,8 +82,8 @@ def test_a_deeper_groove_is_never_weaker(request: GrooveSizeRequest) -> None:
 @given(request=st.one_of(partial(*CUT), whole(), flares("flare-bevel", "flare-v")))
 def test_units_change_nothing_but_the_text(request: GrooveSizeRequest) -> None:
     """In inches the answer has the same verdict, fingerprint and lengths, the step aside."""
-    metric = groove_size(request).wire()
-    inches = groove_size(replace(request, common=Common(units="us"))).wire()
+    metric = groove_size(request)
+    inches = groove_size(replace(request, common=Common(units="us")))
     assert inches["provenance"]["fingerprint"] == metric["provenance"]["fingerprint"]
     for same in ("verdict", "governs", "utilisation"):
         assert inches[same] == metric[same]
@@ -96,15 +96,15 @@ def test_units_change_nothing_but_the_text(request: GrooveSizeRequest) -> None:
 @given(request=partial(*CUT, rules=AISC[0]))
 def test_allowable_strength_is_design_strength_over_one_and_a_half(request: GrooveSizeRequest) -> None:
     """AISC 360-22 ties phi and Omega at 1.5, to half a per cent in print: the load over 1.5 needs as much throat."""
-    by_lrfd = groove_size(request).wire()
-    by_asd = groove_size(replace(scaled(request, 1 / 1.5), rule_set=AISC[1])).wire()
+    by_lrfd = groove_size(request)
+    by_asd = groove_size(replace(scaled(request, 1 / 1.5), rule_set=AISC[1]))
     assert mm(by_asd["required"]["throat"]) == pytest.approx(mm(by_lrfd["required"]["throat"]), rel=0.005)
 
 
 @given(request=partial(*SINGLE))
 def test_the_depth_handed_to_bevel_depth_keeps_the_throat(request: GrooveSizeRequest) -> None:
     """Asked for the throat specified, bevel-depth cuts just as deep by the same rules."""
-    answer = groove_size(request).wire()
+    answer = groove_size(request)
     assume(answer["verdict"] == "enough" and request.joint.kind == "butt")
     made = answer["preparation"]
     cut = bevel_depth(
@@ -128,12 +128,12 @@ def test_the_depth_handed_to_bevel_depth_keeps_the_throat(request: GrooveSizeReq
 @given(request=partial(*CUT), depth=st.integers(1, 30).map(lambda tenths: tenths / 10))
 def test_only_proven_penetration_counts(request: GrooveSizeRequest, depth: float) -> None:
     """Assumed and measured penetration change nothing; proven replaces the deduction and is not added to it."""
-    plain = groove_size(request).wire()
+    plain = groove_size(request)
     for by in ("assumed", "measured"):
-        fused = groove_size(with_weld(request, penetration=Penetration(depth, by))).wire()
+        fused = groove_size(with_weld(request, penetration=Penetration(depth, by)))
         assert fused["preparations"] == plain["preparations"]
         assert f"{by}-penetration" in [caution["code"] for caution in fused["cautions"]]
-    proven = groove_size(with_weld(request, penetration=Penetration(depth, "proven"))).wire()
+    proven = groove_size(with_weld(request, penetration=Penetration(depth, "proven")))
     made = proven["preparation"]
     assume(made is not None)
     sides = 2 if made["form"].startswith("double-") else 1
@@ -146,8 +146,8 @@ def test_only_proven_penetration_counts(request: GrooveSizeRequest, depth: float
 def test_shear_either_way_is_alike(request: GrooveSizeRequest, flipped: str) -> None:
     """Which way the shear runs changes nothing."""
     load: Any = request.load
-    other = groove_size(replace(request, load=replace(load, **{flipped: -getattr(load, flipped)}))).wire()
-    one = groove_size(request).wire()
+    other = groove_size(replace(request, load=replace(load, **{flipped: -getattr(load, flipped)})))
+    one = groove_size(request)
     for field in ("verdict", "required", "specify", "utilisation", "strength"):
         assert other[field] == one[field]
 
@@ -155,7 +155,7 @@ def test_shear_either_way_is_alike(request: GrooveSizeRequest, flipped: str) -> 
 @given(request=whole())
 def test_full_penetration_rests_on_the_parts(request: GrooveSizeRequest) -> None:
     """No strength of the weld's own, and use made of the weaker part alone decides."""
-    answer = groove_size(request).wire()
+    answer = groove_size(request)
     assert answer["strength"]["weld"] is None
     load: Any = request.load
     size = (load.normal**2 + load.transverse**2 + load.longitudinal**2) ** 0.5
@@ -185,11 +185,11 @@ def test_holes_needed_carry_the_force_and_one_less_does_not(rules: str, force: f
         load=GrooveForce(force),
         filler=Filler(tensile_strength=482.0) if rules in AISC else None,
     )
-    answer = groove_size(request).wire()
+    answer = groove_size(request)
     needed = answer["holes"]["needed"]
     assert answer["utilisation"] <= 1.0 + CLOSE
     if needed > 1:
-        short = groove_size(replace(request, weld=replace(weld, count=needed - 1))).wire()
+        short = groove_size(replace(request, weld=replace(weld, count=needed - 1)))
         assert short["utilisation"] > 1.0
         assert short["verdict"] == "short"
 
@@ -211,7 +211,7 @@ def test_a_single_slot_is_named_so(force: float, said: str) -> None:
         load=GrooveForce(force),
         filler=Filler(tensile_strength=482.0),
     )
-    assert said in " ".join(groove_size(request).wire()["reasons"])
+    assert said in " ".join(groove_size(request)["reasons"])
 
 
 def test_one_side_in_tension_is_cautioned() -> None:
@@ -230,7 +230,7 @@ def test_one_side_in_tension_is_cautioned() -> None:
     )
 
     def codes(asked: GrooveSizeRequest) -> list[str]:
-        return [caution["code"] for caution in groove_size(asked).wire()["cautions"]]
+        return [caution["code"] for caution in groove_size(asked)["cautions"]]
 
     assert "one-sided" in codes(request)
     assert "one-sided" not in codes(replace(request, load=ForceComponents(-500.0)))

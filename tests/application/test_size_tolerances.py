@@ -7,11 +7,10 @@ from math import pi, sqrt
 
 import pytest
 from hypothesis import strategies as st
-from tests.application.asked import fillet_size
+from tests.application.asked import fillet_size, groove_size
 from tests.application.joints import given, hundredths, mm
 
 from truethroat_service.application.fillet_size.request import FilletSizeRequest, Joint, SharedForce
-from truethroat_service.application.groove_size import groove_size
 from truethroat_service.application.groove_size.request import GrooveForce, GrooveJoint, GrooveSizeRequest, PartialWeld
 from truethroat_service.application.joints.metals import Filler, Part
 
@@ -64,10 +63,7 @@ def test_a_depth_covers_its_tolerance() -> None:
     """
     stress = 0.80 * 0.60 * 70 * 6.894757
     assert 2000 / stress == pytest.approx(8.633, abs=1e-3)
-    plain, loose = (
-        groove_size(GROOVE).wire(),
-        groove_size(replace(GROOVE, weld=replace(GROOVE.weld, depth_tolerance=1.0))).wire(),
-    )
+    plain, loose = groove_size(GROOVE), groove_size(replace(GROOVE, weld=replace(GROOVE.weld, depth_tolerance=1.0)))
     assert mm(plain["preparation"]["depth"]) == pytest.approx(8.64)
     assert mm(loose["preparation"]["depth"]) == pytest.approx(9.64)
     assert mm(loose["preparation"]["throat"]) == pytest.approx(8.64)
@@ -83,8 +79,7 @@ def test_a_wider_tolerance_never_asks_for_less(first: float, more: float, force:
     assert legs == sorted(legs)
     assert all(sized["utilisation"] <= 1.0 + 1e-9 for sized in fillets if sized["utilisation"] is not None)
     grooves = [
-        groove_size(replace(GROOVE, weld=replace(GROOVE.weld, depth_tolerance=off))).wire()
-        for off in (first, first + more)
+        groove_size(replace(GROOVE, weld=replace(GROOVE.weld, depth_tolerance=off))) for off in (first, first + more)
     ]
     depths = [sized["preparation"]["depth"]["value"] for sized in grooves if sized["preparation"] is not None]
     assert depths == sorted(depths)

@@ -8,12 +8,11 @@ from typing import Any
 
 import pytest
 from hypothesis import strategies as st
-from tests.application.asked import fillet_size
+from tests.application.asked import fillet_size, groove_size
 from tests.application.grooves import partial, with_weld
 from tests.application.joints import AISC, EN, RULE_SETS, fillets, given, hundredths, mm
 
 from truethroat_service.application.fillet_size.request import FilletSizeRequest, Joint, Packing, SharedForce
-from truethroat_service.application.groove_size import groove_size
 from truethroat_service.application.groove_size.request import GrooveForce, GrooveJoint, GrooveSizeRequest, PartialWeld
 from truethroat_service.application.joints.metals import Filler, Part
 from truethroat_service.application.joints.seams import Penetration
@@ -161,7 +160,7 @@ def butt(throat: float, weld: PartialWeld, **more: Any) -> GrooveSizeRequest:
 )
 def test_a_depth_with_its_tolerance(form: Any, throat: float, depth: float, worst: float) -> None:
     """5.8 mm and 1 mm: 7 mm deep, 6 mm at worst. From two sides 4.2 and 1 mm each: 5.5 mm, 9 mm in all at worst."""
-    answer = groove_size(butt(throat, PartialWeld("partial", form, depth_step=0.5, depth_tolerance=1.0))).wire()
+    answer = groove_size(butt(throat, PartialWeld("partial", form, depth_step=0.5, depth_tolerance=1.0)))
     made = answer["preparation"]
     assert mm(answer["required"]["throat"]) == pytest.approx(throat)
     assert mm(made["depth"]) == pytest.approx(depth)
@@ -169,9 +168,9 @@ def test_a_depth_with_its_tolerance(form: Any, throat: float, depth: float, wors
     assert mm(made["land"]) == pytest.approx(20.0 - depth * (2 if form == "double-v" else 1))
     assert answer["utilisation"] == pytest.approx(throat / worst)
     # Setback and metal are those of the depth as specified.
-    nominal = groove_size(
-        butt(depth * (2 if form == "double-v" else 1), PartialWeld("partial", form, depth_step=0.5))
-    ).wire()["preparation"]
+    nominal = groove_size(butt(depth * (2 if form == "double-v" else 1), PartialWeld("partial", form, depth_step=0.5)))[
+        "preparation"
+    ]
     for name in ("depth", "setback", "area"):
         assert made[name]["value"] == pytest.approx(nominal[name]["value"])
     assert any("in the depth" in reason for reason in answer["reasons"])
@@ -180,7 +179,7 @@ def test_a_depth_with_its_tolerance(form: Any, throat: float, depth: float, wors
 def test_where_nothing_is_cut_the_depth_has_no_tolerance() -> None:
     """Proven penetration of 8 mm keeps 6 mm by itself, whatever a cut might fall short by."""
     weld = PartialWeld("partial", "single-v", penetration=Penetration(8.0, "proven"), depth_tolerance=1.0)
-    answer = groove_size(butt(6.0, weld)).wire()
+    answer = groove_size(butt(6.0, weld))
     assert mm(answer["preparation"]["depth"]) == 0.0
     assert mm(answer["preparation"]["throat"]) == pytest.approx(8.0)
     assert "Nothing is cut, so the depth's tolerance takes nothing off." in answer["reasons"]
@@ -200,7 +199,7 @@ def test_a_square_edge_that_is_chosen_has_no_tolerance() -> None:
         process="SMAW",
         position="1G",
     )
-    one, other = groove_size(plain).wire(), groove_size(with_weld(plain, depth_tolerance=1.0)).wire()
+    one, other = groove_size(plain), groove_size(with_weld(plain, depth_tolerance=1.0))
     assert one["preparation"]["form"] == other["preparation"]["form"] == "square"
     assert mm(one["preparation"]["throat"]) == mm(other["preparation"]["throat"]) == pytest.approx(3.175)
     assert "Nothing is cut, so the depth's tolerance takes nothing off." in other["reasons"]
@@ -213,8 +212,8 @@ def test_a_square_edge_that_is_chosen_has_no_tolerance() -> None:
 )
 def test_a_wider_tolerance_never_cuts_less(request: GrooveSizeRequest, less: float, more: float) -> None:
     """The depth never falls as its tolerance grows, and at its worst keeps the throat and the least of each side."""
-    close = groove_size(with_weld(request, depth_tolerance=less)).wire()
-    wide = groove_size(with_weld(request, depth_tolerance=less + more)).wire()
+    close = groove_size(with_weld(request, depth_tolerance=less))
+    wide = groove_size(with_weld(request, depth_tolerance=less + more))
     if close["verdict"] != "enough":
         assert wide["verdict"] != "enough"
     if wide["verdict"] != "enough":

@@ -6,13 +6,12 @@ from dataclasses import replace
 from math import pi, radians, sin, sqrt
 
 import pytest
-from tests.application.asked import as_welded, fillet_size
+from tests.application.asked import as_welded, fillet_size, groove_size
 from tests.application.joints import mm
 
 from truethroat_service.application.as_welded.request import FilletReadings, Required
 from truethroat_service.application.core.faults import Refused
 from truethroat_service.application.fillet_size.request import BalancedForce, FilletSizeRequest, Joint, SharedForce
-from truethroat_service.application.groove_size import groove_size
 from truethroat_service.application.groove_size.request import GrooveJoint, GrooveSizeRequest, TeeButt
 from truethroat_service.application.joints.metals import Filler, Part
 from truethroat_service.application.joints.seams import Penetration
@@ -124,9 +123,9 @@ def test_a_t_butt_counts_as_full_strength_only_with_the_filler_of_a_full_penetra
         filler=Filler(tensile_strength=400.0),
     )
     with pytest.raises(Refused, match="490 MPa or more"):
-        groove_size(tee).wire()
-    assert groove_size(replace(tee, filler=Filler(tensile_strength=500.0))).wire()["verdict"] == "enough"
-    unnamed = groove_size(replace(tee, filler=None)).wire()
+        groove_size(tee)
+    assert groove_size(replace(tee, filler=Filler(tensile_strength=500.0)))["verdict"] == "enough"
+    unnamed = groove_size(replace(tee, filler=None))
     assert "matching-filler-assumed" in {caution["code"] for caution in unnamed["cautions"]}
 
 

@@ -20,8 +20,6 @@ from ..application.heat import heat
 from ..application.heat.examples import EXAMPLES as HEAT
 from ..application.joint_plan import joint_plan
 from ..application.joint_plan.examples import EXAMPLES as JOINT_PLAN
-from ..application.weld_group import weld_group
-from ..application.weld_group.examples import EXAMPLES as WELD_GROUP
 from .schemas.as_welded import AsWeldedSchema
 from .schemas.bevel_depth import BevelDepthSchema
 from .schemas.break_test import BreakTestSchema
@@ -31,7 +29,6 @@ from .schemas.filler_quantity import FillerQuantitySchema
 from .schemas.grind_allowance import GrindAllowanceSchema
 from .schemas.heat import HeatSchema
 from .schemas.joint_plan import JointPlanSchema
-from .schemas.weld_group import WeldGroupSchema
 
 TRANSITIONAL = (
     SimpleNamespace(
@@ -141,17 +138,5 @@ TRANSITIONAL = (
             answer="JointPlanAnswer",
         ),
         schema=JointPlanSchema(),
-    ),
-    SimpleNamespace(
-        capability=SimpleNamespace(
-            use_case=weld_group,
-            operation="weld_group",
-            path="weld-group",
-            meaning="Lines of weld under any force and moment.",
-            summary="Lines of weld under any force and moment.",
-            examples=WELD_GROUP,
-            answer="WeldGroupAnswer",
-        ),
-        schema=WeldGroupSchema(),
     ),
 )

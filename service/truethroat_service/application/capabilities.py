@@ -9,6 +9,8 @@ from .fillet_size import fillet_size
 from .fillet_size.examples import EXAMPLES as FILLET_SIZE
 from .groove_size import groove_size
 from .groove_size.examples import EXAMPLES as GROOVE_SIZE
+from .weld_group import weld_group
+from .weld_group.examples import EXAMPLES as WELD_GROUP
 
 
 @dataclass(frozen=True, slots=True)
@@ -50,5 +52,6 @@ class Capability:
 CAPABILITIES = (
     Capability(fillet_size, "Leg and throat of a fillet to specify.", FILLET_SIZE),
     Capability(groove_size, "How much groove, plug or slot is enough.", GROOVE_SIZE),
+    Capability(weld_group, "Lines of weld under any force and moment.", WELD_GROUP),
 )
 """Everything that can be asked, in the order of the document."""

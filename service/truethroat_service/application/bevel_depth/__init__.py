@@ -177,7 +177,7 @@ def _result(request: BevelDepthRequest, need: _Need, units: Units) -> dict[str, 
         "deduction": units.length(need.deduction),
         "budget": made.dump(units),
         "area": units.area(cut.area),
-        "filler": wire(grooves.deposited(cut.area), units.system),
+        "filler": wire(grooves.deposited_metal(cut.area), units.system),
         "callout": _callout(request, need, made, units),
     }
 
@@ -232,7 +232,7 @@ def _alternatives(
             "do": do,
             "size": units.length(size),
             "area": units.area(area),
-            "filler": wire(grooves.deposited(area), units.system),
+            "filler": wire(grooves.deposited_metal(area), units.system),
         }
         for do, size, area in sorted(ways, key=lambda way: way[2])
     ]

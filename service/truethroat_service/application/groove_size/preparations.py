@@ -99,7 +99,7 @@ class SizedDetail:
             deduction=self.deduction,
             throat=self.throat,
             area=self.area,
-            filler=grooves.deposited(self.area),
+            filler=grooves.deposited_metal(self.area),
             enough=self.why is None,
             why=self.why,
         )

@@ -1,7 +1,7 @@
 """Fields that requests of several capabilities have: the process, the position, thicknesses and small lengths."""
 
 from math import pi, radians
-from typing import Annotated
+from typing import Annotated, Literal
 
 from ...reference.loader import POSITION_CODES, PROCESS_CODES
 from ..core.quantities import ANGLE, FORCE, FORCE_PER_LENGTH, LENGTH, STRESS
@@ -34,5 +34,7 @@ GrooveAngle = Annotated[
     float, GROOVE_ANGLE, "Included angle of the groove; 45 deg for a bevel, 60 for a V, 20 for J and U."
 ]
 RequiredThroat = Annotated[float, OVER_NOTHING, "Throat the finished seam must keep."]
+Sizing = Literal["leg", "throat"]
+SizeBy = Annotated[Sizing, "What is rounded up to the step; throat for EN 1993-1-8, leg otherwise."]
 SizeStep = Annotated[float, STEP, "Step of the size: 1/16 in (us), 1 mm of leg or 0.5 mm of throat by default."]
 DepthStep = Annotated[float, STEP, "Step the depth is rounded up to: 0.5 mm, or 1/32 in (us), by default."]

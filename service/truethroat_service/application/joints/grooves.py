@@ -63,7 +63,7 @@ def cut(form: GrooveForm, angle: float, depth: float, both: bool, root_radius: f
     return Cut(setback, sides * float(preparation.curved_area(beta=beta, r=r, H=straight, phi=phi)))
 
 
-def deposited(area: float) -> DepositedMetal:
+def deposited_metal(area: float) -> DepositedMetal:
     """Deposited metal of an area, as carbon steel."""
     return DepositedMetal(float(deposition.mass_per_length(rho=deposition.STEEL, A=area)))
 

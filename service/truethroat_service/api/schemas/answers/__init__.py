@@ -15,7 +15,6 @@ from . import (
     finishing,
     heat,
     joint_plan,
-    weld_group,
 )
 from .shapes import Json
 
@@ -23,7 +22,6 @@ COMPONENTS: dict[str, Json] = {
     **common.COMPONENTS,
     **fillet_size.COMPONENTS,
     **finishing.COMPONENTS,
-    **weld_group.COMPONENTS,
     **as_welded.COMPONENTS,
     **heat.COMPONENTS,
     **crack_risk.COMPONENTS,
