@@ -2,11 +2,10 @@
 
 from dataclasses import replace
 from math import pi
-from typing import Any
 
 from ...engine import loads
 from ...engine.formula import about, working
-from ...engine.numeric import hypot
+from ...engine.numeric import Real, hypot
 from ...engine.rounding import SAME, at_most
 from ...engine.rule_set import GrooveLoad, PartMetal, RuleSet
 from ...engine.units import INCH
@@ -174,7 +173,7 @@ def _base_metal(
     return (strengths[0], strengths[1]), (used[0], used[1])
 
 
-def _pressed(rules: RuleSet, part: PartMetal) -> Any:
+def _pressed(rules: RuleSet, part: PartMetal) -> Real:
     """Strength of a part in compression, N/mm."""
     assert rules.parts is not None and rules.groove_weld is not None  # noqa: S101 - as above
     strength = rules.groove_weld.compression(part)
