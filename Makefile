@@ -8,12 +8,17 @@ SHELL := /bin/sh
 
 VENV := .venv
 BIN := $(VENV)/bin
-PIP := $(BIN)/python -m pip --disable-pip-version-check --quiet
+PIP := $(BIN)/python -m pip --disable-pip-version-check
 APP := truethroat_service.api:create_app()
+# A process for each core, but each one collects all tests first: beyond a few that is not worth it.
+PYTEST := $(BIN)/pytest -n auto --maxprocesses 4
 OPENAPI := $(BIN)/python -m truethroat_service.api.openapi_document
 DOCUMENT := openapi/openapi.json
 CLIENT := $(BIN)/python openapi/generate_client.py
 UV ?= uv
+# Extras stay in the lock, so that each line of it says all that was asked for: coverage[toml] is not coverage.
+COMPILE = $(UV) pip compile pyproject.toml --universal --python-version 3.11 --generate-hashes --no-strip-extras \
+	--no-emit-index-url --no-emit-find-links --no-header -q
 PORT ?= 8000
 BIND ?= 127.0.0.1:$(PORT)
 
@@ -29,7 +34,7 @@ ifneq ($(shell $(BIN)/python -c '$(FINE)' 2>/dev/null && echo fine),fine)
 .PHONY: $(BIN)/python
 endif
 
-.PHONY: help demo test serve bench openapi check lock clean
+.PHONY: help demo test fuzz serve bench openapi check lock clean
 
 help: ## List the targets
 	@awk 'BEGIN { FS = ":.*## " } /^[a-z]+:.*## / { printf "make %-8s %s\n", $$1, $$2 }' $(MAKEFILE_LIST)
@@ -40,7 +45,10 @@ demo: $(VENV)/.service ## Run the demonstration: a hopper and its frame
 test: check ## Check, compare the OpenAPI document with the code and the client with it, run every test with coverage
 	$(OPENAPI) --check $(DOCUMENT)
 	$(CLIENT) --check
-	$(BIN)/pytest --cov --cov-branch
+	$(PYTEST) --cov --cov-branch
+
+fuzz: $(VENV)/.test ## Draw other examples than make test, and twenty times as many (about an hour)
+	$(PYTEST) -m hypothesis --hypothesis-profile=fuzz
 
 check: $(VENV)/.test ## Lint, formatting, types and the direction of imports
 	$(BIN)/ruff check
@@ -60,10 +68,8 @@ openapi: $(VENV)/.test ## Write the OpenAPI document from the code, and the clie
 
 lock: ## Resolve both requirements files again (needs uv)
 	@command -v $(UV) >/dev/null || { echo 'make lock needs uv (set UV=... if it is not on the PATH)' >&2; exit 1; }
-	$(UV) pip compile pyproject.toml --universal --python-version 3.11 --generate-hashes --no-emit-index-url \
-		--no-emit-find-links --no-header -q --extra service -o requirements.txt
-	$(UV) pip compile pyproject.toml --universal --python-version 3.11 --generate-hashes --no-emit-index-url \
-		--no-emit-find-links --no-header -q --extra service --extra test -o requirements-test.txt
+	$(COMPILE) --extra service -o requirements.txt
+	$(COMPILE) --extra service --extra test -o requirements-test.txt
 
 clean: ## Remove .venv, caches and everything built
 	rm -rf $(VENV) build dist .coverage .coverage.* .hypothesis .import_linter_cache .mypy_cache .pytest_cache \
@@ -80,16 +86,20 @@ $(BIN)/python:
 	echo "Making $(VENV) with $$python"; \
 	"$$python" -m venv --clear $(VENV)
 
-# Locked packages first: among them is setuptools, which then builds the project without fetching anything unlocked.
+# Nothing published later may change an install: only what the lock names, in the wheels whose hashes it holds, is taken.
+# Wheels alone, because building from source fetches tools that no lock holds; setuptools is locked, and builds the project.
+define INSTALL
+@echo 'Installing $< and the project into $(VENV)'
+@$(PIP) install --quiet --no-deps --only-binary :all: --require-hashes -r $<
+@$(PIP) install --quiet --no-deps --no-build-isolation -e .
+@$(PIP) check || { echo 'Packages in $(VENV) do not fit together: make clean, then try again.' >&2; exit 1; }
+@touch $@
+endef
+
 $(VENV)/.service: requirements.txt pyproject.toml $(BIN)/python
-	@echo 'Installing requirements.txt and the project into $(VENV)'
-	@$(PIP) install --require-hashes -r requirements.txt
-	@$(PIP) install --no-deps --no-build-isolation -e .
-	@touch $@
+	$(INSTALL)
 
 # The test requirements hold the service's as well, so one install serves both stamps.
 $(VENV)/.test: requirements-test.txt pyproject.toml $(BIN)/python
-	@echo 'Installing requirements-test.txt and the project into $(VENV)'
-	@$(PIP) install --require-hashes -r requirements-test.txt
-	@$(PIP) install --no-deps --no-build-isolation -e .
-	@touch $(VENV)/.service $@
+	$(INSTALL)
+	@touch $(VENV)/.service

@@ -28,18 +28,12 @@ WITH_STRENGTH = (*AISC, *EN, STAINLESS[0], HIGH_STRENGTH[0], ALUMINIUM)
 RULE_SETS = (*WITH_STRENGTH, "thin-part")
 NONE = Penetration(0.0, "assumed")
 
-_SETTINGS = settings(
-    max_examples=100,
-    derandomize=True,
-    database=None,
-    deadline=None,
-    # Some tests want joints of a kind that chance makes rarely; one that finds none fails all the same.
-    suppress_health_check=[HealthCheck.too_slow, HealthCheck.filter_too_much],
-)
+# Some tests want joints of a kind that chance makes rarely; one that finds none fails all the same.
+_SETTINGS = settings(suppress_health_check=[HealthCheck.too_slow, HealthCheck.filter_too_much])
 
 
 def given(**drawn: st.SearchStrategy[Any]) -> Callable[[Callable[..., None]], Callable[..., None]]:
-    """Run a test on a hundred joints, the same each time."""
+    """Run a test on joints drawn at random."""
 
     def decorate(test: Callable[..., None]) -> Callable[..., None]:
         return _SETTINGS(hypothesis.given(**drawn)(test))

@@ -33,7 +33,7 @@ def nominal(request: GrindAllowanceRequest) -> GrindAllowanceRequest:
 @given(request=grounds(tolerances=True))
 def test_the_lines_add_up(request: GrindAllowanceRequest) -> None:
     """Contributions add up to the throat as welded, and what is removed and what remains to that again."""
-    for budget, _ in accounts(grind_allowance(request)):
+    for budget, _ in accounts(grind_allowance(request).wire()):
         assert sum(mm(budget[line]) for line in LINES) == pytest.approx(mm(budget["as_welded"]), abs=CLOSE)
         assert mm(budget["removed"]) == pytest.approx(mm(budget["as_welded"]) - mm(budget["remaining"]), abs=CLOSE)
         assert mm(budget["removed"]) >= 0.0
@@ -47,7 +47,7 @@ def test_the_lines_add_up(request: GrindAllowanceRequest) -> None:
 @given(request=grounds(tolerances=True))
 def test_tolerances_only_take_away(request: GrindAllowanceRequest) -> None:
     """What remains at the worst is no more than by root sum square, and that no more than the nominal."""
-    for budget, _ in accounts(grind_allowance(request)):
+    for budget, _ in accounts(grind_allowance(request).wire()):
         worst, rss = mm(budget["remaining_worst_case"]), mm(budget["remaining_root_sum_square"])
         assert worst <= rss + CLOSE
         assert rss <= mm(budget["remaining"]) + CLOSE
@@ -56,7 +56,7 @@ def test_tolerances_only_take_away(request: GrindAllowanceRequest) -> None:
 @given(request=grounds())
 def test_without_tolerances_all_three_are_one(request: GrindAllowanceRequest) -> None:
     """Without a tolerance the worst case and the root sum square are the nominal, and the verdict says so."""
-    answer = grind_allowance(request)
+    answer = grind_allowance(request).wire()
     assert answer["judged_on"] == "nominal"
     for budget, _ in accounts(answer):
         assert budget["remaining_worst_case"] == budget["remaining_root_sum_square"] == budget["remaining"]
@@ -65,7 +65,7 @@ def test_without_tolerances_all_three_are_one(request: GrindAllowanceRequest) ->
 @given(request=grounds(tolerances=True))
 def test_the_creditable_is_never_more(request: GrindAllowanceRequest) -> None:
     """What counts for credit is part of what is there."""
-    answer = grind_allowance(request)
+    answer = grind_allowance(request).wire()
     for name in ("as_welded", "remaining", "remaining_worst_case"):
         assert mm(answer["creditable"][name]) <= mm(answer["budget"][name]) + CLOSE
     order = ("short", "short-if-flush", "enough")
@@ -75,7 +75,7 @@ def test_the_creditable_is_never_more(request: GrindAllowanceRequest) -> None:
 @given(request=grounds())
 def test_the_verdict_is_what_the_lines_say(request: GrindAllowanceRequest) -> None:
     """Short as welded, short by the finish alone, or enough: by comparing two lines with the required throat."""
-    for budget, result in accounts(grind_allowance(request)):
+    for budget, result in accounts(grind_allowance(request).wire()):
         q = request.required_throat
         as_welded, remaining = mm(budget["as_welded"]), mm(budget["remaining"])
         assume(abs(as_welded - q) > 1e-6 and abs(remaining - q) > 1e-6)
@@ -90,17 +90,17 @@ def _kept_after(request: GrindAllowanceRequest, off: float) -> float:
     face = request.face
     if off < face:
         lower = replace(nominal(request), face_height=face - off, hollow=None)
-        return mm(grind_allowance(lower)["budget"]["remaining"])
+        return mm(grind_allowance(lower).wire()["budget"]["remaining"])
     plane = "flush" if request.seam.kind in FLAT_SEAMS else "flat"
     under = replace(request, finish=Finish(plane, below=off - face))
-    return mm(grind_allowance(under)["budget"]["remaining"])
+    return mm(grind_allowance(under).wire()["budget"]["remaining"])
 
 
 @given(request=grounds(rules=False), beyond=hundredths(0.01, 0.5))
 def test_grinding_the_allowance_leaves_the_throat(request: GrindAllowanceRequest, beyond: float) -> None:
     """With exactly the allowance off, the required throat is left; with any more off, less is."""
     request = nominal(request)
-    answer = grind_allowance(request)
+    answer = grind_allowance(request).wire()
     assume(answer["verdict"] != "short")
     # A fillet's convexity is on top of what counts: while only it comes off, the throat stays.
     allowance = mm(answer["allowance"])
@@ -114,10 +114,10 @@ def test_grinding_the_allowance_leaves_the_throat(request: GrindAllowanceRequest
 def test_the_face_to_leave_gives_the_throat(request: GrindAllowanceRequest) -> None:
     """A face left at that height keeps the throat as welded, even more face than there is; none is asked in vain."""
     request = replace(nominal(request), face_height_tolerance=0.0, hollow_tolerance=0.0)
-    answer = grind_allowance(request)
+    answer = grind_allowance(request).wire()
     assume(answer["leave"] is not None)
     leave = mm(answer["leave"])
-    left = grind_allowance(replace(request, face_height=leave, hollow=None))
+    left = grind_allowance(replace(request, face_height=leave, hollow=None)).wire()
     worst = mm(left["budget"]["remaining_worst_case"])
     assert worst >= request.required_throat * (1 - CLOSE)
     assert left["verdict"] == "enough"
@@ -129,13 +129,13 @@ def test_the_face_to_leave_gives_the_throat(request: GrindAllowanceRequest) -> N
 def test_the_largest_radius_leaves_the_throat(request: GrindAllowanceRequest, beyond: float) -> None:
     """Blended to the largest radius exactly the required throat remains; any larger one leaves less."""
     request = nominal(request)
-    answer = grind_allowance(request)
+    answer = grind_allowance(request).wire()
     assume(answer["largest_radius"] is not None)
     q, radius = request.required_throat, mm(answer["largest_radius"])
-    blended = grind_allowance(replace(request, finish=Finish("radius", radius)))
+    blended = grind_allowance(replace(request, finish=Finish("radius", radius))).wire()
     assert mm(blended["budget"]["remaining"]) == pytest.approx(q, rel=1e-8)
     assert blended["verdict"] == "enough"
-    larger = grind_allowance(replace(request, finish=Finish("radius", radius + beyond)))
+    larger = grind_allowance(replace(request, finish=Finish("radius", radius + beyond))).wire()
     assert mm(larger["budget"]["remaining"]) < q
 
 
@@ -143,10 +143,10 @@ def test_the_largest_radius_leaves_the_throat(request: GrindAllowanceRequest, be
 def test_the_largest_radius_allows_for_the_grinder(request: GrindAllowanceRequest) -> None:
     """Asked with a grinder's depth and tolerance, the largest radius keeps the throat at the worst."""
     request = replace(request, finish=Finish("radius", 3.0, below=0.2, tolerance=0.3))
-    answer = grind_allowance(request)
+    answer = grind_allowance(request).wire()
     assume(answer["largest_radius"] is not None)
     radius = mm(answer["largest_radius"])
-    blended = grind_allowance(replace(request, finish=replace(request.finish, radius=radius)))
+    blended = grind_allowance(replace(request, finish=replace(request.finish, radius=radius))).wire()
     assert blended["verdict"] == "enough"
     assert mm(blended["budget"]["remaining_worst_case"]) == pytest.approx(request.required_throat, rel=1e-8)
 
@@ -154,7 +154,7 @@ def test_the_largest_radius_allows_for_the_grinder(request: GrindAllowanceReques
 def test_a_radius_stops_where_the_faces_do() -> None:
     """A blend at 90 deg runs its radius onto each face (geometry): a 12 mm face holds no more than 12 mm of radius."""
     seam = Seam("open-corner", (10.0, 10.0), width=(12.0, 40.0))
-    answer = grind_allowance(GrindAllowanceRequest(seam, 2.0, face_height=5.0))
+    answer = grind_allowance(GrindAllowanceRequest(seam, 2.0, face_height=5.0)).wire()
     assert mm(answer["largest_radius"]) == pytest.approx(12.0)
 
 
@@ -179,20 +179,27 @@ def _applied(request: GrindAllowanceRequest, remedy: dict[str, Any]) -> GrindAll
 @given(request=grounds(tolerances=True))
 def test_remedies_do_what_they_promise(request: GrindAllowanceRequest) -> None:
     """With a remedy done, its account has enough, and has left what the remedy said it would."""
-    answer = grind_allowance(request)
+    answer = grind_allowance(request).wire()
     for account, (_, result) in enumerate(accounts(answer)):
         for remedy in result["remedies"]:
             applied = _applied(request, remedy)
             if applied is None:
                 continue
-            budget, after = accounts(grind_allowance(applied))[account]
+            budget, after = accounts(grind_allowance(applied).wire())[account]
             assert after["verdict"] == "enough", remedy
             assert mm(budget["remaining"]) == pytest.approx(mm(remedy["remaining"]), abs=CLOSE), remedy
 
 
+def test_no_bevel_makes_a_part_thicker() -> None:
+    """A butt of 3 mm plates has 3 mm of throat when cut through; 3.6 mm is out of reach, 0.6 mm of fusion or not."""
+    fused = Penetration(0.6, "assumed")
+    answer = grind_allowance(GrindAllowanceRequest(Seam("butt", (3.0, 3.0)), 3.6, penetration=fused)).wire()
+    assert [remedy["do"] for remedy in answer["remedies"]] == ["weld-second-side"]
+
+
 def test_a_bevel_makes_up_for_a_hollow() -> None:
     """A square butt left 0.4 mm hollow that needs 2 mm of throat is cut 2.4 mm deep, up to the half millimetre 2.5."""
-    answer = grind_allowance(GrindAllowanceRequest(Seam("butt", (6.0, 6.0)), 2.0, Finish(), hollow=0.4))
+    answer = grind_allowance(GrindAllowanceRequest(Seam("butt", (6.0, 6.0)), 2.0, Finish(), hollow=0.4)).wire()
     [bevel] = [remedy for remedy in answer["remedies"] if remedy["do"] == "bevel"]
     assert mm(bevel["depth"]) == pytest.approx(2.5)
     assert mm(bevel["remaining"]) == pytest.approx(2.1)
@@ -201,7 +208,7 @@ def test_a_bevel_makes_up_for_a_hollow() -> None:
 @given(request=grounds(tolerances=True))
 def test_a_second_side_makes_up_what_is_missing(request: GrindAllowanceRequest) -> None:
     """What the second side is to be welded with is at least what is missing at the worst, by less than a step."""
-    for budget, result in accounts(grind_allowance(request)):
+    for budget, result in accounts(grind_allowance(request).wire()):
         for remedy in result["remedies"]:
             if remedy["do"] == "weld-second-side":
                 missing = request.required_throat - mm(budget["remaining_worst_case"])
@@ -215,7 +222,7 @@ def test_more_fusion_is_never_less_throat(request: GrindAllowanceRequest, more: 
     assume(request.seam.kind != "half-open-corner" or request.penetration.depth + more <= request.seam.overlap)
     assume(request.penetration.depth > 0.0)
     deeper = replace(request.penetration, depth=request.penetration.depth + more)
-    before, after = (grind_allowance(asked) for asked in (request, replace(request, penetration=deeper)))
+    before, after = (grind_allowance(asked).wire() for asked in (request, replace(request, penetration=deeper)))
     for (budget, _), (deep, _) in zip(accounts(before), accounts(after), strict=True):
         assert mm(deep["as_welded"]) >= mm(budget["as_welded"]) - CLOSE
         assert mm(deep["remaining"]) >= mm(budget["remaining"]) - CLOSE
@@ -240,7 +247,7 @@ def test_a_seam_twice_the_size_is_twice_the_throat(request: GrindAllowanceReques
     """Geometry knows no unit: with every length multiplied, so is every line, allowance, face and radius."""
     # The usual root radius of a J or U is a length of its own, and no request sets it here.
     assume(request.face_width is None)
-    answer, larger = grind_allowance(request), grind_allowance(_scaled(request, k))
+    answer, larger = grind_allowance(request).wire(), grind_allowance(_scaled(request, k)).wire()
     assert larger["verdict"] == answer["verdict"]
     for (budget, result), (grown, after) in zip(accounts(answer), accounts(larger), strict=True):
         for line in (*LINES, "as_welded", "removed", "remaining", "remaining_worst_case", "remaining_root_sum_square"):
@@ -256,9 +263,9 @@ def test_a_seam_twice_the_size_is_twice_the_throat(request: GrindAllowanceReques
 def test_who_vouches_decides_what_is_credited(request: GrindAllowanceRequest, vouched: Any) -> None:
     """Without a rule set, assumed penetration is all that the creditable account leaves out."""
     request = replace(request, penetration=replace(request.penetration, vouched=vouched))
-    answer = grind_allowance(request)
+    answer = grind_allowance(request).wire()
     left_out = vouched == "assumed" and request.penetration.depth > 0.0
-    without = grind_allowance(replace(request, penetration=NONE)) if left_out else answer
+    without = grind_allowance(replace(request, penetration=NONE)).wire() if left_out else answer
     for line in (*LINES, "as_welded", "remaining"):
         assert answer["creditable"][line] == without["budget"][line]
 
@@ -268,7 +275,7 @@ def test_who_vouches_decides_what_is_credited(request: GrindAllowanceRequest, vo
 def test_codes_credit_no_face(rules: str, data: Any) -> None:
     """With a code's rule set the creditable account has no face height; a hollow is taken off all the same."""
     request = replace(data.draw(grounds(*FLAT_SEAMS, rules=False)), rule_set=rules)
-    answer = grind_allowance(request)
+    answer = grind_allowance(request).wire()
     assert mm(answer["creditable"]["face"]) == pytest.approx(min(request.face, 0.0))
     assert mm(answer["budget"]["face"]) == pytest.approx(request.face)
 
@@ -276,7 +283,7 @@ def test_codes_credit_no_face(rules: str, data: Any) -> None:
 @given(request=grounds("fillet"))
 def test_convexity_is_never_credited(request: GrindAllowanceRequest) -> None:
     """A fillet's throat is that under the line between its toes, less any hollow (AWS A3.0: theoretical throat)."""
-    answer = grind_allowance(nominal(request))
+    answer = grind_allowance(nominal(request)).wire()
     for budget, _ in accounts(answer):
         assert mm(budget["face"]) == pytest.approx(min(request.face, 0.0))
 
@@ -290,10 +297,10 @@ def test_a_narrow_face_caps_the_throat_at_its_toe() -> None:
         face_height=4.0,
         face_width=8.0,
     )
-    answer = grind_allowance(request)
+    answer = grind_allowance(request).wire()
     assert mm(answer["budget"]["as_welded"]) == pytest.approx(5.0)
     assert mm(answer["budget"]["cap"]) == pytest.approx(-2.0)
-    uncapped = grind_allowance(replace(request, face_width=None))
+    uncapped = grind_allowance(replace(request, face_width=None)).wire()
     assert mm(uncapped["budget"]["as_welded"]) == pytest.approx(7.0)
     assert "face-width-not-given" in {caution["code"] for caution in uncapped["cautions"]}
 
@@ -307,7 +314,7 @@ def test_the_root_of_a_bevel_lies_under_its_uncut_side() -> None:
         face_height=3.0,
         face_width=10.0,
     )
-    assert mm(grind_allowance(request)["budget"]["as_welded"]) == pytest.approx(5.0)
+    assert mm(grind_allowance(request).wire()["budget"]["as_welded"]) == pytest.approx(5.0)
 
 
 def test_a_finish_through_the_root_leaves_nothing() -> None:
@@ -315,7 +322,7 @@ def test_a_finish_through_the_root_leaves_nothing() -> None:
     request = GrindAllowanceRequest(
         Seam("open-corner", (6.0, 6.0)), 2.0, finish=Finish("flush", below=7.0), face_height=2.0
     )
-    answer = grind_allowance(request)
+    answer = grind_allowance(request).wire()
     assert mm(answer["budget"]["remaining"]) == 0.0
     assert "Physical: the finish breaks through at the root." in answer["reasons"]
     assert "thinning" in {caution["code"] for caution in answer["cautions"]}

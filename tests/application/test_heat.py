@@ -11,9 +11,9 @@ from scipy.optimize import brentq
 from tests.application.asked import heat
 
 from truethroat_service.application.core.faults import Refused
-from truethroat_service.application.heat.cooling import Band
+from truethroat_service.application.core.shape import Band
 from truethroat_service.application.heat.request import Arc, HeatRequest, SeamKind
-from truethroat_service.application.heat.steel import Composition, Equivalents
+from truethroat_service.application.heat.steel import CarbonEquivalents, Composition
 from truethroat_service.standards.en_1011_2_2001.c_3_method_b import COMPOSITION
 
 SEAMS: tuple[SeamKind, ...] = ("plate", "butt-fill", "corner-fillet", "tee-fillet")
@@ -131,7 +131,7 @@ def test_preheat_grows_with_what_hardens_and_falls_with_heat(
     request = HeatRequest(
         Arc(heat_input=heat_input / 10),
         thickness=float(thickness),
-        carbon_equivalents=Equivalents(cet=cet),
+        carbon_equivalents=CarbonEquivalents(cet=cet),
         hydrogen=float(hydrogen),
     )
 
@@ -141,7 +141,7 @@ def test_preheat_grows_with_what_hardens_and_falls_with_heat(
 
     base = preheats()
     for changes in (
-        {"carbon_equivalents": Equivalents(cet=cet + 0.01)},
+        {"carbon_equivalents": CarbonEquivalents(cet=cet + 0.01)},
         {"thickness": thickness + 1.0},
         {"hydrogen": hydrogen + 1.0},
     ):
@@ -154,7 +154,7 @@ def test_preheat_grows_with_what_hardens_and_falls_with_heat(
 def test_preheat_is_met_when_the_plate_is_as_warm(start: float) -> None:
     """Whether the preheat is there goes by the temperature the pass begins at; what lacks is said."""
     request = HeatRequest(
-        Arc(heat_input=1.0), thickness=30.0, preheat=start, carbon_equivalents=Equivalents(cet=0.36), hydrogen=4.0
+        Arc(heat_input=1.0), thickness=30.0, preheat=start, carbon_equivalents=CarbonEquivalents(cet=0.36), hydrogen=4.0
     )
     answer = heat(request)
     found = answer["preheat"]["method_b"]

@@ -194,7 +194,7 @@ def test_working_has_every_symbol_once_it_is_used() -> None:
 
 def test_the_working_is_of_the_physical_account_alone() -> None:
     """Alternatives, remedies and the creditable account leave no steps on the sheet: each symbol's value is one."""
-    answer = grind_allowance(replace(CORNER, finish=Finish("radius", 9.0), common=Common(working=True)))
+    answer = grind_allowance(replace(CORNER, finish=Finish("radius", 9.0), common=Common(working=True))).wire()
     values: dict[str, set[float]] = {}
     for step in answer["working"]:
         values.setdefault(step["symbol"] + step["meaning"], set()).add(step["value"])
@@ -230,22 +230,22 @@ GRIND_CAUTIONS: list[tuple[str, GrindAllowanceRequest, GrindAllowanceRequest]] =
 @pytest.mark.parametrize(("code", "with_it", "without"), GRIND_CAUTIONS)
 def test_cautions_of_a_seam(code: str, with_it: GrindAllowanceRequest, without: GrindAllowanceRequest) -> None:
     """A caution stands where its matter does and nowhere else."""
-    assert cautions(grind_allowance(with_it))[code]
-    assert code not in cautions(grind_allowance(without))
+    assert cautions(grind_allowance(with_it).wire())[code]
+    assert code not in cautions(grind_allowance(without).wire())
 
 
 def test_no_bevel_is_offered_that_the_code_does_not_list() -> None:
     """Where Table J2.1 has no row for the groove (here for want of a process) no bevel is a remedy, and why is said."""
-    answer = grind_allowance(replace(CORNER, rule_set=AISC[0]))
+    answer = grind_allowance(replace(CORNER, rule_set=AISC[0])).wire()
     assert "bevel" not in {remedy["do"] for remedy in answer["remedies"]}
     assert "Physical: no bevel is offered. Table J2.1 goes by process" in said(answer)
-    listed = grind_allowance(replace(CORNER, rule_set=AISC[0], process="GMAW", position="1G"))
+    listed = grind_allowance(replace(CORNER, rule_set=AISC[0], process="GMAW", position="1G")).wire()
     assert "bevel" in {remedy["do"] for remedy in listed["remedies"]}
 
 
 def test_remedies_say_what_they_count() -> None:
     """A remedy names each line its throat rests on, and who vouches for penetration."""
-    answer = grind_allowance(replace(CORNER, penetration=Penetration(2.0, "measured")))
+    answer = grind_allowance(replace(CORNER, penetration=Penetration(2.0, "measured"))).wire()
     counts = {remedy["do"]: remedy["counts"] for remedy in answer["remedies"]}
     assert counts == {
         "bevel": ["prepared depth", "measured penetration"],
@@ -254,18 +254,18 @@ def test_remedies_say_what_they_count() -> None:
     }
     rounded = grind_allowance(
         GrindAllowanceRequest(Seam("open-corner", (10.0, 10.0)), 8.0, Finish("radius", 30.0), face_height=9.0)
-    )
+    ).wire()
     assert rounded["remedies"][0]["do"] == "smaller-radius"
     assert rounded["remedies"][0]["counts"] == ["section", "face"]
 
 
 def test_a_corner_too_narrow_for_its_blend_is_told_no_radius() -> None:
     """Where the outer faces themselves lie nearer than the throat, no radius keeps it, and why is said."""
-    answer = grind_allowance(GrindAllowanceRequest(Seam("open-corner", (10.0, 6.0)), 5.5, face_height=9.0))
+    answer = grind_allowance(GrindAllowanceRequest(Seam("open-corner", (10.0, 6.0)), 5.5, face_height=9.0)).wire()
     assert answer["largest_radius"] is not None
     none = grind_allowance(
         GrindAllowanceRequest(Seam("half-open-corner", (10.0, 6.0), overlap=8.0), 5.5, face_height=9.0)
-    )
+    ).wire()
     assert none["largest_radius"] is None
     assert "no largest radius" in said(none)
 
@@ -293,14 +293,14 @@ BEVEL_CAUTIONS: list[tuple[str, BevelDepthRequest, BevelDepthRequest]] = [
 @pytest.mark.parametrize(("code", "with_it", "without"), BEVEL_CAUTIONS)
 def test_cautions_of_an_edge(code: str, with_it: BevelDepthRequest, without: BevelDepthRequest) -> None:
     """A caution stands where its matter does and nowhere else."""
-    assert cautions(bevel_depth(with_it))[code]
-    assert code not in cautions(bevel_depth(without))
+    assert cautions(bevel_depth(with_it).wire())[code]
+    assert code not in cautions(bevel_depth(without).wire())
 
 
 @pytest.mark.parametrize("rules", [None, *RULE_SETS])
 def test_every_edge_answer_names_its_rules(rules: str | None) -> None:
     """Provenance names the rule set, or null where none was chosen."""
-    answer = bevel_depth(replace(BEVEL, rule_set=rules, process="SMAW", position="1G"))
+    answer = bevel_depth(replace(BEVEL, rule_set=rules, process="SMAW", position="1G")).wire()
     assert answer["provenance"]["rule_set"] == rules
     assert cautions(answer)["estimate-for-planning"]
 
@@ -308,7 +308,7 @@ def test_every_edge_answer_names_its_rules(rules: str | None) -> None:
 def test_an_edge_without_room_for_any_cut_has_no_second_side() -> None:
     """With no land to spare nothing can be cut from this side, so welding the other is not offered."""
     request = BevelDepthRequest(Seam("butt", (10.0, 10.0)), 6.0, penetration=NONE, minimum_land=10.0)
-    answer = bevel_depth(request)
+    answer = bevel_depth(request).wire()
     assert answer["verdict"] == "full-penetration-needed"
     assert "weld-second-side" not in {way["do"] for way in answer["alternatives"]}
     assert "full-penetration" in {way["do"] for way in answer["alternatives"]}

@@ -8,7 +8,7 @@ from typing import Any
 
 import numpy as np
 import pytest
-from hypothesis import given, settings
+from hypothesis import given
 from hypothesis import strategies as st
 from tests.application.asked import weld_group
 
@@ -52,7 +52,6 @@ def _turn(vector: Vector, angle: float) -> Vector:
 
 @pytest.mark.parametrize("rules", RULES)
 @given(load=loads, angle=st.floats(0.0, 6.0))
-@settings(max_examples=25, deadline=None)
 def test_turning_group_and_load_changes_nothing(rules: str, load: GroupLoad, angle: float) -> None:
     """A group and its load turned together need the same throat (symmetry)."""
     turned = tuple(
@@ -68,7 +67,6 @@ def test_turning_group_and_load_changes_nothing(rules: str, load: GroupLoad, ang
 
 
 @given(first=loads, second=loads)
-@settings(max_examples=25, deadline=None)
 def test_elastic_forces_add_up(first: GroupLoad, second: GroupLoad) -> None:
     """The elastic force at every end under two loads is the sum of those under each (superposition)."""
 
@@ -90,7 +88,6 @@ def test_elastic_forces_add_up(first: GroupLoad, second: GroupLoad) -> None:
 
 @pytest.mark.parametrize("method", ["elastic", "instantaneous-centre"])
 @given(x=st.floats(-400.0, 400.0), y=st.floats(10.0, 200.0))
-@settings(max_examples=20, deadline=None)
 def test_methods_scale_with_the_load(method: Any, x: float, y: float) -> None:
     """Twice the load needs twice the throat; two groups half; ASD needs 1.5 times LRFD's (phi Omega = 1.5)."""
     load = GroupLoad(Vector(y=1e3 * y), Vector(x=x))
@@ -102,7 +99,6 @@ def test_methods_scale_with_the_load(method: Any, x: float, y: float) -> None:
 
 
 @given(x=st.floats(60.0, 400.0))
-@settings(max_examples=20, deadline=None)
 def test_the_centre_never_needs_more_than_the_lines(x: float) -> None:
     """The instantaneous centre of a C loaded in its plane is stronger than its lines (common practice, no source)."""
     load = GroupLoad(Vector(y=-9e4), Vector(x=x))

@@ -1,7 +1,20 @@
-"""What a fillet costs: over HTTP against a bare Flask echo, and in the engine for one joint and for long lists.
+"""What the service costs: over HTTP against a bare Flask echo, each resource in process, and the engine.
 
 Run it as `python tests/benchmarks/run.py`, with `--quick` for a rough look. Both sides of every ratio are measured in
-the same run, in turns; each figure is a median. Nothing is asserted: figures depend on the machine.
+the same run, in turns; each figure is the median of the rounds, each ratio the median of the rounds' own ratios.
+Nothing is asserted: figures depend on the machine.
+
+- Under load: one fillet, asked for by 8 connections at once (`load.py`), from gunicorn as it is shipped; only that no
+  worker is replaced meanwhile. `calls/s` is what the caller gets, `CPU` the processor time of the workers a call, which
+  other programs of the machine disturb least.
+- One connection: the same call after call, as one caller feels it; the caller's own time is in all of them.
+- The echo sends back the request, or a body as long as the answer: the least that any such service costs.
+- In process: every published example through the whole application, without a server: processor time a call, and how
+  many times that of an echo of the same request.
+- Engine: processor time a joint, for one on floats and for lists on columns. The floor of a list is copying every
+  column that sizing it reads and every column that it writes.
+- Weld groups: random groups at once, against scipy's root finding; then the named patterns alone, one load after the
+  other, as a request asks, of which the slowest counts.
 """
 
 from __future__ import annotations
@@ -16,21 +29,29 @@ import platform
 import sys
 import time
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
+from contextlib import ExitStack, closing
+from dataclasses import dataclass, fields
 from functools import partial
+from io import BytesIO
 from pathlib import Path
 from statistics import median
-from typing import Any
+from typing import TypeVar
 
 import numpy as np
+from flask import Flask
+from werkzeug.test import EnvironBuilder
 
 sys.path.insert(0, str(Path(__file__).resolve().parents[1] / "demonstration"))
 sys.path.insert(0, str(Path(__file__).resolve().parent))
 
-from serving import Serving, service
-from weld_groups import random_groups, scipy_roots
+import echo
+from load import processor_time, under_load
+from serving import ROOT, Serving, service
+from weld_groups import random_groups, scipy_roots, slowest_pattern
 
-from truethroat_service.application.fillet_size.sizing import Fillets, shared_load, size
+from truethroat_service.api import create_app
+from truethroat_service.api.settings import Settings
+from truethroat_service.application.fillet_size.sizing import Fillets, Sizes, shared_load, size
 from truethroat_service.application.joints.rule_sets import rule_set
 from truethroat_service.engine import loads
 from truethroat_service.engine.formula import working
@@ -39,8 +60,10 @@ from truethroat_service.engine.numeric import Real
 from truethroat_service.engine.rule_set import PartMetal, RuleSet, WeldMetal
 from truethroat_service.practice.load_deformation import LesikKennedy
 
+T = TypeVar("T")
 CHUNK = 16_000
 LONGEST = 1_000_000
+CONNECTIONS = 8
 RULE_SETS = ("aisc-360-22-lrfd", "en-1993-1-8-2005-directional")
 REQUEST = {
     "rule_set": "aisc-360-22-lrfd",
@@ -56,18 +79,22 @@ REQUEST = {
 
 @dataclass(frozen=True)
 class Effort:
-    """How often things are measured: rounds, HTTP calls a round, and rows of the longest list."""
+    """How often things are measured: rounds, seconds of load and HTTP calls a round, and rows of the longest list."""
 
     rounds: int
+    seconds: float
     calls: int
     rows: int
 
 
-THOROUGH, QUICK = Effort(rounds=9, calls=400, rows=LONGEST), Effort(rounds=3, calls=100, rows=LONGEST // 10)
+THOROUGH = Effort(rounds=9, seconds=1.5, calls=300, rows=LONGEST)
+QUICK = Effort(rounds=3, seconds=0.5, calls=100, rows=LONGEST // 10)
 
 
-def in_turns(rounds: int, *tasks: Callable[[], object]) -> list[float]:
-    """Time tasks one after the other, round by round, so that a slow moment meets all; give each one's median in s."""
+def in_turns(
+    rounds: int, *tasks: Callable[[], object], clock: Callable[[], float] = time.process_time
+) -> list[list[float]]:
+    """Time tasks one after the other, round by round, so that a slow moment meets all; give the seconds of each."""
     taken: list[list[float]] = [[] for _ in tasks]
     for task in tasks:
         task()
@@ -76,56 +103,132 @@ def in_turns(rounds: int, *tasks: Callable[[], object]) -> list[float]:
     try:
         for _ in range(rounds):
             for times, task in zip(taken, tasks, strict=True):
-                started = time.perf_counter()
+                started = clock()
                 task()
-                times.append(time.perf_counter() - started)
+                times.append(clock() - started)
     finally:
         gc.enable()
-    return [median(times) for times in taken]
+    return taken
+
+
+def ratio(ours: Sequence[float], other: Sequence[float]) -> float:
+    """Give what one measurement is of another, round by round."""
+    return median(one / two for one, two in zip(ours, other, strict=True))
 
 
 # --- Over HTTP ---
 
 
+@dataclass(frozen=True)
+class Contender:
+    """One call to one server."""
+
+    name: str
+    server: Serving
+    path: str
+    body: bytes
+
+
 def over_http(effort: Effort) -> None:
-    """Compare a fillet with an echo of the same request: same gunicorn settings, one kept connection each."""
-    body = json.dumps(REQUEST).encode()
-    with service() as ours, service("echo:create_app()", folder=Path(__file__).parent) as bare:
-        fillet, echo = _connected(ours), _connected(bare)
-        try:
-            answer = _post(fillet, "/v1/fillet-size", body)
-            contenders = {
-                "fillet-size": partial(_post, fillet, "/v1/fillet-size", body),
-                "bare echo of the request": partial(_post, echo, "/echo", body),
-                "bare echo of the answer": partial(_post, echo, "/echo", answer),
-            }
-            taken = in_turns(effort.rounds, *(repeated(effort.calls, call) for call in contenders.values()))
-        finally:
-            fillet.close()
-            echo.close()
-    sizes = f"request {len(body):,} bytes, answer {len(answer):,} bytes"
-    heading(f"One fillet over HTTP, {sizes}, {effort.rounds} rounds of {effort.calls} calls")
-    for name, seconds in zip(contenders, taken, strict=True):
-        per_call = seconds / effort.calls
-        ratio = "" if name == "fillet-size" else f"fillet-size takes {taken[0] / seconds:.2f} x as long"
-        line(name, f"{per_call * 1e6:,.0f} us a call", f"{1 / per_call:,.0f} calls/s", ratio)
+    """Compare a fillet with an echo of the request and of the answer, under load and alone."""
+    body, lasting = json.dumps(REQUEST).encode(), {"GUNICORN_CMD_ARGS": "--max-requests 0"}
+    with (
+        service(environment=lasting) as ours,
+        service("echo:create_app()", folder=Path(__file__).parent, environment=lasting) as bare,
+    ):
+        fillet = Contender("fillet-size", ours, "/v1/fillet-size", body)
+        with _connected(fillet) as connection:
+            answer = _post(connection, fillet)
+        contenders = (
+            fillet,
+            Contender("echo of the request", bare, "/echo", body),
+            Contender("echo of the answer", bare, "/echo", answer),
+        )
+        heading(f"One fillet over HTTP, request {len(body):,} bytes, answer {len(answer):,} bytes")
+        loaded(effort, contenders)
+        alone(effort, contenders)
 
 
-def _connected(serving: Serving) -> http.client.HTTPConnection:
-    """Open the connection that all calls go over."""
-    connection = http.client.HTTPConnection("127.0.0.1", serving.port, timeout=30)
-    connection.connect()
-    return connection
+def loaded(effort: Effort, contenders: Sequence[Contender]) -> None:
+    """Ask over many connections at once, each contender in turn."""
+    rates: list[list[float]] = [[] for _ in contenders]
+    costs: list[list[float]] = [[] for _ in contenders]
+    for _ in range(effort.rounds):
+        for one, per_second, per_call in zip(contenders, rates, costs, strict=True):
+            before = processor_time(one.server.process.pid)
+            calls, seconds = under_load(one.server.port, one.path, one.body, CONNECTIONS, effort.seconds)
+            per_second.append(calls / seconds)
+            per_call.append((processor_time(one.server.process.pid) - before) / calls)
+    line(f"- under load, {CONNECTIONS} connections", f"{effort.rounds} rounds of {effort.seconds} s")
+    for one, rate, cost in zip(contenders, rates, costs, strict=True):
+        shares = (
+            f"fillet-size has {ratio(rates[0], rate):.2f} of its calls/s, takes {ratio(costs[0], cost):.2f} x its CPU"
+        )
+        cells = f"{median(rate):,.0f} calls/s", f"{median(cost) * 1e6:,.0f} us CPU"
+        line(one.name, *cells, "" if one is contenders[0] else shares)
 
 
-def _post(connection: http.client.HTTPConnection, path: str, body: bytes) -> bytes:
+def alone(effort: Effort, contenders: Sequence[Contender]) -> None:
+    """Ask call after call over one connection, each contender in turn."""
+    with ExitStack() as stack:
+        calls = [partial(_post, stack.enter_context(_connected(one)), one) for one in contenders]
+        tasks = [repeated(effort.calls, call) for call in calls]
+        taken = in_turns(effort.rounds, *tasks, clock=time.perf_counter)
+    line("- one connection", f"{effort.rounds} rounds of {effort.calls} calls")
+    for one, seconds in zip(contenders, taken, strict=True):
+        each = median(seconds) / effort.calls
+        share = "" if one is contenders[0] else f"fillet-size takes {ratio(taken[0], seconds):.2f} x as long"
+        line(one.name, f"{1 / each:,.0f} calls/s", f"{each * 1e6:,.0f} us", share)
+
+
+def _connected(one: Contender) -> closing[http.client.HTTPConnection]:
+    """Connection that is closed at the end of a block."""
+    return closing(http.client.HTTPConnection("127.0.0.1", one.server.port, timeout=30))
+
+
+def _post(connection: http.client.HTTPConnection, one: Contender) -> bytes:
     """Post once; anything but 200 ends the benchmark."""
-    connection.request("POST", path, body, {"Content-Type": "application/json"})
+    connection.request("POST", one.path, one.body, {"Content-Type": "application/json"})
     response = connection.getresponse()
     content = response.read()
     if response.status != 200:
-        raise SystemExit(f"{path}: {response.status} {content.decode(errors='replace')}")
+        raise SystemExit(f"{one.path}: {response.status} {content.decode(errors='replace')}")
     return content
+
+
+# --- In process ---
+
+
+def resources(effort: Effort) -> None:
+    """Answer every published example in process, beside an echo of the same request."""
+    heading("Every resource in process, its published examples, CPU a call")
+    ours, bare = create_app(Settings()), echo.create_app()
+    document = json.loads((ROOT / "openapi" / "openapi.json").read_text(encoding="utf-8"))
+    for path, operations in document["paths"].items():
+        if "post" not in operations:
+            continue
+        examples = operations["post"]["requestBody"]["content"]["application/json"]["examples"]
+        bodies = [json.dumps(example["value"]).encode() for example in examples.values()]
+        apart = [(app, where, body) for body in bodies for app, where in ((ours, path), (bare, "/echo"))]
+        taken = in_turns(effort.rounds, *(repeated(5, in_process(*one)) for one in apart))
+        calls = [median(seconds) / 5 * 1e6 for seconds in taken[::2]]
+        ratios = [ratio(our, echoed) for our, echoed in zip(taken[::2], taken[1::2], strict=True)]
+        cells = f"{len(calls)} examples", f"{min(calls):,.0f} to {max(calls):,.0f} us"
+        line(path.removeprefix("/v1/"), *cells, f"{min(ratios):.1f} to {max(ratios):.1f} x an echo")
+
+
+def in_process(app: Flask, path: str, body: bytes) -> Callable[[], None]:
+    """Give a call of an application as a server makes it, with nothing of a server or a client around it."""
+    environ = EnvironBuilder(path, method="POST", data=body, content_type="application/json").get_environ()
+
+    def status(said: str, _headers: object, _error: object = None) -> None:
+        if said != "200 OK":
+            raise SystemExit(f"{path}: {said}")
+
+    def call() -> None:
+        b"".join(app({**environ, "wsgi.input": BytesIO(body)}, status))
+
+    return call
 
 
 # --- In the engine ---
@@ -165,8 +268,8 @@ def many(rows: int) -> Joints:
     )
 
 
-def sized(rules: RuleSet, joints: Joints) -> Real:
-    """Size joints from their loads up, as the service does for one; give the legs."""
+def sized(rules: RuleSet, joints: Joints) -> Sizes:
+    """Size joints from their loads up, as the service does for one."""
     per_length = loads.force_per_length(P=joints.force, m=2.0, L=joints.length)
     part_1 = PartMetal(joints.t_1, joints.f_y, joints.f_u, 0.9)
     part_2 = PartMetal(joints.t_2, joints.f_y, joints.f_u, 0.9)
@@ -188,7 +291,14 @@ def sized(rules: RuleSet, joints: Joints) -> Real:
             by_throat=rules.family == "en",
             step=0.5,
         )
-    ).leg
+    )
+
+
+def written(sizes: Sizes) -> list[np.ndarray]:
+    """Columns among what sizing gives."""
+    values = [getattr(sizes, field.name) for field in fields(sizes)]
+    flat = [one for value in values for one in (value if isinstance(value, tuple) else (value,))]
+    return [one for one in flat if isinstance(one, np.ndarray)]
 
 
 def chunks(joints: Joints, rows: int) -> list[Joints]:
@@ -205,11 +315,11 @@ def list_sized(rules: RuleSet, pieces: Sequence[Joints]) -> None:
         sized(rules, piece)
 
 
-def copied(pieces: Sequence[Joints]) -> None:
-    """Copy every column once, piece by piece: the least that any use of them costs."""
-    for piece in pieces:
-        for column in piece.columns():
-            np.array(column)
+def copied(columns: Sequence[Sequence[np.ndarray]], into: Sequence[Sequence[np.ndarray]]) -> None:
+    """Copy every column once, piece by piece, to where it may stay: the least that reading and writing them costs."""
+    for sources, targets in zip(columns, into, strict=True):
+        for source, target in zip(sources, targets, strict=True):
+            np.copyto(target, source)
 
 
 def repeated(times: int, task: Callable[[], object]) -> Callable[[], None]:
@@ -229,45 +339,42 @@ def in_the_engine(effort: Effort) -> None:
         rules = rule_set(name)
         times = 200 * effort.rounds
         (one,) = in_turns(effort.rounds, repeated(times, partial(sized, rules, ONE)))
-        line(name, "1 joint", f"{one / times * 1e9:,.0f} ns/joint", "on floats")
+        line(name, "1 joint", f"{median(one) / times * 1e9:,.0f} ns/joint", "on floats")
         for rows, times in ((1_000, 50), (effort.rows, 1)):
             pieces = chunks(many(rows), rows)
+            columns = [[*map(np.asarray, piece.columns()), *written(sized(rules, piece))] for piece in pieces]
+            into = [[np.empty_like(column) for column in piece] for piece in columns]
             ours, copy = in_turns(
                 min(effort.rounds, 5),
                 repeated(times, partial(list_sized, rules, pieces)),
-                repeated(times, partial(copied, pieces)),
+                repeated(times, partial(copied, columns, into)),
             )
-            per_joint = ours / times / rows * 1e9
-            ratio = f"{ours / copy:,.0f} x copying its {len(ONE.columns())} columns"
-            line("", f"{rows:,} joints", f"{per_joint:,.0f} ns/joint", ratio)
+            per_joint, read = median(ours) / times / rows * 1e9, len(pieces[0].columns())
+            floor = f"{ratio(ours, copy):,.1f} x copying {read} columns read and {len(columns[0]) - read} written"
+            line("", f"{rows:,} joints", f"{per_joint:,.0f} ns/joint", floor)
 
 
 def weld_groups(effort: Effort) -> None:
-    """Instantaneous centres of many random groups at once, against scipy's root finding group by group."""
-    count, alone = (10_000, 100) if effort.rows == LONGEST else (1_000, 30)
+    """Instantaneous centres of many random groups at once against scipy group by group, and of named patterns alone."""
+    count, each, turns = (10_000, 100, 19) if effort.rows == LONGEST else (1_000, 30, 7)
     points, rho, in_plane = random_groups(count)
     found, seconds = timed(lambda: solve(points, rho, in_plane, LesikKennedy()))
-    settled, by_scipy = timed(lambda: scipy_roots(points, rho, in_plane, alone))
+    settled, by_scipy = timed(lambda: scipy_roots(points, rho, in_plane, each))
     heading(f"Weld groups of one to five random lines by instantaneous centre, {count:,} at once")
-    line(
-        "truethroat",
-        f"{count:,} groups",
-        f"{seconds / count * 1e6:,.0f} us/group",
-        f"{found.converged.mean():.1%} settled",
-    )
-    line(
-        "scipy.optimize.root",
-        f"{alone:,} of them, one by one",
-        f"{by_scipy / alone * 1e6:,.0f} us/group",
-        f"{settled:.0%} at a true root; {by_scipy / alone / (seconds / count):.0f} x as long",
-    )
+    share = f"{found.converged.mean():.1%} settled"
+    line("truethroat", f"{count:,} groups", f"{seconds / count * 1e6:,.0f} us/group", share)
+    share = f"{settled:.0%} at a true root; {by_scipy / each / (seconds / count):.0f} x as long"
+    line("scipy.optimize.root", f"{each:,}, one by one", f"{by_scipy / each * 1e6:,.0f} us/group", share)
+    name, slowest, middle, loads_tried = slowest_pattern(turns)
+    cells = f"{loads_tried:,} loads", f"{slowest * 1e3:,.1f} ms/group", f"half take {middle * 1e3:,.1f} ms or less"
+    line(f"slowest pattern: {name}", *cells)
 
 
-def timed(task: Callable[[], Any]) -> tuple[Any, float]:
-    """Result of a task and the seconds it took."""
-    started = time.perf_counter()
+def timed(task: Callable[[], T]) -> tuple[T, float]:
+    """Result of a task and the processor time it took, s."""
+    started = time.process_time()
     result = task()
-    return result, time.perf_counter() - started
+    return result, time.process_time() - started
 
 
 def recording(effort: Effort) -> None:
@@ -279,8 +386,8 @@ def recording(effort: Effort) -> None:
         without, with_sheet = in_turns(
             effort.rounds, repeated(times, partial(sized, rules, ONE)), repeated(times, partial(on_a_sheet, rules))
         )
-        off, on = without / times * 1e6, with_sheet / times * 1e6
-        line(name, f"off {off:.1f} us", f"on {on:.1f} us", f"{on / off:.2f} x")
+        off, on = median(without) / times * 1e6, median(with_sheet) / times * 1e6
+        line(name, f"off {off:.1f} us", f"on {on:.1f} us", f"{ratio(with_sheet, without):.2f} x")
 
 
 def on_a_sheet(rules: RuleSet) -> None:
@@ -300,7 +407,7 @@ def heading(text: str) -> None:
 def line(*cells: str) -> None:
     """Print one measurement."""
     print(
-        "  ".join(f"{cell:<{width}}" for cell, width in zip(cells, (30, 22, 18, 30), strict=True)).rstrip(), flush=True
+        "  ".join(f"{cell:<{width}}" for cell, width in zip(cells, (30, 22, 18, 30), strict=False)).rstrip(), flush=True
     )
 
 
@@ -314,6 +421,7 @@ def main() -> None:
     over_http(effort)
     in_the_engine(effort)
     recording(effort)
+    resources(effort)
     weld_groups(effort)
     print(f"\nMeasured in {time.perf_counter() - started:.0f} s.")
 

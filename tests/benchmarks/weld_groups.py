@@ -1,16 +1,19 @@
-"""Random weld groups, and scipy's root finding on the coordinates of their centres, one group at a time."""
+"""Random weld groups, scipy's root finding on their centres one at a time, and named patterns one load at a time."""
 
 from __future__ import annotations
 
+import time
 from math import pi
+from statistics import median
 
 import numpy as np
 from numpy.typing import NDArray
 from scipy.optimize import root
 
-from truethroat_service.engine.instantaneous_centre import Loads
+from truethroat_service.engine.instantaneous_centre import Loads, solve
 from truethroat_service.engine.line_group import Pieces, Points, gauss_points, properties
 from truethroat_service.practice.load_deformation import LesikKennedy
+from truethroat_service.practice.weld_patterns import PATTERNS, columns
 
 Column = NDArray[np.float64]
 
@@ -59,3 +62,24 @@ def scipy_roots(points: Points, rho: Column, loads: Loads, count: int) -> float:
         balanced = np.linalg.norm(np.cross(found, load)) < 1e-6 * np.linalg.norm(found)
         true_roots += bool(solved.success and balanced and found @ load > 0.0)
     return true_roots / count
+
+
+def slowest_pattern(turns: int) -> tuple[str, float, float, int]:
+    """Named pattern, 200 mm deep and 100 mm wide, with the slowest load; its and the median seconds; how many loads.
+
+    Each load is solved alone, as a request is: so many directions from along x to along y, at eccentricities of 0.02 to
+    2 depths.
+    """
+    depth, width, taken = 200.0, 100.0, []
+    for name, pattern in PATTERNS.items():
+        pieces = columns(tuple(pattern(depth) if name in ("one-line", "circle") else pattern(depth, width)))
+        shape, points = properties(pieces), gauss_points(pieces)
+        about = Points(points.x - shape.x[:, None], points.y - shape.y[:, None], points.axis, points.length)
+        for turn in np.linspace(0.0, pi / 2.0, turns):
+            for share in (0.02, 0.1, 0.25, 0.5, 1.0, 1.5, 2.0):
+                load = Loads(np.cos([turn]), np.sin([turn]), np.array([share * depth]))
+                started = time.process_time()
+                solve(about, np.sqrt(shape.j / shape.length), load, LesikKennedy())
+                taken.append((time.process_time() - started, name))
+    slowest, name = max(taken)
+    return name, slowest, median(seconds for seconds, _ in taken), len(taken)

@@ -82,13 +82,6 @@ def test_where_of_a_column_of_flags() -> None:
     assert numeric.where(flags, 1.0, COLUMN).tolist() == [0.0, 0.25, 1.0, 1.0, 1.0]
 
 
-def test_negate() -> None:
-    """The opposite of a plain flag is a plain flag, of a column a column."""
-    assert numeric.negate(True) is False
-    assert numeric.negate(False) is True
-    assert numeric.negate(np.array([True, False])).tolist() == [False, True]
-
-
 def test_ties_keep_their_value() -> None:
     """Equal numbers are their own least and greatest."""
     assert numeric.minimum(2.0, 2.0) == 2.0

@@ -11,10 +11,11 @@ from typing import Any
 import numpy as np
 import pytest
 import shapely
-from hypothesis import given, settings
+from hypothesis import given
 from hypothesis import strategies as st
 from numpy.typing import NDArray
 from shapely import LineString, Point, Polygon
+from tests.examples import examples
 
 from truethroat_service.engine.section import (
     blend_clearance,
@@ -419,24 +420,23 @@ def test_tangent_points_lie_a_radius_off_at_a_right_angle() -> None:
 LENGTHS = st.floats(0.5, 40)
 TURNS = st.floats(np.radians(30), np.radians(150))
 SLACK = 1e-9
-steady = settings(derandomize=True, deadline=None, database=None, max_examples=200)
 
 
-@steady
+@examples(200)
 @given(LENGTHS, LENGTHS, TURNS, st.floats(0, 80), st.floats(0, 20))
 def test_more_depth_never_lowers_a_blended_throat(u: float, v: float, gamma: float, R: float, more: float) -> None:
     """Moving the fused point away from one outer plane never lowers the throat under a blend."""
     assert _blend(u + more, v, gamma, R) >= _blend(u, v, gamma, R) - SLACK
 
 
-@steady
+@examples(200)
 @given(LENGTHS, LENGTHS, TURNS, st.floats(0, 80), st.floats(0, 20))
 def test_larger_radius_never_raises_the_throat(u: float, v: float, gamma: float, R: float, more: float) -> None:
     """A rounder corner never has more throat."""
     assert _blend(u, v, gamma, R + more) <= _blend(u, v, gamma, R) + SLACK
 
 
-@steady
+@examples(200)
 @given(st.floats(4, 40), st.floats(4, 40), st.floats(0, 1), st.floats(0, 1), st.floats(0, 1), TURNS, st.floats(0, 40))
 def test_more_penetration_never_lowers_a_half_open_throat(
     t_1: float, t_2: float, overlap: float, p: float, more: float, psi: float, R: float
@@ -454,7 +454,7 @@ def test_more_penetration_never_lowers_a_half_open_throat(
     assert throat(much) >= throat(little) - SLACK
 
 
-@steady
+@examples(200)
 @given(LENGTHS, LENGTHS, TURNS, st.floats(0, 1), st.floats(0, 1))
 def test_more_throat_asked_never_allows_a_larger_radius(
     u: float, v: float, gamma: float, share: float, more: float
@@ -466,7 +466,7 @@ def test_more_throat_asked_never_allows_a_larger_radius(
     assert smaller <= larger * (1 + SLACK)
 
 
-@steady
+@examples(200)
 @given(st.floats(1, 40), st.floats(1, 40), st.floats(np.radians(30), np.radians(150)))
 def test_fillet_throat_never_exceeds_a_leg(z_1: float, z_2: float, psi: float) -> None:
     """The throat is at most the shorter leg, and legs may change places."""

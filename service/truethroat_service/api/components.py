@@ -9,8 +9,10 @@ from typing import Any, Literal, Union, get_args, get_origin
 from ..application.core.answers import Answered, Head, Tail
 from ..application.core.quantities import Dimension
 from ..application.core.shape import (
+    INLINED,
     OMITTED,
     UNSENT,
+    Among,
     Hint,
     Q,
     component_words,
@@ -88,8 +90,7 @@ class Components:
         }
 
     def _record(self, kind: Any, measured: Q | None) -> Json:
-        hints = {wire_name(name): taken_apart(field.hint) for name, field in fields_of(kind).items()}
-        sent = {name: hint for name, hint in hints.items() if UNSENT not in hint.marks}
+        sent = _sent(kind)
         return {
             "type": "object",
             "description": component_words(kind),
@@ -106,10 +107,13 @@ class Components:
 
     def _bare(self, hint: Hint, measured: Q | None) -> Json:
         """Schema of a value that is not None."""
-        quantity = hint.mark(Q) or measured
+        quantity = hint.quantity(measured)
         kind, arguments = get_origin(hint.type) or hint.type, get_args(hint.type)
         if kind is float and quantity is not None:
             return {"$ref": self._quantity(quantity.dimension)}
+        among = hint.mark(Among)
+        if among is not None:
+            return {"anyOf": [{"$ref": self._quantity(dimension)} for dimension in among.dimensions]}
         if kind in _PLAIN:
             return {"type": _PLAIN[kind]}
         if kind is Literal:
@@ -141,6 +145,18 @@ class Components:
         return self._named(
             f"{camel(dimension.name)}Answer", ("answer", dimension.name), lambda: answered_quantity(dimension)
         )
+
+
+def _sent(kind: Any) -> dict[str, Hint]:
+    """Annotations of what is sent of a dataclass, those of an inlined object in its place."""
+    sent: dict[str, Hint] = {}
+    for name, field in fields_of(kind).items():
+        hint = taken_apart(field.hint)
+        if INLINED in hint.marks:
+            sent |= _sent(hint.type)
+        elif UNSENT not in hint.marks:
+            sent[wire_name(name)] = hint
+    return sent
 
 
 def answered_quantity(dimension: Dimension) -> Json:

@@ -8,27 +8,51 @@ Equilibrium has a false root at infinity, where the group is carried along witho
 with bounded unknowns. For a load along +y at ``e`` from the centroid, with ``rho`` the radius of gyration, the motion
 is ``v_x = s``, ``v_y = cos(phi)``, ``omega = sin(phi)/rho``: a turn about the centroid at ``phi`` = 90 deg, a
 translation at 0. A group that is stiffer on one side may have to turn a little backwards, or past a pure turn.
+
+Three ways lead to the motion, each for the groups that the one before leaves:
+
+1. Broyden's method from the turn that would suit an isotropic group settles all but a few in a thousand, within about
+   eight evaluations of the forces.
+2. Broyden's method from eight motions at once settles most of those, whose worst bit changes on the way. Of several
+   motions that hold equilibrium, the one nearest a pure turn is taken.
+3. Brackets settle the rest. A bit of weld that lies on the centre all but jumps from one force to the opposite one, and
+   only halving comes near to that. For every turn of a fan the shift is found at which no force across the load is left;
+   between two turns of which one leans the resultant too much and one too little lies the one looked for. The fan opens
+   from a pure turn downwards, then upwards, and the first such pair is taken.
+
+What none of them settles is reported, never answered silently.
 """
 
 from dataclasses import dataclass, replace
-from math import pi
-from typing import Protocol
+from itertools import product
+from math import ceil, log2, pi
+from typing import Protocol, TypeAlias
 
 import numpy as np
 
 from .line_group import Points
 from .numeric import Column, Flags
 
+Rows: TypeAlias = "np.ndarray[tuple[int], np.dtype[np.intp]]"
+
+CHUNK = 256
+"""Groups solved at once; their points stay in the processor's cache."""
+STILL = 1e-200
 TOLERANCE = 1e-9
 LARGEST_STEP = 0.35
 ROUNDS = 40
-TURNS = 181
-HALVINGS = 52
-BRACKET_TOLERANCE = 1e-6
-"""Where a bit of weld lies on the centre its force rises so steeply that halving stops short of ``TOLERANCE``."""
 PURE_TURN = pi / 2.0
 LEAST_TURN, MOST_TURN = -pi / 4.0, 3.0 * pi / 4.0
-WIDEST_SHIFT = 20.0
+STARTS = tuple(product((-0.5, 0.5), (-0.6, 0.3, 1.2, 2.2)))
+"""Shift and turn of each motion from which a group starts again that did not settle."""
+ENOUGH_POINTS = 256
+"""A group of more points starts again with only some of them, and is bracketed between fewer turns."""
+STEPS_DOWN, STEPS_UP, STEPS_WITHIN = 120, 40, 16
+HALVINGS = 52
+ROUGHLY, CLOSELY = 1e-9, 1e-15
+"""How near the shift and the turn are bracketed, when looking for the step and then within it."""
+BRACKET_TOLERANCE = 1e-6
+"""Where a bit of weld lies on the centre its force rises so steeply that halving stops short of ``TOLERANCE``."""
 
 
 class Relation(Protocol):
@@ -69,28 +93,40 @@ class Found:
 
 @dataclass(frozen=True, slots=True)
 class _Problem:
-    """Groups turned so that their load runs along +y on the +x side of the centroid."""
+    """Groups turned so that their load runs along +y on the +x side of the centroid.
 
-    points: Points
+    ``points`` holds a row of each group for the place x and y of its points, the cosine and sine of the weld's axis
+    there, the length each stands for, and 1 for a real point or 0 for one that only fills the row.
+    """
+
+    points: Column
     rho: Column
     target: Column
     relation: Relation
 
-    def take(self, rows: "Flags | np.ndarray[tuple[int], np.dtype[np.intp]]") -> "_Problem":
+    def take(self, rows: "Flags | Rows") -> "_Problem":
         """Some of the groups."""
-        points = Points(self.points.x[rows], self.points.y[rows], self.points.axis[rows], self.points.length[rows])
-        return _Problem(points, self.rho[rows], self.target[rows], self.relation)
+        return _Problem(self.points[:, rows], self.rho[rows], self.target[rows], self.relation)
+
+    @property
+    def crowd(self) -> int:
+        """How many times as many points a group has as are enough."""
+        return -(-self.points.shape[2] // ENOUGH_POINTS)
+
+    def thinned(self) -> "_Problem":
+        """The groups with no more points than are enough, evenly picked."""
+        return replace(self, points=self.points[:, :, self.crowd // 2 :: self.crowd])
 
     def motion(self, s: Column, phi: Column) -> tuple[Column, Column, Column, Column, Column]:
         """Of every point: where it moves, how far, at what angle to its axis, and what share of its limit."""
-        points, omega = self.points, np.sin(phi) / self.rho
-        d_x = s[:, None] - omega[:, None] * points.y
-        d_y = np.cos(phi)[:, None] + omega[:, None] * points.x
-        moved = np.hypot(d_x, d_y)
-        along = np.abs(d_x * np.cos(points.axis) + d_y * np.sin(points.axis)) / np.where(moved > 0.0, moved, 1.0)
+        x, y, cos, sin, _, real = self.points
+        omega = (np.sin(phi) / self.rho)[:, None]
+        d_x = s[:, None] - omega * y
+        d_y = np.cos(phi)[:, None] + omega * x
+        moved = np.hypot(d_x, d_y) * real
+        along = np.abs(d_x * cos + d_y * sin) / np.maximum(moved, STILL)
         theta = np.arccos(np.minimum(along, 1.0))
-        share = np.where(points.length > 0.0, moved / self.relation.limit(theta), 0.0)
-        return d_x, d_y, moved, theta, share
+        return d_x, d_y, moved, theta, moved / self.relation.limit(theta)
 
     def worst_angle(self, s: Column, phi: Column) -> Column:
         """Angle between force and axis at the point that is at its limit."""
@@ -100,16 +136,12 @@ class _Problem:
 
     def resultant(self, s: Column, phi: Column) -> tuple[Column, Column, Column]:
         """Forces across and along the load, and moment over rho, of a motion."""
-        points = self.points
+        x, y, _, _, length, _ = self.points
         d_x, d_y, moved, theta, share = self.motion(s, phi)
-        still = moved <= 0.0
-        moved = np.where(still, 1.0, moved)
-        counted = (points.length > 0.0) & ~still
-        worst = np.max(share, axis=1)
-        deformation = np.where(counted, moved, 0.0) / worst[:, None]
-        force = self.relation.force(theta, deformation) * points.length
+        force = self.relation.force(theta, moved / share.max(axis=1)[:, None]) * length
+        moved = np.maximum(moved, STILL)
         f_x, f_y = force * d_x / moved, force * d_y / moved
-        moment = (points.x * f_y - points.y * f_x).sum(axis=1)
+        moment = (x * f_y - y * f_x).sum(axis=1)
         return f_x.sum(axis=1), f_y.sum(axis=1), moment / self.rho
 
     def residual(self, s: Column, phi: Column) -> tuple[Column, Column]:
@@ -122,15 +154,31 @@ class _Problem:
 def solve(points: Points, rho: Column, loads: Loads, relation: Relation) -> Found:
     """Centre and strength of each group.
 
-    ``points`` are about the centroid of their group, ``rho`` is its polar radius of gyration. Broyden's method settles
-    nearly all groups within a few rounds; the rest are bracketed from a pure turn downwards, so where several centres
-    hold, the one nearest a pure turn is taken. A group that neither settles is reported, never answered silently.
+    ``points`` are about the centroid of their group, ``rho`` is its polar radius of gyration.
     """
+    filled = points.length.shape[1] - np.argmax(points.length[:, ::-1] > 0.0, axis=1)
+    # Groups of about as many points go together, so that few points only fill their rows.
+    order = np.argsort(filled, kind="stable")
+    found = Found(*(np.empty(rho.shape) for _ in range(4)), np.empty(rho.shape, dtype=np.bool_))
+    for start in range(0, rho.size, CHUNK):
+        rows = order[start : start + CHUNK]
+        most = int(filled[rows[-1]])
+        some = Points(*(column[rows, :most] for column in (points.x, points.y, points.axis, points.length)))
+        of_some = Loads(loads.x[rows], loads.y[rows], loads.moment[rows])
+        part = _solved(some, rho[rows], of_some, relation)
+        for name in Found.__slots__:
+            getattr(found, name)[rows] = getattr(part, name)
+    return found
+
+
+def _solved(points: Points, rho: Column, loads: Loads, relation: Relation) -> Found:
+    """Result for groups that fit into the cache together."""
     problem, turn, mirrored, demand = _turned(points, rho, loads, relation)
-    s, phi, size, settled = _broyden(problem)
-    left = np.flatnonzero(~settled)
-    if left.size:
-        s[left], phi[left], size[left], settled[left] = _bracketed(problem.take(left))
+    s, phi, size, settled = _broyden(problem, np.zeros(rho.shape), problem.target)
+    for another in (_from_many_starts, _bracketed):
+        left = np.flatnonzero(~settled)
+        if left.size:
+            s[left], phi[left], size[left], settled[left] = another(problem.take(left))
     with np.errstate(divide="ignore", invalid="ignore"):
         omega = np.sin(phi) / rho
         # The centre is where the motion is nil: v_x = omega*y and v_y = -omega*x.
@@ -155,23 +203,26 @@ def _turned(points: Points, rho: Column, loads: Loads, relation: Relation) -> tu
     axis = np.where(mirrored[:, None], pi - axis, axis)
     target = np.arctan2(np.abs(loads.moment) / rho, force)
     demand = np.hypot(force, loads.moment / rho)
-    return _Problem(replace(points, x=x, y=y, axis=axis), rho, target, relation), turn, mirrored, demand
+    columns = np.array([x, y, np.cos(axis), np.sin(axis), points.length, points.length > 0.0])
+    return _Problem(columns, rho, target, relation), turn, mirrored, demand
 
 
-def _broyden(problem: _Problem) -> tuple[Column, Column, Column, Flags]:
-    """Motion of each group by Broyden's method from a turn that would suit an isotropic group; which ones settled."""
-    groups = problem.rho.shape[0]
-    unknowns = np.stack([np.zeros(groups), problem.target], axis=1)
-    residual, size = problem.residual(unknowns[:, 0], unknowns[:, 1])
-    inverse = np.tile(np.eye(2), (groups, 1, 1))
+def _broyden(problem: _Problem, s: Column, phi: Column) -> tuple[Column, Column, Column, Flags]:
+    """Motion of each group by Broyden's method from a given one; which ones settled."""
+    unknowns = np.stack([s, phi], axis=1)
+    residual, size = problem.residual(s, phi)
+    inverse = np.tile(np.eye(2), (s.size, 1, 1))
+    rows, some = np.arange(s.size), problem
     for _ in range(ROUNDS):
-        rows = np.flatnonzero(~(np.abs(residual).max(axis=1) < TOLERANCE))
+        unsettled = ~(np.abs(residual[rows]).max(axis=1) < TOLERANCE)
+        if not unsettled.all():
+            rows, some = rows[unsettled], some.take(unsettled)
         if not rows.size:
             break
         step = -np.einsum("gij,gj->gi", inverse[rows], residual[rows])
         step *= np.minimum(1.0, LARGEST_STEP / np.maximum(np.abs(step).max(axis=1), LARGEST_STEP))[:, None]
         moved = unknowns[rows] + step
-        new, size[rows] = problem.take(rows).residual(moved[:, 0], moved[:, 1])
+        new, size[rows] = some.residual(moved[:, 0], moved[:, 1])
         change = new - residual[rows]
         applied = np.einsum("gij,gj->gi", inverse[rows], change)
         scale = np.einsum("gi,gi->g", step, applied)
@@ -185,44 +236,92 @@ def _broyden(problem: _Problem) -> tuple[Column, Column, Column, Flags]:
     return unknowns[:, 0], unknowns[:, 1], size, settled
 
 
+def _from_many_starts(problem: _Problem) -> tuple[Column, Column, Column, Flags]:
+    """Motion of each group by Broyden's method from many starts: of those that settle, the one nearest a pure turn."""
+    groups, starts = problem.rho.size, len(STARTS)
+    s, phi, _, settled = _broyden(
+        problem.thinned().take(np.repeat(np.arange(groups), starts)), *np.tile(np.transpose(STARTS), groups)
+    )
+    # Any turn short of a pure one comes before those past it, as it does between brackets.
+    away = np.where(settled, np.where(phi <= PURE_TURN, PURE_TURN, MOST_TURN + PURE_TURN) - phi, np.inf)
+    nearest = away.reshape(groups, starts).argmin(axis=1) + np.arange(groups) * starts
+    return _broyden(problem, s[nearest], phi[nearest])
+
+
 def _bracketed(problem: _Problem) -> tuple[Column, Column, Column, Flags]:
-    """Motion of each group by bracketing: the shift for every turn, then the suiting turn nearest a pure one."""
-    groups = problem.rho.shape[0]
-    inner, outer = np.full(groups, np.nan), np.full(groups, np.nan)
-    # Less turn leans the resultant less: it leans too much at ``outer`` and too little at ``inner``.
-    for turns in (np.linspace(PURE_TURN, LEAST_TURN, TURNS), np.linspace(PURE_TURN, MOST_TURN, TURNS)):
-        before, at = _excess(problem, np.full(groups, turns[0])), turns[0]
-        for turn in turns[1:]:
-            excess = _excess(problem, np.full(groups, turn))
-            crossed = np.isnan(inner) & (before * excess <= 0.0) & (np.abs(before - excess) < pi / 2.0)
-            inner = np.where(crossed, np.where(excess <= 0.0, turn, at), inner)
-            outer = np.where(crossed, np.where(excess <= 0.0, at, turn), outer)
-            before, at = excess, turn
-    found = ~np.isnan(inner)
-    inner, outer = np.where(found, inner, 0.0), np.where(found, outer, 0.0)
+    """Motion of each group by bracketing: a fan of turns, each with its shift, and within the step that suits another.
+
+    A step suits where one of its turns leans the resultant more than the load and the other less.
+    """
+    groups = problem.rho.size
+    down, up, within = (max(steps // problem.crowd, 2) for steps in (STEPS_DOWN, STEPS_UP, STEPS_WITHIN))
+    fan = np.concatenate([np.linspace(PURE_TURN, LEAST_TURN, down + 1), np.linspace(PURE_TURN, MOST_TURN, up + 1)])
+    excess = _excess(problem, np.tile(fan, (groups, 1)), ROUGHLY)
+    suits = (excess[:, :-1] * excess[:, 1:] <= 0.0) & (np.abs(np.diff(excess)) < pi / 2.0)
+    # From the last turn down to the first one up is no step.
+    suits[:, down] = False
+    found, step = suits.any(axis=1), suits.argmax(axis=1)
+    turns = np.tile(fan, (groups, 1))
     for _ in range(HALVINGS):
-        middle = (inner + outer) / 2.0
-        leans = _excess(problem, middle) >= 0.0
-        outer, inner = np.where(leans, middle, outer), np.where(leans, inner, middle)
-    phi = (inner + outer) / 2.0
-    s = _shift(problem, phi)
+        one, other = step, step + found
+        turns, ends = (
+            np.linspace(_of_each(turns, one), _of_each(turns, other), within + 1, axis=1),
+            (_of_each(excess, one), _of_each(excess, other)),
+        )
+        excess = np.column_stack([ends[0], _excess(problem, turns[:, 1:-1], CLOSELY), ends[1]])
+        step = (excess[:, :-1] * excess[:, 1:] <= 0.0).argmax(axis=1)
+        if np.abs(excess).min(axis=1).max() < TOLERANCE or np.abs(turns[:, 1] - turns[:, 0]).max() < CLOSELY:
+            break
+    phi = _of_each(turns, np.abs(excess).argmin(axis=1))
+    s = _shift(problem, phi, CLOSELY)
     residual, size = problem.residual(s, phi)
     return s, phi, size, found & (np.abs(residual).max(axis=1) < BRACKET_TOLERANCE)
 
 
-def _excess(problem: _Problem, phi: Column) -> Column:
-    """How far the resultant of a turn, shifted so that nothing is left across, leans more than the load."""
-    residual, _ = problem.residual(_shift(problem, phi), phi)
-    excess: Column = residual[:, 1]
+def _of_each(table: Column, column: Rows) -> Column:
+    """One number of each row."""
+    numbers: Column = np.take_along_axis(table, column[:, None], axis=1)[:, 0]
+    return numbers
+
+
+def _excess(problem: _Problem, turns: Column, width: float) -> Column:
+    """How far each turn of each group, shifted so that nothing is left across, leans its resultant more than the load."""
+    rows = problem.take(np.repeat(np.arange(turns.shape[0]), turns.shape[1]))
+    phi = turns.ravel()
+    residual, _ = rows.residual(_shift(rows, phi, width), phi)
+    excess: Column = residual[:, 1].reshape(turns.shape)
     return excess
 
 
-def _shift(problem: _Problem, phi: Column) -> Column:
-    """Shift across the load at which no force across it is left."""
-    low, high = np.full(phi.shape, -WIDEST_SHIFT), np.full(phi.shape, WIDEST_SHIFT)
-    for _ in range(HALVINGS):
-        middle = (low + high) / 2.0
-        above = problem.resultant(middle, phi)[0] >= 0.0
-        high, low = np.where(above, middle, high), np.where(above, low, middle)
+def _shift(problem: _Problem, phi: Column, width: float) -> Column:
+    """Shift across the load at which no force across it is left, to within a width.
+
+    This is the ITP method (Oliveira and Takahashi 2020, from memory): it goes by the chord, drawn towards the middle
+    and kept so near to it that halving alone would need one round less at most.
+    """
+    _, y, _, _, length, real = problem.points
+    # A shift under all that the turn carries the points across moves them all one way, one over it the other way.
+    carried = (np.sin(phi) / problem.rho)[:, None] * y * real
+    low, high = carried.min(axis=1), carried.max(axis=1)
+    below, above = problem.resultant(low, phi)[0], problem.resultant(high, phi)[0]
+    nil = width * length.sum(axis=1)
+    gap = high - low
+    rounds = ceil(log2(max(gap.max() / width, 1.0))) + 1
+    drawn = 0.2 / np.maximum(gap, width)
+    for left in range(rounds, 0, -1):
+        if gap.max() <= width:
+            break
+        middle, rise = (low + high) / 2.0, above - below
+        chord = np.where(rise > 0.0, (low * above - high * below) / np.where(rise > 0.0, rise, 1.0), middle)
+        aside = chord - middle
+        aside -= np.sign(aside) * np.minimum(drawn * gap * gap, np.abs(aside))
+        # After the rounds left, halving alone would still reach the width.
+        reach = np.maximum(width * 2.0 ** (left - 1) - gap / 2.0, 0.0)
+        s = middle + np.clip(aside, -reach, reach)
+        across, _, _ = problem.resultant(s, phi)
+        under, over = across <= nil, across >= -nil
+        low, below = np.where(under, s, low), np.where(under, across, below)
+        high, above = np.where(over, s, high), np.where(over, across, above)
+        gap = high - low
     shift: Column = (low + high) / 2.0
     return shift

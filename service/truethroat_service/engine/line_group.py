@@ -14,6 +14,7 @@ from .numeric import Column, Flags
 ROUNDING = 1e-13
 GAUSS_POINTS = 32
 """Points along a piece. Fewer err on the unsafe side: the end, where the weld tears first, is then far from a point."""
+_ROOTS, _WEIGHTS = np.polynomial.legendre.leggauss(GAUSS_POINTS)
 
 
 @dataclass(frozen=True, slots=True)
@@ -79,8 +80,7 @@ def properties(pieces: Pieces) -> Properties:
 
 def gauss_points(pieces: Pieces) -> Points:
     """Points and weights that integrate along each piece."""
-    roots, weights = np.polynomial.legendre.leggauss(GAUSS_POINTS)
-    return _points(pieces, (roots + 1.0) / 2.0, weights / 2.0)
+    return _points(pieces, (_ROOTS + 1.0) / 2.0, _WEIGHTS / 2.0)
 
 
 def even_points(pieces: Pieces, count: int) -> Points:

@@ -4,10 +4,10 @@ A value within ``SAME`` of a step counts as being on it: 3/16 in summed from six
 of the last bit of a float.
 """
 
-from .numeric import Flag, Real, ceil, floor, magnitude, maximum
+from .numeric import Flag, Real, ceil, floor, magnitude
 
 SAME = 1e-9
-"""Share of a step, or of the larger value, below which two numbers are the same."""
+"""Share of a step, or of a limit, below which two numbers are the same."""
 
 
 def up(value: Real, step: Real) -> Real:
@@ -21,10 +21,10 @@ def down(value: Real, step: Real) -> Real:
 
 
 def at_least(value: Real, limit: Real) -> Flag:
-    """Whether ``value >= limit``, the two taken as equal within ``SAME`` of the larger magnitude."""
-    return value >= limit - SAME * maximum(magnitude(value), magnitude(limit))
+    """Whether ``value >= limit``, the two taken as equal within ``SAME`` of the limit's magnitude."""
+    return value >= limit - SAME * magnitude(limit)
 
 
 def at_most(value: Real, limit: Real) -> Flag:
-    """Whether ``value <= limit``, the two taken as equal within ``SAME`` of the larger magnitude."""
-    return at_least(limit, value)
+    """Whether ``value <= limit``, the two taken as equal within ``SAME`` of the limit's magnitude."""
+    return value <= limit + SAME * magnitude(limit)

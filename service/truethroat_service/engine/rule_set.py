@@ -24,6 +24,15 @@ class Limit:
 
 
 @dataclass(frozen=True, slots=True)
+class Note:
+    """What must be said of an answer by a rule set: the code of the caution, its text and the rule behind it."""
+
+    code: str
+    text: str
+    source: Source | None = None
+
+
+@dataclass(frozen=True, slots=True)
 class PartMetal:
     """One part at the weld: thickness in mm; strengths in MPa, None where the rules in use need none.
 
@@ -210,6 +219,10 @@ class MetalRules:
     softened: SoftenedRule | None = None
     matched_by_group: bool = False
     """Whether filler metals are matched to the parts by the groups of AWS D1.1."""
+    hollow_ends: Source | None = None
+    """Where it is ruled that the end of a rectangular hollow section in tension takes no directional increase."""
+    design_walls: frozenset[str] = frozenset()
+    """Materials of hollow sections that are designed with less than their nominal wall."""
 
 
 class RootLossRule(Protocol):
@@ -338,6 +351,16 @@ class IntermittentRules(Protocol):
     def exposure_source(self) -> Source:
         """Where it is ruled that intermittent fillets are not for corrosive conditions."""
 
+    @property
+    def exposures(self) -> tuple[Exposure, ...]:
+        """Exposures that intermittent fillets are allowed in."""
+
+    def needs_widths(self, run: Intermittent) -> bool:
+        """Whether a limit goes by the widths of the parts."""
+
+    def notes(self, run: Intermittent) -> tuple[Note, ...]:
+        """What must be said of such a weld."""
+
     def gap_limits(self, run: Intermittent, parts: tuple[PartMetal, PartMetal]) -> tuple[GapLimit, ...]:
         """Every limit of the gap between segments."""
 
@@ -463,6 +486,12 @@ class FilletOptions:
     packing: PackingRules | None = None
     root_bending: RootBendingRules | None = None
     flange: FlangeRule | None = None
+    penetration: Note | None = None
+    """On what condition proven penetration counts."""
+    lap_overlap: Callable[[Real], tuple[Real, Source]] | None = None
+    """Least overlap of a lap by its thinner part, mm."""
+    packing_elsewhere: str = ""
+    """Why packing is not covered, where a clause that is not held here rules on it."""
     least_throats: Mapping[str, Callable[[Real], tuple[Real, Source]]] = field(default_factory=dict)
     """Least throat by the thicker part, mm, by the name of the national rule."""
     instantaneous_centre: bool = False
@@ -522,3 +551,5 @@ class RuleSet:
     grooves: GrooveOptions = GrooveOptions()
     size_by: Literal["leg", "throat"] = "leg"
     """What a fillet is specified by."""
+    quality: Literal["aws-d1-1-2020", "iso-5817-c"] | None = None
+    """Quality level or code that a weld by these rules is usually held to."""

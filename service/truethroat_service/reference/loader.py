@@ -17,21 +17,15 @@ from itertools import pairwise
 from types import MappingProxyType
 from typing import Any, Final, Literal, TypeVar, cast, get_args
 
+from ..engine.units import LENGTHS, STRESSES
+
 Mark = Literal["seen", "second-hand", "from memory", "common practice, no source"]
 Family = Literal["carbon-steel", "stainless", "aluminium"]
 Form = Literal["plate", "shape", "hollow-section", "pipe", "any"]
 Orientation = Literal["flat", "horizontal", "vertical", "overhead"]
-Progression = Literal["up", "down"]
-WeldKind = Literal["fillet", "groove", "both"]
 
 # Surest first; whatever is put together from several rows is as sure as the least sure of them.
 MARKS: Final[tuple[Mark, ...]] = get_args(Mark)
-
-# Both definitions are exact: the inch is 25.4 mm, the pound-force 4.4482216152605 N (so the kip a thousand of those).
-_MM: Final[Mapping[str, Fraction]] = MappingProxyType({"mm": Fraction(1), "in": Fraction("25.4")})
-_MPA: Final[Mapping[str, Fraction]] = MappingProxyType(
-    {"N/mm2": Fraction(1), "ksi": Fraction("4448.2216152605") / Fraction("25.4") ** 2}
-)
 
 # A thickness that went through another unit and back still belongs to the band whose limit it sits on.
 _SAME: Final = 1e-9
@@ -55,19 +49,6 @@ class NoBand(LookupError):
 
     def __str__(self) -> str:
         return f"{self.material}: {self.source} gives strengths {self.limit}, and none for {self.thickness:g} mm"
-
-
-@dataclass(frozen=True, slots=True)
-class DataFile:
-    """What the TOML beside a data file says about it."""
-
-    name: str
-    title: str
-    edition: str
-    source: str
-    table: str
-    notes: tuple[str, ...]
-    sha256: str
 
 
 @dataclass(frozen=True, slots=True)
@@ -101,7 +82,7 @@ class Material:
 
     `limits` says, in the standard's own unit, which thicknesses all bands together cover. `beta_w` is None where
     EN 1993-1-8:2005 Table 4.1 has no row for the grade. `mark` is that of the least sure band, `source` names every
-    source of the bands; `beta_w_mark` and `beta_w_source` go with `beta_w` alone.
+    source of the bands, that of `beta_w` apart.
     """
 
     id: str
@@ -111,8 +92,6 @@ class Material:
     bands: tuple[MaterialBand, ...]
     limits: str
     beta_w: float | None
-    beta_w_mark: Mark | None
-    beta_w_source: str | None
     density_kg_m3: float
     mark: Mark
     source: str
@@ -130,13 +109,11 @@ class FillerMetal:
     """A filler metal class, or an electrode or wire that belongs to one.
 
     `tensile_strength` (MPa) is the least the classification asks of all-weld metal; `yield_strength` is None where the
-    data do not give one. `filler_class` is the class an electrode belongs to, its own id for a class. `processes` holds
-    process ids and is empty for a class that is made for several.
+    data do not give one. `processes` holds process ids and is empty for a class that is made for several.
     """
 
     id: str
     standard: str
-    filler_class: str
     family: Family
     processes: tuple[str, ...]
     tensile_strength: float
@@ -153,7 +130,6 @@ class Process:
 
     id: str
     title: str
-    family: str
     iso_4063: tuple[str, ...]
     also: tuple[str, ...]
     mark: Mark
@@ -165,11 +141,8 @@ class Position:
     """A welding position code with the orientation it stands for and the codes of the other system it answers to."""
 
     id: str
-    coding: str
     title: str
     orientation: Orientation
-    progression: Progression | None
-    welds: WeldKind
     equivalents: tuple[str, ...]
     mark: Mark
     source: str
@@ -195,8 +168,8 @@ def _convert_or_none(text: str, unit: str, factors: Mapping[str, Fraction], wher
     return _convert(text, unit, factors, where) if text else None
 
 
-def _read(name: str) -> tuple[DataFile, list[dict[str, str]]]:
-    """Read a data file and its description, and hold the one against the other."""
+def _read(name: str) -> list[dict[str, str]]:
+    """Rows of a data file, held against its description."""
     folder = files(__package__) / "data"
     about: dict[str, Any] = tomllib.loads((folder / f"{name}.toml").read_text(encoding="utf-8"))
     raw = (folder / f"{name}.csv").read_bytes()
@@ -211,16 +184,7 @@ def _read(name: str) -> tuple[DataFile, list[dict[str, str]]]:
         # DictReader keeps cells beyond the header under None and fills missing ones with None.
         if None in row or None in row.values():
             raise DataFault(f"{name}.csv line {number}: not {len(about['columns'])} cells")
-    description = DataFile(
-        name=name,
-        title=about["title"],
-        edition=about["edition"],
-        source=about["source"],
-        table=about["table"],
-        notes=tuple(about["notes"]),
-        sha256=sha256,
-    )
-    return description, rows
+    return rows
 
 
 def _limits(over: str, to: str, unit: str) -> str:
@@ -237,13 +201,13 @@ def _band(row: Mapping[str, str]) -> MaterialBand:
     where = f"materials.csv, {row['id']}"
     length, stress = row["length_unit"], row["stress_unit"]
     return MaterialBand(
-        thickness_over=_convert(row["thickness_over"] or "0", length, _MM, where),
-        thickness_to=_convert_or_none(row["thickness_to"], length, _MM, where),
+        thickness_over=_convert(row["thickness_over"] or "0", length, LENGTHS, where),
+        thickness_to=_convert_or_none(row["thickness_to"], length, LENGTHS, where),
         limits=_limits(row["thickness_over"], row["thickness_to"], length),
-        yield_strength=_convert(row["yield_strength"], stress, _MPA, where),
-        tensile_strength=_convert(row["tensile_strength"], stress, _MPA, where),
-        welded_yield_strength=_convert_or_none(row["welded_yield_strength"], stress, _MPA, where),
-        welded_tensile_strength=_convert_or_none(row["welded_tensile_strength"], stress, _MPA, where),
+        yield_strength=_convert(row["yield_strength"], stress, STRESSES, where),
+        tensile_strength=_convert(row["tensile_strength"], stress, STRESSES, where),
+        welded_yield_strength=_convert_or_none(row["welded_yield_strength"], stress, STRESSES, where),
+        welded_tensile_strength=_convert_or_none(row["welded_tensile_strength"], stress, STRESSES, where),
         mark=_choice(row["mark"], MARKS, where),
         source=row["source"],
     )
@@ -281,8 +245,6 @@ def _material(rows: list[dict[str, str]]) -> Material:
         bands=bands,
         limits=_limits(first["thickness_over"], rows[-1]["thickness_to"], first["length_unit"]),
         beta_w=float(first["beta_w"]) if first["beta_w"] else None,
-        beta_w_mark=_choice(first["beta_w_mark"], MARKS, where) if first["beta_w_mark"] else None,
-        beta_w_source=first["beta_w_source"] or None,
         density_kg_m3=float(first["density_kg_m3"]),
         mark=max((band.mark for band in bands), key=MARKS.index),
         source="; ".join(dict.fromkeys(band.source for band in bands)),
@@ -304,11 +266,10 @@ def _filler_metal(row: Mapping[str, str]) -> FillerMetal:
     return FillerMetal(
         id=row["id"],
         standard=row["standard"],
-        filler_class=row["filler_class"],
         family=_choice(row["family"], cast(tuple[Family, ...], get_args(Family)), where),
         processes=tuple(row["processes"].split()),
-        tensile_strength=_convert(row["tensile_strength"], row["stress_unit"], _MPA, where),
-        yield_strength=_convert_or_none(row["yield_strength"], row["stress_unit"], _MPA, where),
+        tensile_strength=_convert(row["tensile_strength"], row["stress_unit"], STRESSES, where),
+        yield_strength=_convert_or_none(row["yield_strength"], row["stress_unit"], STRESSES, where),
         matches=row["matches"],
         density_kg_m3=float(row["density_kg_m3"]),
         mark=_choice(row["mark"], MARKS, where),
@@ -321,7 +282,6 @@ def _process(row: Mapping[str, str]) -> Process:
     return Process(
         id=row["id"],
         title=row["title"],
-        family=row["family"],
         iso_4063=tuple(row["iso_4063"].split()),
         also=tuple(row["also"].split()),
         mark=_choice(row["mark"], MARKS, f"processes.csv, {row['id']}"),
@@ -332,14 +292,10 @@ def _process(row: Mapping[str, str]) -> Process:
 def _position(row: Mapping[str, str]) -> Position:
     """Make a position of one row of positions.csv."""
     where = f"positions.csv, {row['id']}"
-    progressions = cast(tuple[Progression, ...], get_args(Progression))
     return Position(
         id=row["id"],
-        coding=row["coding"],
         title=row["title"],
         orientation=_choice(row["orientation"], cast(tuple[Orientation, ...], get_args(Orientation)), where),
-        progression=_choice(row["progression"], progressions, where) if row["progression"] else None,
-        welds=_choice(row["welds"], cast(tuple[WeldKind, ...], get_args(WeldKind)), where),
         equivalents=tuple(row["equivalents"].split()),
         mark=_choice(row["mark"], MARKS, where),
         source=row["source"],
@@ -370,28 +326,22 @@ def _by_code(processes: Mapping[str, Process]) -> Mapping[str, Process]:
     return MappingProxyType(codes)
 
 
-_FILES: Final = ("materials", "filler_metals", "processes", "positions", "preparations", "welding_rates")
-_files = {name: _read(name) for name in _FILES}
-
-DATA_FILES: Final[Mapping[str, DataFile]] = MappingProxyType({name: about for name, (about, _) in _files.items()})
-"""The data files by name, with where each comes from."""
-
-MATERIALS: Final[Mapping[str, Material]] = _by_id(list(_materials(_files["materials"][1])))
+MATERIALS: Final[Mapping[str, Material]] = _by_id(list(_materials(_read("materials"))))
 """Base metals by id."""
 
-FILLER_METALS: Final[Mapping[str, FillerMetal]] = _by_id([_filler_metal(row) for row in _files["filler_metals"][1]])
+FILLER_METALS: Final[Mapping[str, FillerMetal]] = _by_id([_filler_metal(row) for row in _read("filler_metals")])
 """Filler metals by id."""
 
-PROCESSES: Final[Mapping[str, Process]] = _by_id([_process(row) for row in _files["processes"][1]])
+PROCESSES: Final[Mapping[str, Process]] = _by_id([_process(row) for row in _read("processes")])
 """Welding processes by AWS letters."""
 
-POSITIONS: Final[Mapping[str, Position]] = _by_id([_position(row) for row in _files["positions"][1]])
+POSITIONS: Final[Mapping[str, Position]] = _by_id([_position(row) for row in _read("positions")])
 """Welding positions by code, AWS and ISO 6947 alike."""
 
-PREPARATION_ROWS: Final[tuple[Mapping[str, str], ...]] = tuple(_files["preparations"][1])
+PREPARATION_ROWS: Final[tuple[Mapping[str, str], ...]] = tuple(_read("preparations"))
 """Rows of preparations.csv as they stand; ``loader_preparations`` makes preparations of them."""
 
-RATE_ROWS: Final[tuple[Mapping[str, str], ...]] = tuple(_files["welding_rates"][1])
+RATE_ROWS: Final[tuple[Mapping[str, str], ...]] = tuple(_read("welding_rates"))
 """Rows of welding_rates.csv as they stand; ``loader_welding_rates`` makes rates of them."""
 
 _PROCESS_BY_CODE: Final = _by_code(PROCESSES)
@@ -411,8 +361,3 @@ def process(code: str) -> Process:
 def position(code: str) -> Position:
     """Return the position that an AWS or ISO 6947 code stands for; KeyError for any other code."""
     return POSITIONS[code]
-
-
-def digest(name: str) -> str:
-    """Return the SHA-256 of a data file, by its name without extension, in hexadecimal."""
-    return DATA_FILES[name].sha256

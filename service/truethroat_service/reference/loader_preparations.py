@@ -4,12 +4,10 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from fractions import Fraction
 from math import pi
-from types import MappingProxyType
 from typing import Final
 
+from ..engine.units import LENGTHS
 from .loader import PREPARATION_ROWS, Mark
-
-_MM: Final[Mapping[str, Fraction]] = MappingProxyType({"mm": Fraction(1), "in": Fraction("25.4")})
 
 
 @dataclass(frozen=True, slots=True)
@@ -47,7 +45,7 @@ class Preparation:
 
 def _preparation(row: Mapping[str, str]) -> Preparation:
     """Make a preparation of one row of preparations.csv."""
-    unit = _MM[row["unit"]]
+    unit = LENGTHS[row["unit"]]
 
     def length(text: str) -> float | None:
         return float(Fraction(text) * unit) if text else None

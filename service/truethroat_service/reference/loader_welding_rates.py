@@ -10,6 +10,7 @@ from functools import cache
 from types import MappingProxyType
 from typing import Final, Literal, cast, get_args
 
+from ..engine.units import LENGTHS, POUND
 from .loader import RATE_ROWS, DataFault, Mark, process
 
 Quantity = Literal["efficiency", "deposition-rate", "operator-factor", "gas-flow", "bead-area"]
@@ -21,15 +22,14 @@ METAL_CORED: Final = ("133", "138")
 UNSHIELDED: Final = ("SMAW", "FCAW-S", "SAW", "EBW")
 """Processes that take no shielding gas."""
 
-# The pound is 0.45359237 kg, the foot 304.8 mm, both exactly.
 _FACTORS: Final[Mapping[str, Fraction]] = MappingProxyType(
     {
         "%": Fraction(1, 100),
-        "lb/h": Fraction("0.45359237") / 3600,
-        "ft3/h": Fraction("304.8") ** 3 / 3600,
+        "lb/h": POUND / 3600,
+        "ft3/h": (12 * LENGTHS["in"]) ** 3 / 3600,
         "L/min": Fraction(10**6, 60),
         "mm2": Fraction(1),
-        "in": Fraction("25.4"),
+        "in": LENGTHS["in"],
     }
 )
 

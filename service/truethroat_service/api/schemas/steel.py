@@ -1,6 +1,6 @@
 """Compositions and carbon equivalents in requests."""
 
-from ...application.heat.steel import Composition, Equivalents
+from ...application.heat.steel import Composition
 from ..fields import Flag, Number
 from . import ClosedSchema
 
@@ -27,17 +27,3 @@ class CompositionSchema(ClosedSchema):
     Ti = share(2.0)
     B = share(0.1)
     others_zero = Flag("Whether an element left out is none, as the certificate says.", default=False)
-
-
-def _equivalent(description: str) -> Number:
-    return Number(description, minimum=0.01, maximum=2.0)
-
-
-class EquivalentsSchema(ClosedSchema):
-    """Carbon equivalents of the parent steel, where its composition is not at hand."""
-
-    makes = Equivalents
-    title = "CarbonEquivalents"
-    ce = _equivalent("CE = C + Mn/6 + (Cr + Mo + V)/5 + (Ni + Cu)/15.")
-    cet = _equivalent("CET = C + (Mn + Mo)/10 + (Cr + Cu)/20 + Ni/40.")
-    pcm = _equivalent("Pcm = C + Si/30 + (Mn + Cu + Cr)/20 + Ni/60 + Mo/15 + V/10 + 5B.")

@@ -1,7 +1,6 @@
 """Use case: how deep to prepare an edge before welding so that the finished seam keeps its throat."""
 
 from dataclasses import dataclass, replace
-from typing import Any
 
 from ...engine import section
 from ...engine.formula import off_the_sheet, working
@@ -13,12 +12,12 @@ from ..core.codes import Verdict
 from ..core.faults import Faults
 from ..core.remarks import Remarks
 from ..core.units import Units
-from ..core.wire import wire
 from ..joints import grooves
 from ..joints.rule_sets import rule_set
 from ..joints.seam_checks import check_finish, check_penetration, check_seam
-from ..joints.seams import DEFAULT_ANGLES, GrooveForm, Lengths, Shape
-from ..joints.throat_budget import Budget, budget
+from ..joints.seams import DEFAULT_ANGLES, GrooveForm
+from ..joints.throat_budget import Budget, seam_section, throat_budget
+from .answer import Alternative, BevelDepthAnswer, PreparationCallout
 from .request import BevelDepthRequest
 
 
@@ -31,27 +30,28 @@ class _Need:
     unrounded: float
 
 
-def bevel_depth(request: BevelDepthRequest) -> Answered[dict[str, Any]]:
-    """Answer a request for a preparation depth; raises ``Refused`` with every fault found."""
-    units = Units(request.common.units)
-    remarks = Remarks(units)
+def bevel_depth(request: BevelDepthRequest) -> Answered[BevelDepthAnswer]:
+    """How deep to prepare an edge before welding.
+
+    Lengths are in mm, angles in rad. Raises ``Refused`` with every fault found.
+    """
+    remarks = Remarks(Units(request.common.units))
     with working() as sheet:
         rules = None if request.rule_set is None else rule_set(request.rule_set)
         need = _check(request, rules)
         request = _filled(request)
         limit = request.seam.runs_through - request.minimum_land
         fits = at_most(need.depth, limit)
-        verdict = Verdict.ENOUGH if fits else Verdict.FULL_PENETRATION_NEEDED
-        result = _result(request, need, units) if fits else _nothing(need, units)
-        _remark(request, rules, need, limit, verdict, units, remarks)
+        result = _result(request, need, remarks.units) if fits else _nothing(need)
+        _remark(request, rules, need, limit, remarks)
         with off_the_sheet():
-            result["alternatives"] = _alternatives(request, rules, need, limit, units)
+            result = replace(result, alternatives=_alternatives(request, rules, need, limit))
     return answered(
         "bevel_depth",
         request,
         sheet,
         remarks,
-        verdict,
+        Verdict.ENOUGH if fits else Verdict.FULL_PENETRATION_NEEDED,
         result,
         rule_set=request.rule_set,
         parameters={} if rules is None else rules.parameters,
@@ -137,73 +137,55 @@ def _need(request: BevelDepthRequest, rules: RuleSet | None, form: GrooveForm, a
 
 
 def _budget(request: BevelDepthRequest, need: _Need) -> Budget:
-    """Budget of the seam as prepared: prepared depth and proven penetration, and no face."""
-    t_1, t_2 = request.seam.thickness or (0.0, 0.0)
-    proven = request.proven
-    lengths = Lengths(
-        t_1=t_1,
-        t_2=t_2,
+    """Budget of the seam as prepared: prepared depth and proven penetration, no face, and parts as thick as drawn."""
+    section_ = seam_section(
+        replace(request.seam, thickness_tolerance=0.0),
+        request.finish,
+        request.penetration.counted("strength"),
         depth=need.depth,
+        depth_tolerance=request.depth_tolerance if need.depth > 0.0 else 0.0,
         deduction=need.deduction,
-        penetration=proven.depth,
-        below=request.finish.below,
     )
-    shape = Shape(
-        kind=request.seam.kind,
-        psi=request.seam.angle,
-        through=request.seam.kind != "edge",
-        finish=request.finish.to,
-        radius=request.finish.radius or 0.0,
-        toe=None,
-        face_counts=False,
-    )
-    worse = {
-        "depth": -request.depth_tolerance if need.depth > 0.0 else 0.0,
-        "penetration": -proven.tolerance,
-        "below": request.finish.tolerance if request.finish.to != "as-welded" else 0.0,
-    }
-    return budget(shape, lengths, worse, request.required_throat)
+    return section_.budget(request.required_throat)
 
 
-def _result(request: BevelDepthRequest, need: _Need, units: Units) -> dict[str, Any]:
-    """Fields of the answer for a depth that fits."""
+def _result(request: BevelDepthRequest, need: _Need, units: Units) -> BevelDepthAnswer:
+    """Answer for a depth that fits, without its alternatives."""
     cut = grooves.cut(request.form, request.angle, need.depth, request.both, request.root_radius)
-    made = _budget(request, need)
-    through = request.seam.runs_through
-    return {
-        "depth": units.length(need.depth),
-        "setback": units.length(cut.setback),
-        "land": None if request.seam.kind == "edge" else units.length(through - need.depth),
-        "deduction": units.length(need.deduction),
-        "budget": made.dump(units),
-        "area": units.area(cut.area),
-        "filler": wire(grooves.deposited_metal(cut.area), units.system),
-        "callout": _callout(request, need, made, units),
-    }
+    budget = _budget(request, need)
+    return BevelDepthAnswer(
+        depth=need.depth,
+        setback=cut.setback,
+        land=None if request.seam.kind == "edge" else request.seam.runs_through - need.depth,
+        deduction=need.deduction,
+        budget=throat_budget(budget),
+        area=cut.area,
+        filler=grooves.deposited_metal(cut.area),
+        callout=_callout(request, need, budget, units),
+        alternatives=(),
+    )
 
 
-def _nothing(need: _Need, units: Units) -> dict[str, Any]:
-    """Fields of the answer when no partial preparation does."""
-    nothing = dict.fromkeys(("depth", "setback", "land", "budget", "area", "filler", "callout"))
-    return {**nothing, "deduction": units.length(need.deduction)}
+def _nothing(need: _Need) -> BevelDepthAnswer:
+    """Answer when no partial preparation does, without its alternatives."""
+    return BevelDepthAnswer(None, None, None, need.deduction, None, None, None, None, ())
 
 
-def _callout(request: BevelDepthRequest, need: _Need, made: Budget, units: Units) -> dict[str, str]:
+def _callout(request: BevelDepthRequest, need: _Need, budget: Budget, units: Units) -> PreparationCallout:
     """Preparation as drawing text: ISO 2553 writes the throat after an s, AWS A2.4 the depth, then (size)."""
     form = request.form.replace("single-", "single ").replace(" v", " V").replace(" j", " J").replace(" u", " U")
     angle = f"{grooves.degrees(request.angle)} deg"
-    throat, depth = units.text(made.judged.as_welded), units.text(need.depth)
+    throat, depth = units.text(budget.judged.as_welded), units.text(need.depth)
     if need.depth <= 0.0:
-        return {"iso_2553": f"s {throat}, square edge", "aws_a2_4": f"({throat}) square groove"}
-    return {
-        "iso_2553": f"s {throat}, {form}, {angle}, prepared {depth} deep",
-        "aws_a2_4": f"{depth} ({throat}) {form} groove, {angle}",
-    }
+        return PreparationCallout(f"s {throat}, square edge", f"({throat}) square groove")
+    return PreparationCallout(
+        f"s {throat}, {form}, {angle}, prepared {depth} deep", f"{depth} ({throat}) {form} groove, {angle}"
+    )
 
 
 def _alternatives(
-    request: BevelDepthRequest, rules: RuleSet | None, need: _Need, limit: float, units: Units
-) -> list[dict[str, Any]]:
+    request: BevelDepthRequest, rules: RuleSet | None, need: _Need, limit: float
+) -> tuple[Alternative, ...]:
     """Other ways to the same throat that the same rules list, least metal first."""
     ways: list[tuple[str, float, float]] = []
     for form, angle in DEFAULT_ANGLES.items():
@@ -227,15 +209,10 @@ def _alternatives(
         through = request.seam.runs_through
         area = grooves.cut(request.form, request.angle, through, request.both, request.root_radius).area
         ways.append(("full-penetration", through, area))
-    return [
-        {
-            "do": do,
-            "size": units.length(size),
-            "area": units.area(area),
-            "filler": wire(grooves.deposited_metal(area), units.system),
-        }
+    return tuple(
+        Alternative(do, size, area, grooves.deposited_metal(area))
         for do, size, area in sorted(ways, key=lambda way: way[2])
-    ]
+    )
 
 
 def _second_side(request: BevelDepthRequest, need: _Need, limit: float) -> tuple[float, float] | None:
@@ -261,17 +238,10 @@ def _second_side(request: BevelDepthRequest, need: _Need, limit: float) -> tuple
     return throat, area + grooves.cut(request.form, request.angle, far, request.both, request.root_radius).area
 
 
-def _remark(
-    request: BevelDepthRequest,
-    rules: RuleSet | None,
-    need: _Need,
-    limit: float,
-    verdict: Verdict,
-    units: Units,
-    remarks: Remarks,
-) -> None:
+def _remark(request: BevelDepthRequest, rules: RuleSet | None, need: _Need, limit: float, remarks: Remarks) -> None:
     """Say why the depth is what it is, and what it does not cover."""
-    if verdict is Verdict.FULL_PENETRATION_NEEDED:
+    units = remarks.units
+    if not at_most(need.depth, limit):
         remarks.because(
             f"A depth of {units.text(need.depth)} would leave less than the least land of"
             f" {units.text(request.minimum_land)}: go through the full thickness, or weld the other side."
@@ -289,7 +259,7 @@ def _remark(
         remarks.because(f"{units.text(need.deduction)} of the depth is taken off at the root.")
     if request.penetration.depth > 0.0 and request.penetration.vouched != "proven":
         remarks.caution(
-            f"{request.penetration.vouched}-penetration",
+            request.penetration.code,
             f"Penetration of {units.text(request.penetration.depth)} is {request.penetration.vouched}, not proven by a"
             " qualified procedure, so the depth does without it.",
         )
@@ -306,8 +276,7 @@ def _remark(
         remarks.caution(
             "depth-consistently-achieved",
             "No fixed amount is taken off the prepared depth: the throat is the depth consistently achieved, to be"
-            " shown"
-            " by procedure test.",
+            " shown by procedure test.",
             rules.groove.by_test,
         )
     if rules is not None and request.seam.thickness is not None:

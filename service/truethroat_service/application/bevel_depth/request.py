@@ -1,32 +1,46 @@
 """Request for a preparation depth, in engine units."""
 
 from dataclasses import dataclass
-from typing import Literal
+from typing import Annotated, Literal
 
 from ..core.answers import Common
-from ..joints.seams import DEFAULT_ANGLES, Finish, GrooveForm, Penetration, Seam
-
-Bevelled = Literal[1, 2, "both"]
+from ..core.quantities import LENGTH
+from ..core.shape import OneOf, Stated, Within
+from ..joints.given import UP_TO_50, DepthStep, GrooveAngle, Position, Process, RequiredThroat, Tolerance
+from ..joints.rule_sets import ENTRIES
+from ..joints.seams import (
+    DEFAULT_ANGLES,
+    AnyFinish,
+    Finish,
+    FlatSeam,
+    GivenPenetration,
+    GrooveForm,
+    Penetration,
+)
 
 
 @dataclass(frozen=True, slots=True)
 class BevelDepthRequest:
-    """Request for a preparation depth, in engine units."""
+    """Edge to prepare."""
 
-    seam: Seam
-    required_throat: float
-    finish: Finish = Finish("flush")
-    groove: GrooveForm = "single-bevel"
-    groove_angle: float | None = None
-    bevelled: Bevelled | None = None
-    root_radius: float | None = None
-    penetration: Penetration = Penetration(0.0, "assumed")
-    minimum_land: float = 1.0
-    depth_step: float | None = None
-    depth_tolerance: float = 0.0
-    rule_set: str | None = None
-    process: str | None = None
-    position: str | None = None
+    seam: FlatSeam
+    required_throat: RequiredThroat
+    finish: Annotated[AnyFinish, Stated({"to": "flush"})] = Finish("flush")
+    groove: Annotated[GrooveForm, "Form of the groove."] = "single-bevel"
+    groove_angle: GrooveAngle | None = None
+    bevelled: Annotated[
+        Literal[1, 2, "both"] | None, "Part that is cut: 1 for a bevel or J, both for a V or U, by default."
+    ] = None
+    root_radius: Annotated[
+        float | None, Within(LENGTH, 1.0, most=25.0), "Root radius of a J (10 mm by default) or U (6 mm)."
+    ] = None
+    penetration: GivenPenetration = Penetration(0.0, "assumed")
+    minimum_land: Annotated[float, UP_TO_50, "Least land that must stay."] = 1.0
+    depth_step: DepthStep | None = None
+    depth_tolerance: Tolerance = 0.0
+    rule_set: Annotated[str | None, OneOf(tuple(ENTRIES)), "Rules whose deduction the depth makes up for."] = None
+    process: Process | None = None
+    position: Position | None = None
     common: Common = Common()
 
     @property

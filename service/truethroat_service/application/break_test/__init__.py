@@ -1,7 +1,8 @@
 """Use case: the force on a lever that opens a coupon from its root, and what its broken faces must show."""
 
-from dataclasses import dataclass, replace
-from typing import Any, cast
+from collections.abc import Iterable, Mapping
+from dataclasses import replace
+from typing import cast
 
 from ...engine import section
 from ...engine.formula import Source, about, cite, off_the_sheet, working
@@ -15,10 +16,20 @@ from ..core.faults import Faults
 from ..core.quantities import HAND_FORCE, TEMPERATURE
 from ..core.remarks import Remarks
 from ..core.units import Units
-from ..joints.seam_checks import check_finish, check_penetration, check_seam
-from ..joints.seams import CORNERS, FLAT_SEAMS, Lengths, Shape
-from ..joints.throat_budget import Budget, budget
+from ..joints.seam_checks import check_finish, check_penetration, check_seam, check_tolerance
+from ..joints.seams import CORNERS, FLAT_SEAMS, Account
+from ..joints.throat_budget import ToleratedSection, seam_section
 from . import coupons
+from .answer import (
+    BreakTestAnswer,
+    CouponCheck,
+    FoldedPlate,
+    Opened,
+    OpenedAccount,
+    OpenedThroat,
+    Stages,
+    ThroatInBalance,
+)
 from .request import BreakTestRequest
 
 FOLDED = {
@@ -29,21 +40,13 @@ FOLDED = {
 EN_ROOT = Source("EN 1993-1-8:2005", "4.12, eccentricity that puts the root in tension", "from memory")
 
 
-@dataclass(frozen=True, slots=True)
-class _Opened:
-    """One account of the throat: mm, at its least and most by tolerances; moments on a length, N."""
+def break_test(request: BreakTestRequest) -> Answered[BreakTestAnswer]:
+    """What opens a coupon from its root, and whether it breaks before its plate bends.
 
-    throat: tuple[float, float, float]
-    moments: dict[str, float]
-    plate_first: bool
-    verdict: Verdict
-
-
-def break_test(request: BreakTestRequest) -> Answered[dict[str, Any]]:
-    """Answer a request for a break test; raises ``Refused`` with every fault found."""
+    Lengths are in mm, forces in N, strengths in MPa, angles in rad. Raises ``Refused`` with every fault found.
+    """
     units = Units(request.common.units)
-    remarks = Remarks(units)
-    faults = Faults(units)
+    remarks, faults = Remarks(units), Faults(units)
     _check(request, faults)
     if request.hollow is None and request.face_height is None:
         request = replace(request, face_height=0.0)
@@ -55,43 +58,35 @@ def break_test(request: BreakTestRequest) -> Answered[dict[str, Any]]:
         with about("plate"):
             m_p = float(opening.plate_hinge(f_y=f_y, t=thinner))
             balance = float(opening.balanced_throat(t=thinner, f_y=f_y, f_uw=request.weld.tensile_strength))
-            plate = _levered(request, m_p, length)
+            plate_moment, plate_force = _levered(request, m_p, length)
         with about("physical"):
-            physical = _opened(request, "physical", balance, length)
+            physical = _account(request, "physical", balance, length)
         with off_the_sheet():
-            creditable = _opened(request, "creditable", balance, length)
-            strength = _opened(request, "strength", balance, length)
+            creditable = _account(request, "creditable", balance, length)
+            strength = _account(request, "strength", balance, length)
             leg = float(section.equal_leg(a=balance, psi=request.seam.angle)) if request.seam.kind == "fillet" else None
         cite(EN_ROOT)
-        checks = coupons.checks(request.rules, thinner, request.notch, physical.throat[1])
-        standard = coupons.standard_coupon(request.rules, units)
-        acceptance = None if request.outcome is None else coupons.acceptance(request.outcome, units, remarks)
-    accounts = {"physical": physical, "creditable": creditable, "strength": strength}
-    _say(request, accounts, checks, length, units, remarks)
+        checks = coupons.checks(request.rules, thinner, request.notch, physical.opened.throat.nominal)
+        standard = coupons.standard_coupon(request.rules)
+        acceptance = None if request.outcome is None else coupons.acceptance(request.outcome, remarks)
+    _say(request, {"physical": physical, "creditable": creditable, "strength": strength}, checks, remarks)
     return answered(
         "break_test",
         request,
         sheet,
         remarks,
         physical.verdict,
-        {
-            **_dumped(request, physical, length, units),
-            "creditable": _dumped(request, creditable, length, units),
-            "strength": _dumped(request, strength, length, units),
-            "plate": {
-                "moment": units.moment(plate[0]),
-                "force": units.of(HAND_FORCE, plate[1]),
-                "balance": {
-                    "throat": units.length(balance),
-                    "leg": None if leg is None else units.length(leg),
-                },
-            },
-            "length": units.length(length),
-            "fold": FOLDED[request.coupon],
-            "checks": [check.dump(units) for check in checks],
-            "standard_coupon": standard,
-            "acceptance": acceptance,
-        },
+        BreakTestAnswer(
+            opened=physical.opened,
+            creditable=creditable,
+            strength=strength,
+            plate=FoldedPlate(plate_moment, plate_force, ThroatInBalance(balance, leg)),
+            length=length,
+            fold=FOLDED[request.coupon],
+            checks=checks,
+            standard_coupon=standard,
+            acceptance=acceptance,
+        ),
         rule_set=None,
         parameters={},
     )
@@ -116,8 +111,7 @@ def _check(request: BreakTestRequest, faults: Faults) -> None:
             "#/preparation/depth",
             f"deeper than the {faults.units.text(seam.runs_through)} the seam runs through",
         )
-    if prepared.tolerance > prepared.depth:
-        faults.inconsistent("#/preparation/tolerance", "the tolerance is over the depth itself")
+    check_tolerance("#/preparation/tolerance", prepared.tolerance, prepared.depth, "depth", faults)
     if request.face_height is not None and request.hollow is not None:
         faults.inconsistent("#/hollow", "a face stands above its plane or is hollow: send face_height or hollow")
     if at_least(2.0 * request.notch.side, request.length):
@@ -143,72 +137,66 @@ def _plate_yield(request: BreakTestRequest, faults: Faults) -> float:
     return band.yield_strength
 
 
-def _budget(request: BreakTestRequest, account: str, better: bool) -> Budget:
-    """Throat of one account; ``better`` moves every tolerance to the side that makes it larger."""
-    seam, penetration = request.seam, request.penetration
-    vouched = {"physical": ("assumed", "measured", "proven"), "creditable": ("measured", "proven")}
-    counted = penetration.depth > 0.0 and penetration.vouched in vouched.get(account, ("proven",))
-    t_1, t_2 = seam.thickness or (0.0, 0.0)
-    z_1, z_2 = seam.legs or (0.0, 0.0)
-    lengths = Lengths(
-        t_1=t_1, t_2=t_2, overlap=seam.overlap, z_1=z_1, z_2=z_2, depth=request.preparation.depth,
-        penetration=penetration.depth if counted else 0.0, face=request.face, below=request.finish.below,
-    )  # fmt: skip
-    shape = Shape(
-        kind=seam.kind,
-        psi=seam.angle,
-        through=True,
-        finish=request.finish.to,
-        radius=request.finish.radius or 0.0,
-        toe=None,
+def _section(request: BreakTestRequest, account: Account) -> ToleratedSection:
+    """Section of the seam by one account."""
+    return seam_section(
+        request.seam,
+        request.finish,
+        request.penetration.counted(account),
+        depth=request.preparation.depth,
+        depth_tolerance=request.preparation.tolerance,
+        face=request.face,
         # No procedure proves how high a face stands.
-        face_counts=account != "strength" and seam.kind != "fillet",
+        face_counts=account != "strength",
     )
-    worse = {
-        "t_1": -seam.thickness_tolerance,
-        "t_2": -seam.thickness_tolerance,
-        "overlap": seam.overlap_tolerance,
-        "z_1": -seam.legs_tolerance,
-        "z_2": -seam.legs_tolerance,
-        "depth": -request.preparation.tolerance,
-        "penetration": -penetration.tolerance if counted else 0.0,
-        "below": request.finish.tolerance,
-    }
-    side = -1.0 if better else 1.0
-    return budget(shape, lengths, {name: side * move for name, move in worse.items()}, 0.0)
 
 
-def _opened(request: BreakTestRequest, account: str, balance: float, length: float) -> _Opened:
-    """What opens one account of the throat: its low side at the least throat, its high side at the most."""
-    made = _budget(request, account, better=False)
+def _throat(request: BreakTestRequest, account: Account) -> OpenedThroat:
+    """Throat of one account under its notch: with every tolerance at its worse end, with none, and at its better."""
+    worse = _section(request, account)
+    better = replace(worse, worse={name: -move for name, move in worse.worse.items()})
+    budget = worse.budget(0.0)
     with off_the_sheet():
-        best = _budget(request, account, better=True)
-    notched = request.notch.face
+        most = better.budget(0.0).worst.remaining
     least, nominal, most = (
-        max(throat - notched, 0.0) for throat in (made.worst.remaining, made.nominal.remaining, best.worst.remaining)
+        max(throat - request.notch.face, 0.0) for throat in (budget.worst.remaining, budget.nominal.remaining, most)
     )
+    return OpenedThroat(least, nominal, most)
+
+
+def _account(request: BreakTestRequest, name: Account, balance: float, length: float) -> OpenedAccount:
+    """What opens one account of the throat: its low side at the least throat, its high side at the most."""
+    throat = _throat(request, name)
     f_yw, f_uw = request.weld.yield_strength, request.weld.tensile_strength
-    m_u = float(opening.breaking(f_uw=f_uw, a=nominal))
-    with about(f"{account}, most throat" if most != nominal else account):
-        m_most = float(opening.breaking.body(f_uw=f_uw, a=most))
+    m_u = float(opening.breaking(f_uw=f_uw, a=throat.nominal))
+    with about(f"{name}, most throat" if throat.most != throat.nominal else name):
+        m_most = float(opening.breaking.body(f_uw=f_uw, a=throat.most))
         m_max = float(opening.breaking_at_most(k_ps=opening.PLANE_STRAIN, m_u=m_most))
-    moments = {
-        "first_yield": float(opening.first_yield(f_yw=f_yw, a=least)),
-        "hinge": float(opening.hinge(f_yw=f_yw, a=least)),
-        "breaking": m_u,
-        "breaking_at_most": m_max,
-    }
-    plate_first = bool(at_least(nominal, balance))
-    hinge, most_force = (_levered(request, moments[name], length)[1] for name in ("hinge", "breaking_at_most"))
-    if plate_first:
-        verdict = Verdict.PLATE_BENDS_FIRST
-    elif at_most(most_force, request.hand_force):
-        verdict = Verdict.OPENS_BY_HAND
-    elif at_most(hinge, request.hand_force):
-        verdict = Verdict.MAY_OPEN_BY_HAND
-    else:
-        verdict = Verdict.DOES_NOT_OPEN_BY_HAND
-    return _Opened((least, nominal, most), moments, plate_first, verdict)
+    first_yield = float(opening.first_yield(f_yw=f_yw, a=throat.least))
+    folding = float(opening.hinge(f_yw=f_yw, a=throat.least))
+    # The verdict goes by these two; the others are shown beside them.
+    hinge, most = (_levered(request, m, length) for m in (folding, m_max))
+    with off_the_sheet():
+        yielding, breaking = (_levered(request, m, length) for m in (first_yield, m_u))
+    plate_first = bool(at_least(throat.nominal, balance))
+    opened = Opened(
+        throat,
+        moment=Stages(yielding[0], hinge[0], breaking[0], most[0]),
+        force=Stages(yielding[1], hinge[1], breaking[1], most[1]),
+        governs="plate" if plate_first else "weld",
+    )
+    return OpenedAccount(_verdict(opened, request.hand_force), opened)
+
+
+def _verdict(opened: Opened, hand_force: float) -> Verdict:
+    """Whether hands open it, N, or its plate bends before."""
+    if opened.governs == "plate":
+        return Verdict.PLATE_BENDS_FIRST
+    if at_most(opened.force.breaking_at_most, hand_force):
+        return Verdict.OPENS_BY_HAND
+    if at_most(opened.force.hinge, hand_force):
+        return Verdict.MAY_OPEN_BY_HAND
+    return Verdict.DOES_NOT_OPEN_BY_HAND
 
 
 def _levered(request: BreakTestRequest, m: float, length: float) -> tuple[float, float]:
@@ -217,46 +205,24 @@ def _levered(request: BreakTestRequest, m: float, length: float) -> tuple[float,
     return moment, float(opening.lever_force(M=moment, l=request.lever))
 
 
-def _dumped(request: BreakTestRequest, opened: _Opened, length: float, units: Units) -> dict[str, Any]:
-    """Account as an answer shows it."""
-    least, nominal, most = opened.throat
-    with off_the_sheet():
-        levered = {name: _levered(request, m, length) for name, m in opened.moments.items()}
-    return {
-        "verdict": opened.verdict.value,
-        "throat": {
-            "least": units.length(least),
-            "nominal": units.length(nominal),
-            "most": units.length(most),
-        },
-        "moment": {name: units.moment(moment) for name, (moment, _) in levered.items()},
-        "force": {name: units.of(HAND_FORCE, force) for name, (_, force) in levered.items()},
-        "governs": "plate" if opened.plate_first else "weld",
-    }
-
-
 def _say(
     request: BreakTestRequest,
-    accounts: dict[str, _Opened],
-    checks: list[coupons.Check],
-    length: float,
-    units: Units,
+    accounts: Mapping[Account, OpenedAccount],
+    checks: Iterable[CouponCheck],
     remarks: Remarks,
 ) -> None:
     """Say why, what the figures rest on, and how to do it without being hurt."""
+    units = remarks.units
     hand = units.of(HAND_FORCE, request.hand_force)["text"]
-    for name, opened in accounts.items():
-        with off_the_sheet():
-            low, high = (
-                units.of(HAND_FORCE, _levered(request, opened.moments[key], length)[1])["text"]
-                for key in ("hinge", "breaking_at_most")
-            )
-        if not opened.throat[1]:
+    for name, account in accounts.items():
+        opened = account.opened
+        if not opened.throat.nominal:
             remarks.because(f"{name.capitalize()}: there is no throat to break.")
             continue
-        text = f"{name.capitalize()}: {units.text(opened.throat[1])} of throat folds at {low} and breaks by {high} on"
-        text += f" the lever; {hand} is taken for what hands can pull."
-        if opened.plate_first:
+        low, high = (units.of(HAND_FORCE, f)["text"] for f in (opened.force.hinge, opened.force.breaking_at_most))
+        text = f"{name.capitalize()}: {units.text(opened.throat.nominal)} of throat folds at {low} and breaks by {high}"
+        text += f" on the lever; {hand} is taken for what hands can pull."
+        if opened.governs == "plate":
             text += " The plate bends before the weld breaks."
         remarks.because(text)
     for check in checks:
@@ -279,11 +245,11 @@ def _say(
     )
     if request.penetration.depth > 0.0 and request.penetration.vouched != "proven":
         remarks.caution(
-            f"{request.penetration.vouched}-penetration",
+            request.penetration.code,
             f"Penetration is {request.penetration.vouched}: the verdict counts it, as it may be there; strength does"
             " not, until a qualified procedure proves it.",
         )
-    if len({opened.verdict for opened in accounts.values()}) > 1:
+    if len({account.verdict for account in accounts.values()}) > 1:
         remarks.caution(
             "accounts-differ",
             "The verdict is for all the throat there may be; what is vouched for alone ends otherwise, as its own"

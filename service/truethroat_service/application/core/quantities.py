@@ -78,10 +78,12 @@ def read_number(text: str) -> float:
     """Value of a number written as ``NUMBER`` allows; may be infinite when it is too large for a float."""
     sign = -1.0 if text.startswith("-") else 1.0
     digits = text.lstrip("+-")
-    fraction = _FRACTION.fullmatch(digits)
-    if fraction:
-        return sign * float(int(fraction[1] or 0) + Fraction(int(fraction[2]), int(fraction[3])))
-    return sign * float(digits)
+    fraction = _FRACTION.fullmatch(digits) if "/" in digits else None
+    if fraction is None:
+        return sign * float(digits)
+    whole, count, parts = int(fraction[1] or 0), int(fraction[2]), int(fraction[3])
+    # A quotient of whole numbers is rounded once, so it is the float nearest to the fraction.
+    return sign * ((whole * parts + count) / parts)
 
 
 def _dimension(name: str, engine_unit: str, metric: str, us: str, units: Mapping[str, str]) -> Dimension:
@@ -249,6 +251,12 @@ US_UNITS = frozenset(
 SHOP_FRACTION = 1.0 / 64.0
 """Finest fraction of an inch in an answer's text."""
 
+_SIXTY_FOURTHS = tuple(str(Fraction(count, 64)) for count in range(64))
+"""Each number of sixty-fourths under one, in lowest terms."""
+
+_FIXED = tuple(f".{decimals}f" for decimals in range(328))
+"""Format of each number of decimals; the least float above nought has its fourth figure in the 327th."""
+
 SHOP_TENTH = 0.1
 """Step, mm, to which a metric allowance or radius is rounded in text."""
 
@@ -262,11 +270,12 @@ def render(dimension: Dimension, value: float, system: UnitSystem, rounding: Rou
     unit = dimension.unit(system)
     # Fifteen figures are all a float surely holds; the sixteenth would print 3/16 in as 0.18749999999999997.
     number = float(f"{dimension.from_engine(value, unit):.15g}") + 0.0
-    return {"value": number, "unit": unit, "text": f"{_text(number, unit, rounding)} {unit}"}
+    text = _plain(number) if rounding == "nearest" and unit != "in" else _length(number, unit, rounding)
+    return {"value": number, "unit": unit, "text": f"{text} {unit}"}
 
 
-def _text(number: float, unit: str, rounding: Rounding) -> str:
-    """Number of a quantity's text."""
+def _length(number: float, unit: str, rounding: Rounding) -> str:
+    """Number of a length's text."""
     if unit == "in":
         sixty_fourths = number / SHOP_FRACTION
         nearest = round(sixty_fourths)
@@ -288,15 +297,14 @@ def _plain(number: float) -> str:
     """Four figures, or all those before the point, without an exponent."""
     if number == 0.0:
         return "0"
-    decimals = max(0, 3 - math.floor(math.log10(abs(number))))
-    text = f"{number:.{decimals}f}"
-    return text.rstrip("0").rstrip(".") if "." in text else text
+    decimals = 3 - math.floor(math.log10(abs(number)))
+    return format(number, _FIXED[decimals]).rstrip("0").rstrip(".") if decimals > 0 else f"{number:.0f}"
 
 
 def _fraction(sixty_fourths: int) -> str:
     """Inches as a whole and a fraction in lowest terms."""
     sign, count = ("-", -sixty_fourths) if sixty_fourths < 0 else ("", sixty_fourths)
-    whole, rest = divmod(Fraction(count, 64), 1)
+    whole, rest = divmod(count, 64)
     if not rest:
         return f"{sign}{whole}"
-    return f"{sign}{whole} {rest}" if whole else f"{sign}{rest}"
+    return f"{sign}{whole} {_SIXTY_FOURTHS[rest]}" if whole else f"{sign}{_SIXTY_FOURTHS[rest]}"

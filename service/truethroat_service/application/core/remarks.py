@@ -1,9 +1,10 @@
 """Reasons and cautions, gathered while an answer is made."""
 
 from dataclasses import dataclass, field
-from typing import Annotated
+from typing import Annotated, cast
 
 from ...engine.formula import Source
+from ...engine.rule_set import Note
 from .codes import CautionCode
 from .shape import OMITTED
 from .units import Units
@@ -40,3 +41,7 @@ class Remarks:
     def caution(self, code: CautionCode, text: str, source: Source | None = None) -> None:
         """Add a caution, with the rule behind it if there is one."""
         self.cautions.append(Caution(code, text, str(source) if source else None))
+
+    def note(self, note: Note) -> None:
+        """Add the caution that a rule set asks for."""
+        self.caution(cast(CautionCode, note.code), note.text, note.source)

@@ -38,6 +38,21 @@ class Q:
     text: Rounding = "nearest"
 
 
+@dc.dataclass(frozen=True, slots=True)
+class Measured:
+    """Number of an answer that brings its own dimension."""
+
+    value: float
+    dimension: Dimension
+
+
+@dc.dataclass(frozen=True, slots=True, eq=False)
+class Among:
+    """Dimensions that a :class:`Measured` number may have."""
+
+    dimensions: tuple[Dimension, ...]
+
+
 @dc.dataclass(frozen=True, slots=True, eq=False)
 class Within:
     """Quantity of a request and its range in engine units; with ``above`` the least value itself is refused."""
@@ -143,7 +158,15 @@ class Unsent:
     """Field of an answer that other use cases read and no caller is sent."""
 
 
-OMITTED, UNSENT = Omitted(), Unsent()
+class Inlined:
+    """Object of an answer whose fields are sent in its place, among those of the answer itself."""
+
+
+class Bare:
+    """Field of an answer for which the quantity of its dataclass does not hold."""
+
+
+OMITTED, UNSENT, INLINED, BARE = Omitted(), Unsent(), Inlined(), Bare()
 
 Length = Annotated[float, Q(LENGTH)]
 LengthDown = Annotated[float, Q(LENGTH, "down")]
@@ -154,6 +177,7 @@ Force = Annotated[float, Q(FORCE)]
 ForcePerLength = Annotated[float, Q(FORCE_PER_LENGTH)]
 MassPerLength = Annotated[float, Q(MASS_PER_LENGTH)]
 Stress = Annotated[float, Q(STRESS)]
+LengthOrAngle = Annotated[Measured, Among((LENGTH, ANGLE))]
 
 
 @dc.dataclass(frozen=True, slots=True)
@@ -164,13 +188,24 @@ class Band:
     most: float
 
 
+@dc.dataclass(frozen=True, slots=True)
+class Lacks:
+    """Value of an answer's field that cannot be answered: null on the wire, with the reason why."""
+
+    reason: str
+
+
 class Hint(NamedTuple):
-    """Annotation taken apart: the bare type, whether it may be ``None``, its marks and its description."""
+    """Annotation taken apart: the bare type, whether it may be null, its marks and its description."""
 
     type: Any
     optional: bool
     marks: tuple[Any, ...]
     words: str
+
+    def quantity(self, around: Q | None) -> Q | None:
+        """Quantity of the floats in a value of an answer; ``around`` is that of the dataclass it stands in."""
+        return self.mark(Q) or (None if BARE in self.marks else around)
 
     def mark(self, kind: "type[_Mark]") -> "_Mark | None":
         """Mark of a kind, or None."""
@@ -188,7 +223,7 @@ class Field(NamedTuple):
 
 
 def taken_apart(hint: Any) -> Hint:
-    """Annotation as a :class:`Hint`; a union of several types but None stays whole."""
+    """Annotation as a :class:`Hint`; a union of several types stays whole, but for None and :class:`Lacks`."""
     marks: tuple[Any, ...] = ()
     optional = False
     while True:
@@ -197,7 +232,7 @@ def taken_apart(hint: Any) -> Hint:
             # Of two marks of one kind the outer one holds: it is written later, and may be on an alias of the inner.
             marks = (*marks, *reversed(more))
         elif get_origin(hint) in (Union, types.UnionType):
-            rest = tuple(one for one in get_args(hint) if one is not types.NoneType)
+            rest = tuple(one for one in get_args(hint) if one not in (types.NoneType, Lacks))
             optional |= len(rest) < len(get_args(hint))
             if len(rest) > 1:
                 return Hint(Union[rest], optional, marks, _words(marks))  # noqa: UP007 - made from a tuple
@@ -241,9 +276,9 @@ def form(
     return Form(name, words, makes or kind, chosen)
 
 
-def whole_form(kind: type) -> Form:
-    """Form of a dataclass that has one: all its fields, under its own name."""
-    return Form(kind.__name__, component_words(kind), kind, fields_of(kind))
+def whole_form(kind: type, name: str = "") -> Form:
+    """Form of a dataclass that has one: all its fields, under its own name or another."""
+    return Form(name or kind.__name__, component_words(kind), kind, fields_of(kind))
 
 
 def component_words(kind: type) -> str:

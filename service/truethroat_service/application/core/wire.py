@@ -6,7 +6,7 @@ from functools import cache
 from typing import Any, get_args, get_origin
 
 from .quantities import UnitSystem, render
-from .shape import OMITTED, UNSENT, Hint, Q, fields_of, taken_apart
+from .shape import INLINED, OMITTED, UNSENT, Hint, Lacks, Measured, Q, fields_of, taken_apart
 
 Writer = Callable[[Any, UnitSystem], Any]
 
@@ -16,22 +16,28 @@ def wire(value: Any, units: UnitSystem, measured: Q | None = None) -> dict[str, 
     sent: dict[str, Any] = {}
     for name, key, write, omitted in _writers(value.__class__, measured):
         entry = getattr(value, name)
-        if entry is None:
+        if entry is None or entry.__class__ is Lacks:
             if not omitted:
                 sent[key] = None
-        else:
+        elif key:
             sent[key] = entry if write is None else write(entry, units)
+        elif write is not None:
+            sent |= write(entry, units)
     return sent
 
 
 @cache
 def _writers(kind: Any, measured: Q | None) -> tuple[tuple[str, str, Writer | None, bool], ...]:
-    """Name, key and writer of each field that is sent (no writer where it goes as it is), and whether it is omitted."""
+    """Name, key and writer of each field that is sent (no writer where it goes as it is), and whether it is omitted.
+
+    The key of an object that is inlined is empty.
+    """
     found = []
     for name, field in fields_of(kind).items():
         hint = taken_apart(field.hint)
         if UNSENT not in hint.marks:
-            found.append((name, wire_name(name), _writer(hint, measured), OMITTED in hint.marks))
+            key = "" if INLINED in hint.marks else wire_name(name)
+            found.append((name, key, _writer(hint, measured), OMITTED in hint.marks))
     return tuple(found)
 
 
@@ -42,7 +48,7 @@ def wire_name(name: str) -> str:
 
 def _writer(hint: Hint, measured: Q | None) -> Writer | None:
     """Writer of a value that is not None; None where the value goes as it is."""
-    quantity = hint.mark(Q) or measured
+    quantity = hint.quantity(measured)
     kind = get_origin(hint.type) or hint.type
     if kind is tuple:
         inner = _writer(taken_apart(get_args(hint.type)[0]), quantity)
@@ -52,12 +58,18 @@ def _writer(hint: Hint, measured: Q | None) -> Writer | None:
         return _as_dict if inner is None else _by_key(inner)
     if hasattr(kind, "wire"):
         return _own
+    if kind is Measured:
+        return _measured
     if dc.is_dataclass(kind):
         return lambda value, units: wire(value, units, quantity)
     if kind is float and quantity is not None:
         dimension, text = quantity.dimension, quantity.text
         return lambda value, units: render(dimension, value, units, text)
     return None
+
+
+def _measured(value: Measured, units: UnitSystem) -> Any:
+    return render(value.dimension, value.value, units)
 
 
 def _own(value: Any, units: UnitSystem) -> Any:

@@ -1,9 +1,9 @@
 """Use case: how likely a bead is to crack along its centre or by quick chill, why, and what to change."""
 
 from collections.abc import Iterable
-from dataclasses import asdict, dataclass
+from dataclasses import asdict, dataclass, replace
 from math import pi
-from typing import Any
+from typing import get_args
 
 from ...engine.formula import Source, cite, off_the_sheet, working
 from ...engine.rounding import at_least, at_most
@@ -20,36 +20,38 @@ from ...standards.en_1993_1_8_2005.s4_5_1_length import LEAST_THROAT
 from ..core.answers import Answered, answered
 from ..core.codes import Verdict
 from ..core.faults import Faults
+from ..core.left_out import LeftOut, left_out, or_lacks
 from ..core.remarks import Remarks
+from ..core.shape import Lacks
 from ..core.units import Units
+from .answer import (
+    BeadShape,
+    CrackFactor,
+    CrackGrade,
+    CrackRiskAnswer,
+    FactorName,
+    LeastFillet,
+    SusceptibilityIndex,
+)
 from .request import Bead, CrackRiskRequest
 
 RIGHT_ANGLE = pi / 2
 LEAST_PART = 3.0
 """Thinnest part, mm (1/8 in), that AWS D1.1 sets a least fillet for."""
 
-GRADES = (Verdict.LOW, Verdict.RAISED, Verdict.HIGH)
+GRADES: tuple[CrackGrade, ...] = get_args(CrackGrade)
+"""From the best to the worst."""
 
 
 @dataclass(frozen=True, slots=True)
 class _Factor:
     """One reason to expect a crack, or none."""
 
-    name: str
-    grade: Verdict
+    name: FactorName
+    grade: CrackGrade
     reason: str
     change: str | None
     source: Source
-
-
-@dataclass(frozen=True, slots=True)
-class _Shape:
-    """Width and depth of a bead, mm, their ratio, and the ratio of D1.1 when the face is known."""
-
-    width: float
-    depth: float
-    ratio: float
-    pass_ratio: float | None
 
 
 @dataclass(frozen=True, slots=True)
@@ -62,13 +64,16 @@ class _Least:
     source: Source
 
 
-def crack_risk(request: CrackRiskRequest) -> Answered[dict[str, Any]]:
-    """Answer for the risk of cracks in a pass; raises ``Refused`` with every fault found."""
+def crack_risk(request: CrackRiskRequest) -> Answered[CrackRiskAnswer]:
+    """How likely a pass is to crack along its centre or by quick chill, why, and what to change.
+
+    Lengths are in mm, shares of elements in weight %. Raises ``Refused`` with every fault found.
+    """
     units = Units(request.common.units)
     remarks = Remarks(units)
     _check(request, Faults(units))
     with working() as sheet:
-        shape = None if request.bead is None else _shape(request.bead)
+        shape = None if request.bead is None else _shape(request, request.bead)
         index, index_factors = _index(request, shape)
         sizes = _least_sizes(request)
         factors = [
@@ -80,33 +85,27 @@ def crack_risk(request: CrackRiskRequest) -> Answered[dict[str, Any]]:
         ]
         for factor in factors:
             cite(factor.source)
-        verdict = max((factor.grade for factor in factors), key=GRADES.index, default=Verdict.ESTIMATED)
+        worst = max((factor.grade for factor in factors), key=GRADES.index, default=None)
         for factor in factors:
-            if factor.grade is verdict:
+            if factor.grade == worst:
                 remarks.because(factor.reason)
         _caution(request, shape, remarks)
+    answer = CrackRiskAnswer(
+        shape=or_lacks(shape, "needs bead"),
+        index=or_lacks(index, "needs weld_metal"),
+        least_sizes=tuple(_least_answer(request, size) for size in sizes),
+        factors=tuple(
+            CrackFactor(factor.name, factor.grade, factor.reason, factor.change, str(factor.source))
+            for factor in factors
+        ),
+    )
     return answered(
         "crack_risk",
         request,
         sheet,
         remarks,
-        verdict,
-        {
-            "shape": None if shape is None else _shape_answer(request, shape, units),
-            "index": index,
-            "least_sizes": [_least_answer(request, size, units) for size in sizes],
-            "factors": [
-                {
-                    "name": factor.name,
-                    "grade": factor.grade.value,
-                    "reason": factor.reason,
-                    "change": factor.change,
-                    "source": str(factor.source),
-                }
-                for factor in factors
-            ],
-            "left_out": [{"field": field, "reason": reason} for field, reason in _left_out(request).items()],
-        },
+        Verdict.ESTIMATED if worst is None else Verdict(worst),
+        replace(answer, left_out=(*left_out(answer), *_without_least_sizes(request))),
         rule_set=None,
         parameters={},
     )
@@ -146,8 +145,8 @@ def _check(request: CrackRiskRequest, faults: Faults) -> None:
     faults.refuse()
 
 
-def _shape(bead: Bead) -> _Shape:
-    """Shape of a bead, measured or of a mitre fillet."""
+def _shape(request: CrackRiskRequest, bead: Bead) -> BeadShape:
+    """Shape of a bead, measured or of a mitre fillet; what is aimed at goes by the joint."""
     if bead.throat is not None:
         face = float(bead_shape.face_width(a=bead.throat))
         width, depth = face, float(bead_shape.fillet_depth(a=bead.throat, p=bead.penetration or 0.0))
@@ -155,55 +154,62 @@ def _shape(bead: Bead) -> _Shape:
     else:
         width, depth = bead.width or 0.0, bead.depth or 0.0
     ratio = float(bead_shape.width_to_depth(W=width, D=depth))
-    shares = None
+    pass_ratio: float | None = None
     if bead.face_width is not None:
-        shares = float(s5_pass_shape.pass_ratio(D=depth, W=width, W_f=bead.face_width))
-    return _Shape(width, depth, ratio, shares)
+        pass_ratio = float(s5_pass_shape.pass_ratio(D=depth, W=width, W_f=bead.face_width))
+    return BeadShape(
+        width,
+        depth,
+        ratio,
+        least_width_to_depth=bead_shape.LEAST,
+        target_width_to_depth=bead_shape.TARGET if request.joint == "butt" else bead_shape.WIDE,
+        pass_ratio=or_lacks(pass_ratio, "needs face_width"),
+    )
 
 
-def _shape_factors(request: CrackRiskRequest, shape: _Shape | None) -> Iterable[_Factor]:
+def _shape_factors(request: CrackRiskRequest, shape: BeadShape | None) -> Iterable[_Factor]:
     """Grade of the shape: deeper than wide is bad, and so is very shallow."""
     if shape is None:
         return
-    said = f"The bead is {shape.ratio:.3g} times as wide as deep"
+    ratio = f"The bead is {shape.width_to_depth:.3g} times as wide as deep"
     wider = "Raise the voltage, lower the current, or split the bead in two"
-    if not at_least(shape.ratio, bead_shape.LEAST):
+    if not at_least(shape.width_to_depth, bead_shape.LEAST):
         yield _Factor(
             "shape",
-            Verdict.HIGH,
-            f"{said}: deeper than wide, so that the last metal to freeze is pulled apart along its centre.",
+            "high",
+            f"{ratio}: deeper than wide, so that the last metal to freeze is pulled apart along its centre.",
             f"{wider}, until it is at least {bead_shape.DEEP:g} times as wide as deep.",
             bead_shape.SHAPE,
         )
-    elif not at_least(shape.ratio, bead_shape.DEEP):
+    elif not at_least(shape.width_to_depth, bead_shape.DEEP):
         yield _Factor(
             "shape",
-            Verdict.RAISED,
-            f"{said}: allowed from {bead_shape.LEAST:g}, but deeper than {bead_shape.DEEP:g} asks for.",
+            "raised",
+            f"{ratio}: allowed from {bead_shape.LEAST:g}, but deeper than {bead_shape.DEEP:g} asks for.",
             f"{wider}.",
             bead_shape.DEPTH_TO_WIDTH,
         )
-    elif not at_most(shape.ratio, bead_shape.WIDE):
+    elif not at_most(shape.width_to_depth, bead_shape.WIDE):
         yield _Factor(
             "shape",
-            Verdict.RAISED,
-            f"{said}: more than {bead_shape.WIDE:g}, wide and shallow.",
+            "raised",
+            f"{ratio}: more than {bead_shape.WIDE:g}, wide and shallow.",
             "Weld with more current and less weave.",
             bead_shape.DEPTH_TO_WIDTH,
         )
     else:
-        yield _Factor("shape", Verdict.LOW, f"{said}.", None, bead_shape.SHAPE)
-    if shape.pass_ratio is not None and not at_most(shape.pass_ratio, 1.0):
+        yield _Factor("shape", "low", f"{ratio}.", None, bead_shape.SHAPE)
+    if not isinstance(shape.pass_ratio, Lacks) and not at_most(shape.pass_ratio, 1.0):
         yield _Factor(
             "pass-shape",
-            Verdict.HIGH,
+            "high",
             f"Its depth or width is {shape.pass_ratio:.3g} times the width of its face; AWS D1.1 allows 1.",
             f"{wider}, or open the groove.",
             s5_pass_shape.PASS_SHAPE,
         )
 
 
-def _critical(request: CrackRiskRequest, shape: _Shape | None) -> float:
+def _critical(request: CrackRiskRequest, shape: BeadShape | None) -> float:
     """UCS from which this joint is likely to crack; a corner is taken as a fillet, the lower of the two."""
     critical = annex_e_index.CRITICAL["butt" if request.joint == "butt" else "fillet"]
     if shape is not None and _is_shallow(shape):
@@ -212,12 +218,12 @@ def _critical(request: CrackRiskRequest, shape: _Shape | None) -> float:
     return critical
 
 
-def _is_shallow(shape: _Shape) -> bool:
+def _is_shallow(shape: BeadShape) -> bool:
     """Whether a bead is shallow enough for the critical UCS to be higher."""
-    return bool(at_most(1.0 / shape.ratio, annex_e_index.SHALLOW))
+    return bool(at_most(1.0 / shape.width_to_depth, annex_e_index.SHALLOW))
 
 
-def _index(request: CrackRiskRequest, shape: _Shape | None) -> tuple[dict[str, Any] | None, list[_Factor]]:
+def _index(request: CrackRiskRequest, shape: BeadShape | None) -> tuple[SusceptibilityIndex | None, list[_Factor]]:
     """Index of the weld metal, and its grades."""
     metal = request.weld_metal
     if metal is None:
@@ -226,19 +232,20 @@ def _index(request: CrackRiskRequest, shape: _Shape | None) -> tuple[dict[str, A
     ucs = float(annex_e_index.susceptibility(C_u=carbon, S=metal.S, P=metal.P, Nb=metal.Nb, Si=metal.Si, Mn=metal.Mn))
     both = float(bead_shape.sulphur_and_phosphorus(S=metal.S, P=metal.P))
     critical = min(_critical(request, shape), annex_e_index.LOW_RESISTANCE)
+    grade: CrackGrade
     cleaner = "Use a cleaner parent or filler, dilute less: a smaller bead, a bevel, less current."
     if not at_least(ucs, annex_e_index.HIGH_RESISTANCE):
-        grade, said = Verdict.LOW, f"under {annex_e_index.HIGH_RESISTANCE:g}, which resists well"
+        grade, place = "low", f"under {annex_e_index.HIGH_RESISTANCE:g}, which resists well"
     elif not at_least(ucs, critical):
-        grade, said = Verdict.RAISED, f"from {annex_e_index.HIGH_RESISTANCE:g} and under {critical:g}"
+        grade, place = "raised", f"from {annex_e_index.HIGH_RESISTANCE:g} and under {critical:g}"
     else:
-        grade, said = Verdict.HIGH, f"from {critical:g} on a bead like this is likely to crack"
+        grade, place = "high", f"from {critical:g} on a bead like this is likely to crack"
     factors = [
         _Factor(
             "composition",
             grade,
-            f"UCS of the weld metal is {ucs:.3g}: {said}.",
-            None if grade is Verdict.LOW else cleaner,
+            f"UCS of the weld metal is {ucs:.3g}: {place}.",
+            None if grade == "low" else cleaner,
             annex_e_index.INDEX,
         )
     ]
@@ -246,21 +253,22 @@ def _index(request: CrackRiskRequest, shape: _Shape | None) -> tuple[dict[str, A
         factors.append(
             _Factor(
                 "sulphur-and-phosphorus",
-                Verdict.RAISED,
+                "raised",
                 f"S and P together are {both:.3g} %, more than {bead_shape.SULPHUR_AND_PHOSPHORUS:g} %.",
                 cleaner,
                 bead_shape.SULPHUR,
             )
         )
-    return {
-        "ucs": ucs,
-        "carbon_counted": float(carbon),
-        "critical": critical,
-        "high_resistance_below": annex_e_index.HIGH_RESISTANCE,
-        "low_resistance_above": annex_e_index.LOW_RESISTANCE,
-        "sulphur_and_phosphorus": both,
-        "most_sulphur_and_phosphorus": bead_shape.SULPHUR_AND_PHOSPHORUS,
-    }, factors
+    index = SusceptibilityIndex(
+        ucs=ucs,
+        carbon_counted=float(carbon),
+        critical=critical,
+        high_resistance_below=annex_e_index.HIGH_RESISTANCE,
+        low_resistance_above=annex_e_index.LOW_RESISTANCE,
+        sulphur_and_phosphorus=both,
+        most_sulphur_and_phosphorus=bead_shape.SULPHUR_AND_PHOSPHORUS,
+    )
+    return index, factors
 
 
 def _face_factors(request: CrackRiskRequest, units: Units) -> Iterable[_Factor]:
@@ -268,12 +276,12 @@ def _face_factors(request: CrackRiskRequest, units: Units) -> Iterable[_Factor]:
     if request.hollow is None:
         return
     if request.hollow <= 0.0:
-        yield _Factor("face", Verdict.LOW, "The face is not hollow.", None, bead_shape.HOLLOW_FACE)
+        yield _Factor("face", "low", "The face is not hollow.", None, bead_shape.HOLLOW_FACE)
         return
     thin = " on a joint that cannot give: a thin, hollow root bead is the one that splits" if request.restrained else ""
     yield _Factor(
         "face",
-        Verdict.HIGH if request.restrained else Verdict.RAISED,
+        "high" if request.restrained else "raised",
         f"The face is hollow by {units.text(request.hollow)}, so it is in tension as it shrinks{thin}.",
         "Lower the voltage and the speed, weld a vertical seam upwards, and lay a slightly convex face.",
         bead_shape.HOLLOW_FACE,
@@ -320,13 +328,13 @@ def _chill_factors(request: CrackRiskRequest, sizes: list[_Least], units: Units)
         return
     short = [size for size in sizes if not at_least(request.leg, size.leg)]
     if not short:
-        yield _Factor("size", Verdict.LOW, "The leg is not under the least of any rule listed.", None, sizes[0].source)
+        yield _Factor("size", "low", "The leg is not under the least of any rule listed.", None, sizes[0].source)
         return
     most = max(short, key=lambda size: size.leg)
     restrained = " on a joint that cannot give" if request.restrained else ""
     yield _Factor(
         "size",
-        Verdict.HIGH if request.restrained else Verdict.RAISED,
+        "high" if request.restrained else "raised",
         f"A leg of {units.text(request.leg)} is under {units.length(most.leg, 'up')['text']}, the least of"
         f" {', '.join(size.rule for size in short)}: so little metal is chilled by the plate{restrained}.",
         f"Lay {units.length(most.leg, 'up')['text']} in the first pass, or preheat.",
@@ -339,16 +347,16 @@ def _crater_factors(request: CrackRiskRequest) -> Iterable[_Factor]:
     if request.crater == "unfilled":
         yield _Factor(
             "crater",
-            Verdict.RAISED,
+            "raised",
             "The crater is left hollow: it shrinks on all sides and cracks like a star.",
             "Dwell or step back to fill it, or slope the current down; a crater counts in no length until it is full.",
             bead_shape.CRATER,
         )
     elif request.crater == "filled":
-        yield _Factor("crater", Verdict.LOW, "The crater is filled.", None, bead_shape.CRATER)
+        yield _Factor("crater", "low", "The crater is filled.", None, bead_shape.CRATER)
 
 
-def _caution(request: CrackRiskRequest, shape: _Shape | None, remarks: Remarks) -> None:
+def _caution(request: CrackRiskRequest, shape: BeadShape | None, remarks: Remarks) -> None:
     """Say what the grades rest on."""
     if request.weld_metal is not None:
         if request.process is None or process_of(request.process).id != "SAW":
@@ -380,41 +388,13 @@ def _caution(request: CrackRiskRequest, shape: _Shape | None, remarks: Remarks) 
         )
 
 
-def _shape_answer(request: CrackRiskRequest, shape: _Shape, units: Units) -> dict[str, Any]:
-    """Shape as an answer shows it; what is aimed at goes by the joint."""
-    target = bead_shape.TARGET if request.joint == "butt" else bead_shape.WIDE
-    return {
-        "width": units.length(shape.width),
-        "depth": units.length(shape.depth),
-        "width_to_depth": shape.ratio,
-        "least_width_to_depth": bead_shape.LEAST,
-        "target_width_to_depth": target,
-        "pass_ratio": shape.pass_ratio,
-    }
+def _least_answer(request: CrackRiskRequest, size: _Least) -> LeastFillet:
+    """Least size, and whether the leg given has it."""
+    enough = None if request.leg is None else bool(at_least(request.leg, size.leg))
+    return LeastFillet(size.rule, size.leg, size.throat, enough, str(size.source))
 
 
-def _least_answer(request: CrackRiskRequest, size: _Least, units: Units) -> dict[str, Any]:
-    """Least size as an answer shows it."""
-    return {
-        "rule": size.rule,
-        "leg": units.length(size.leg, "up"),
-        "throat": units.length(size.throat, "up"),
-        "enough": None if request.leg is None else bool(at_least(request.leg, size.leg)),
-        "source": str(size.source),
-    }
-
-
-def _face_known(bead: Bead) -> bool:
-    """Whether the width of the face is told, or follows."""
-    return bead.face_width is not None or bead.throat is not None
-
-
-def _left_out(request: CrackRiskRequest) -> dict[str, str]:
-    """What is not graded, and what it needs."""
-    needs = {
-        "shape": (request.bead is not None, "bead"),
-        "shape/pass_ratio": (request.bead is None or _face_known(request.bead), "face_width"),
-        "index": (request.weld_metal is not None, "weld_metal"),
-        "least_sizes": (request.thickness is not None, 'thickness, of joint "fillet"'),
-    }
-    return {field: f"needs {said}" for field, (given, said) in needs.items() if not given}
+def _without_least_sizes(request: CrackRiskRequest) -> Iterable[LeftOut]:
+    """Say what least sizes need where there are none: their list is empty then, not null."""
+    if request.thickness is None:
+        yield LeftOut("least_sizes", 'needs thickness, of joint "fillet"')

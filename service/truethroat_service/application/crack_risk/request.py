@@ -1,49 +1,73 @@
 """Request for the risk of cracks, in engine units."""
 
 from dataclasses import dataclass
-from typing import Literal
+from typing import Annotated, Literal
 
 from ..core.answers import Common
+from ..core.quantities import LENGTH
+from ..core.shape import Numbered, ToldBy, Within, form
+from ..heat.steel import SHARE
+from ..joints.given import UP_TO_50, UP_TO_100, PartThickness, Process
 
 JointKind = Literal["butt", "fillet", "corner"]
 Crater = Literal["filled", "unfilled"]
+
+_ACROSS = Within(LENGTH, 0.1, most=100.0)
 
 
 @dataclass(frozen=True, slots=True)
 class Bead:
     """One bead, mm: measured across, or a flat mitre fillet by its throat and its penetration past the root."""
 
-    width: float | None = None
-    depth: float | None = None
-    face_width: float | None = None
-    throat: float | None = None
-    penetration: float | None = None
+    width: Annotated[float | None, _ACROSS, "Greatest width of the bead."] = None
+    depth: Annotated[float | None, _ACROSS, "Depth of the bead from its face."] = None
+    face_width: Annotated[float | None, _ACROSS, "Width of its face, where the bead is wider below."] = None
+    throat: Annotated[float | None, _ACROSS, "Throat from the root to the face."] = None
+    penetration: Annotated[float | None, UP_TO_100, "How deep fusion goes past the root, along the throat line."] = None
+
+
+BEAD_FORMS = (
+    (
+        ("throat", "penetration"),
+        form("MitreBead", "Flat single-pass fillet of equal legs at 90 deg.", Bead, "throat!", "penetration!"),
+    ),
+    (
+        (),
+        form("MeasuredBead", "One bead as a macro section shows it.", Bead, "width!", "depth!", "face_width"),
+    ),
+)
+"""A bead as a request describes it."""
 
 
 @dataclass(frozen=True, slots=True)
 class WeldMetal:
-    """Composition of the weld metal, weight %."""
+    """Weld metal as analysed, diluted by the plate."""
 
-    C: float
-    S: float
-    P: float
-    Nb: float
-    Si: float
-    Mn: float
+    C: Annotated[float, Numbered(0.0, 1.0), SHARE]
+    S: Annotated[float, Numbered(0.0, 0.5), SHARE]
+    P: Annotated[float, Numbered(0.0, 0.5), SHARE]
+    Nb: Annotated[float, Numbered(0.0, 1.0), SHARE]
+    Si: Annotated[float, Numbered(0.0, 5.0), SHARE]
+    Mn: Annotated[float, Numbered(0.0, 5.0), SHARE]
 
 
 @dataclass(frozen=True, slots=True)
 class CrackRiskRequest:
-    """One pass, in engine units; what is left out is not graded."""
+    """One pass to grade; what is left out is not graded."""
 
-    joint: JointKind
-    bead: Bead | None = None
-    hollow: float | None = None
-    restrained: bool = False
-    weld_metal: WeldMetal | None = None
-    process: str | None = None
-    thickness: tuple[float, float] | None = None
-    leg: float | None = None
-    low_hydrogen: bool = False
-    crater: Crater | None = None
+    joint: Annotated[JointKind, "Joint that the pass is in; corner is an outside corner."]
+    bead: Annotated[Bead | None, ToldBy(BEAD_FORMS), "Shape of the bead, never of the whole weld."] = None
+    hollow: Annotated[float | None, UP_TO_50, "Depth of a hollow face under the line between its toes."] = None
+    restrained: Annotated[bool, "Whether the joint is held so that it cannot give as the bead shrinks."] = False
+    weld_metal: Annotated[WeldMetal | None, "Composition of the weld metal, for the index UCS."] = None
+    process: Process | None = None
+    thickness: Annotated[
+        tuple[PartThickness, PartThickness] | None, "Thickness of parts 1 and 2, for the least fillet."
+    ] = None
+    leg: Annotated[float | None, Within(LENGTH, 0.5, most=100.0), "Leg of the first, or only, pass."] = None
+    low_hydrogen: Annotated[
+        bool,
+        "Whether the process is low in hydrogen or the steel preheated: AWS D1.1 then goes by the thinner part.",
+    ] = False
+    crater: Annotated[Crater | None, "How the crater is left."] = None
     common: Common = Common()

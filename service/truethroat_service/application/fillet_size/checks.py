@@ -24,7 +24,7 @@ def check(request: FilletSizeRequest, rules: RuleSet, faults: Faults) -> None:
         _check_balanced(request, request.load, faults)
     if request.penetration is not None:
         _check_penetration(request.penetration, request, rules, faults)
-    if request.hss_end is not None and rules.family != "aisc":
+    if request.hss_end is not None and rules.metals.hollow_ends is None:
         faults.inconsistent("#/hss_end", f"hss_end belongs to AISC 360-22, not to {rules.id}; leave it out")
     if request.end_loaded:
         _check_end_loaded(request, rules, faults)
@@ -209,8 +209,7 @@ def _check_root_bending(request: FilletSizeRequest, rules: RuleSet, faults: Faul
 def _check_packing(request: FilletSizeRequest, rules: RuleSet, faults: Faults) -> None:
     """Refuse packing where no rule here covers it, or where something does not go with it."""
     if rules.options.packing is None:
-        own = "fillers have rules of their own in AISC 360-22 J5, not covered here" if rules.family == "aisc" else ""
-        why = own or "it has no rule for packing here"
+        why = rules.options.packing_elsewhere or "it has no rule for packing here"
         faults.out_of_scope("#/packing", f"{rules.id} does not cover packing: {why}; join the parts without it")
         return
     if request.joint.kind != "lap":
@@ -244,7 +243,7 @@ def _check_intermittent(request: FilletSizeRequest, run: Intermittent, rules: Ru
     if run.staggered and request.joint.sides != 2:
         faults.inconsistent(f"{here}/staggered", "segments are staggered between two sides; joint.sides is 1")
     _check_exposure(run, rules, faults)
-    wanted = rules.family == "en" and (run.loading != "tension" or run.member == "built-up")
+    wanted = rules.options.intermittent is not None and rules.options.intermittent.needs_widths(run)
     if wanted and run.widths is None:
         faults.inconsistent(f"{here}/widths", f"{rules.id} goes by the widths of both parts here; send them")
     if not wanted and run.widths is not None:
@@ -282,7 +281,7 @@ def _check_exposure(run: Intermittent, rules: RuleSet, faults: Faults) -> None:
     if options is None or run.exposure == "protected":
         return
     where = "#/intermittent/exposure"
-    if run.exposure == "corrosive" or rules.family != "aisc":
+    if run.exposure not in options.exposures:
         faults.out_of_scope(
             where,
             f"intermittent fillets are not for corrosive conditions; weld it continuous ({options.exposure_source})",

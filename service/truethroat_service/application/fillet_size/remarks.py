@@ -95,13 +95,8 @@ def _remark_penetration(request: FilletSizeRequest, fillets: Fillets, units: Uni
                 f"Penetration of {units.text(penetration.depth)} is {penetration.vouched}, not proven by a qualified"
                 " procedure, so it does not count.",
             )
-        elif rules.family == "aisc":
-            remarks.caution(
-                "proven-penetration",
-                "Proven penetration counts only for a mechanized, automatic or robotic root pass at the tested current"
-                " and travel speed.",
-                Source("ANSI/AISC 360-22", "J2.2a"),
-            )
+        elif rules.options.penetration is not None:
+            remarks.note(rules.options.penetration)
         elif rules.weld is not None:
             remarks.caution(
                 "proven-penetration",
@@ -177,14 +172,13 @@ def _remark_one_sided(request: FilletSizeRequest, fillets: Fillets, remarks: Rem
 def _remark_details(request: FilletSizeRequest, fillets: Fillets, units: Units, remarks: Remarks) -> None:
     """Say what goes with laps, intermittent welds and national rules."""
     rules, run = fillets.rules, request.intermittent
-    if rules.family == "aisc" and request.joint.kind == "lap":
-        thinner = min(part.thickness for part in request.parts)
-        overlap = j2_2_intermittent.least_overlap(t=thinner, l_0=j2_2_intermittent.LEAST_OVERLAP)
+    if rules.options.lap_overlap is not None and request.joint.kind == "lap":
+        overlap, source = rules.options.lap_overlap(min(part.thickness for part in request.parts))
         remarks.caution(
             "lap-overlap",
             f"The parts of the lap must overlap by {units.text(float(overlap))} at least, and two transverse welds hold"
             " both ends unless the lap cannot open.",
-            j2_2_intermittent.least_overlap.source,
+            source,
         )
     if request.minimum_throat is not None:
         remarks.caution(
@@ -199,23 +193,8 @@ def _remark_details(request: FilletSizeRequest, fillets: Fillets, units: Units, 
             "Water gets in behind the gaps: an intermittent weld is for painted places and where nothing corrodes.",
             rules.options.intermittent.exposure_source,
         )
-        if rules.family == "en" and run.member == "built-up":
-            remarks.caution(
-                "end-weld",
-                "At the ends the clause's text goes by the narrower part and its figure by both; the wider is taken.",
-                Source(EN_1993_1_8, "4.3.2.2(5) and Figure 4.1", "from memory"),
-            )
-        if rules.family == "aisc" and run.member == "stiffener":
-            remarks.caution(
-                "recalled-limit",
-                "16 web thicknesses and 10 in are recalled, not read: check them in the standard.",
-                Source("ANSI/AISC 360-22", "G2.4(c)", "from memory"),
-            )
-        if rules.family == "aisc" and run.member == "built-up":
-            remarks.caution(
-                "spacing-by-pitch",
-                "Spacing is taken from centre to centre of segments, staggered or not, which is the shorter reading.",
-            )
+        for note in rules.options.intermittent.notes(run):
+            remarks.note(note)
 
 
 def _reasons(

@@ -1,7 +1,7 @@
 """Use case: how much of a seam's face may come off, how much must stay, and what to do when the throat is not kept."""
 
 from dataclasses import dataclass, replace
-from typing import Any
+from typing import Literal
 
 from ...engine import section
 from ...engine.formula import Source, off_the_sheet, working
@@ -15,7 +15,7 @@ from ..core.remarks import Remarks
 from ..core.units import Units
 from ..joints import grooves
 from ..joints.rule_sets import rule_set
-from ..joints.seam_checks import check_finish, check_penetration, check_seam
+from ..joints.seam_checks import check_finish, check_penetration, check_seam, check_tolerance
 from ..joints.seams import (
     CORNERS,
     FLAT_SEAMS,
@@ -28,62 +28,97 @@ from ..joints.seams import (
     nearer_toe_distance,
     tangent_run,
 )
-from ..joints.throat_budget import Budget, budget
+from ..joints.throat_budget import Budget, ToleratedSection, seam_section, throat_budget
+from .answer import Creditable, GrindAllowanceAnswer, Grinding, Remedy
 from .request import GrindAllowanceRequest
 
 THINNING = Source("AWS D1.1:2010", "5.24.3.1, welds required flush: thinning up to 1/32 in (1 mm)")
 
 
 @dataclass(frozen=True, slots=True)
-class Account:
-    """One way of counting a seam: physical, or creditable; what is counted, and the budget that comes of it."""
+class _Account:
+    """One way of counting a seam: what is counted, and the budget that comes of it."""
 
-    name: str
+    name: Literal["physical", "creditable"]
     rules: RuleSet | None
-    shape: Shape
-    lengths: Lengths
-    worse: dict[str, float]
+    section: ToleratedSection
     penetration: Penetration | None
     budget: Budget
-    face_above: float
+
+    @property
+    def label(self) -> str:
+        """Name at the beginning of a sentence."""
+        return self.name.capitalize()
+
+    @property
+    def shape(self) -> Shape:
+        """Shape of the section."""
+        return self.section.shape
+
+    @property
+    def lengths(self) -> Lengths:
+        """Lengths of the section."""
+        return self.section.lengths
 
 
-def grind_allowance(request: GrindAllowanceRequest) -> Answered[dict[str, Any]]:
-    """Answer a request for what may be ground off; raises ``Refused`` with every fault found."""
-    units = Units(request.common.units)
-    remarks = Remarks(units)
+@dataclass(frozen=True, slots=True)
+class _Judged:
+    """What follows from an account, and why."""
+
+    verdict: Verdict
+    grinding: Grinding
+    remedies: tuple[Remedy, ...]
+    reasons: tuple[str, ...]
+
+
+def grind_allowance(request: GrindAllowanceRequest) -> Answered[GrindAllowanceAnswer]:
+    """How much of a seam may be ground away.
+
+    Lengths are in mm, angles in rad. Raises ``Refused`` with every fault found.
+    """
+    remarks = Remarks(Units(request.common.units))
     with working() as sheet:
         rules = None if request.rule_set is None else rule_set(request.rule_set)
         taken, toe = _check(request, rules)
         request = _filled(request)
         physical = _account("physical", request, rules, taken, toe)
-        verdict = _verdict(physical.budget)
-        result = _judged(request, physical, verdict, units, remarks)
+        judged = _judged(request, physical, remarks.units)
         with off_the_sheet():
-            creditable = _account("creditable", request, rules, taken, toe)
-            credit_verdict = _verdict(creditable.budget)
-            credit = _judged(request, creditable, credit_verdict, units, remarks)
-        _cautions(request, physical, creditable, units, remarks)
-    # The creditable account is a budget of its own, with what follows from it beside its lines.
-    credit.pop("judged_on")
-    credit = {**credit.pop("budget"), **credit}
+            credited = _account("creditable", request, rules, taken, toe)
+            credit = _judged(request, credited, remarks.units)
+        for reason in (*judged.reasons, *credit.reasons):
+            remarks.because(reason)
+        _cautions(request, physical, credited, remarks)
     return answered(
         "grind_allowance",
         request,
         sheet,
         remarks,
-        verdict,
-        {**result, "creditable": {"verdict": credit_verdict.value, **credit}},
+        judged.verdict,
+        GrindAllowanceAnswer(
+            budget=throat_budget(physical.budget),
+            grinding=judged.grinding,
+            judged_on=physical.budget.basis,
+            remedies=judged.remedies,
+            creditable=Creditable(
+                verdict=credit.verdict,
+                budget=throat_budget(credited.budget),
+                grinding=credit.grinding,
+                remedies=credit.remedies,
+                reasons=credit.reasons,
+                section=credited.section,
+            ),
+        ),
         rule_set=request.rule_set,
         parameters={} if rules is None else rules.parameters,
     )
 
 
-def creditable(request: GrindAllowanceRequest) -> Account:
-    """Account of what is measured and proven and of what the code credits; raises ``Refused`` as the answer does."""
+def creditable(request: GrindAllowanceRequest) -> ToleratedSection:
+    """Section of what is measured and proven and of what the code credits; raises ``Refused`` as the answer does."""
     rules = None if request.rule_set is None else rule_set(request.rule_set)
     taken, toe = _check(request, rules)
-    return _account("creditable", _filled(request), rules, taken, toe)
+    return _account("creditable", _filled(request), rules, taken, toe).section
 
 
 def _filled(request: GrindAllowanceRequest) -> GrindAllowanceRequest:
@@ -110,8 +145,7 @@ def _check(request: GrindAllowanceRequest, rules: RuleSet | None) -> tuple[float
             f"{faults.units.text(prepared.depth)} is deeper than the {faults.units.text(seam.runs_through)}"
             " the seam runs through",
         )
-    if prepared.tolerance > prepared.depth:
-        faults.inconsistent("#/preparation/tolerance", "the tolerance is over the depth itself")
+    check_tolerance("#/preparation/tolerance", prepared.tolerance, prepared.depth, "depth", faults)
     _check_face(request, faults)
     taken = 0.0
     # Proven penetration replaces the deduction; a square edge has nothing to deduct from.
@@ -158,104 +192,71 @@ def _proven(request: GrindAllowanceRequest) -> bool:
 
 
 def _account(
-    name: str, request: GrindAllowanceRequest, rules: RuleSet | None, taken: float, toe: float | None
-) -> Account:
+    name: Literal["physical", "creditable"],
+    request: GrindAllowanceRequest,
+    rules: RuleSet | None,
+    taken: float,
+    toe: float | None,
+) -> _Account:
     """Count a seam: everything there is, or only what is measured and proven and what the code credits."""
-    credit = name == "creditable"
-    counted: Penetration | None = request.penetration
-    if request.penetration.depth <= 0.0 or (credit and request.penetration.vouched == "assumed"):
-        counted = None
-    seam, finish = request.seam, request.finish
-    t_1, t_2 = seam.thickness or (0.0, 0.0)
-    z_1, z_2 = seam.legs or (0.0, 0.0)
-    lengths = Lengths(
-        t_1=t_1,
-        t_2=t_2,
-        overlap=seam.overlap,
-        z_1=z_1,
-        z_2=z_2,
+    counted = request.penetration.counted(name)
+    credited = rules is None or rules.groove.face_counts
+    section = seam_section(
+        request.seam,
+        request.finish,
+        counted,
         depth=request.preparation.depth,
+        depth_tolerance=request.preparation.tolerance,
         deduction=taken,
-        penetration=counted.depth if counted else 0.0,
         face=request.face,
-        below=finish.below,
-    )
-    face_counts = not (credit and rules is not None and not rules.groove.face_counts)
-    shape = Shape(
-        kind=seam.kind,
-        psi=seam.angle,
-        through=seam.kind != "edge",
-        finish=finish.to,
-        radius=finish.radius or 0.0,
+        face_tolerance=request.face_height_tolerance + request.hollow_tolerance,
+        face_counts=name == "physical" or credited,
         toe=toe,
-        face_counts=face_counts and seam.kind != "fillet",
     )
-    worse = {
-        "t_1": -seam.thickness_tolerance,
-        "t_2": -seam.thickness_tolerance,
-        "overlap": seam.overlap_tolerance,
-        "z_1": -seam.legs_tolerance,
-        "z_2": -seam.legs_tolerance,
-        "depth": -request.preparation.tolerance,
-        "penetration": -counted.tolerance if counted else 0.0,
-        "face": -(request.face_height_tolerance + request.hollow_tolerance),
-        "below": finish.tolerance,
-    }
-    made = budget(shape, lengths, worse, request.required_throat)
-    return Account(name, rules, shape, lengths, worse, counted, made, max(request.face, 0.0))
+    return _Account(name, rules, section, counted, section.budget(request.required_throat))
 
 
-def _verdict(made: Budget) -> Verdict:
+def _verdict(budget: Budget) -> Verdict:
     """Verdict on a budget, by its worst case when it has tolerances."""
-    if not at_least(made.judged.as_welded, made.required):
+    if not at_least(budget.judged.as_welded, budget.required):
         return Verdict.SHORT
-    return Verdict.ENOUGH if at_least(made.judged.remaining, made.required) else Verdict.SHORT_IF_FLUSH
+    return Verdict.ENOUGH if at_least(budget.judged.remaining, budget.required) else Verdict.SHORT_IF_FLUSH
 
 
-def _judged(
-    request: GrindAllowanceRequest, account: Account, verdict: Verdict, units: Units, remarks: Remarks
-) -> dict[str, Any]:
-    """Budget of one account with what follows from it; says why in ``remarks``."""
-    made, q = account.budget, account.budget.required
-    judged = made.judged
-    face_down = account.worse["face"] if made.judged_on_worst else 0.0
+def _judged(request: GrindAllowanceRequest, account: _Account, units: Units) -> _Judged:
+    """What follows from the budget of an account."""
+    budget, judged, q = account.budget, account.budget.judged, account.budget.required
+    worse, verdict = account.section.worse, _verdict(account.budget)
+    reasons: list[str] = []
     allowance = 0.0
     if verdict is not Verdict.SHORT:
         # The face as welded may stand above what counts: convexity, or height a code does not credit.
-        face = request.face + face_down
-        allowance = max(judged.root_to_plane + face - q - account.worse["below"], 0.0)
+        face = request.face + (worse["face"] if budget.judged_on_worst else 0.0)
+        allowance = max(judged.root_to_plane + face - q - worse["below"], 0.0)
     leave = _leave(account)
     radius, why_no_radius = _radius(request, account, verdict)
+    grinding = Grinding(allowance, leave, radius)
     with off_the_sheet():
-        remedies = [] if verdict is Verdict.ENOUGH else _remedies(request, account, leave, radius, units, remarks)
-    label = account.name.capitalize()
-    case = "worst case" if made.judged_on_worst else "nominal"
-    remarks.because(
-        f"{label}: {units.text(judged.as_welded)} of throat as welded, {units.text(judged.remaining)} left after the"
-        " finish,"
-        f" {units.text(q)} required ({case})."
+        remedies = [] if verdict is Verdict.ENOUGH else _remedies(request, account, grinding, units, reasons)
+    case = "worst case" if budget.judged_on_worst else "nominal"
+    reasons.append(
+        f"{account.label}: {units.text(judged.as_welded)} of throat as welded, {units.text(judged.remaining)} left"
+        f" after the finish, {units.text(q)} required ({case})."
     )
     if verdict is not Verdict.SHORT and judged.remaining <= 0.0:
-        remarks.because(f"{label}: the finish breaks through at the root.")
+        reasons.append(f"{account.label}: the finish breaks through at the root.")
     if leave is None:
-        remarks.because(f"{label}: no face height would give the throat.")
+        reasons.append(f"{account.label}: no face height would give the throat.")
     if radius is None and why_no_radius:
-        remarks.because(f"{label}: no largest radius, {why_no_radius}.")
-    return {
-        "budget": made.dump(units),
-        "allowance": units.length(allowance, "down"),
-        "leave": None if leave is None else units.length(leave, "up"),
-        "largest_radius": None if radius is None else units.length(radius, "down"),
-        "judged_on": "worst-case" if made.judged_on_worst else "nominal",
-        "remedies": remedies,
-    }
+        reasons.append(f"{account.label}: no largest radius, {why_no_radius}.")
+    return _Judged(verdict, grinding, tuple(remedies), tuple(reasons))
 
 
-def _leave(account: Account) -> float | None:
+def _leave(account: _Account) -> float | None:
     """Face height over its plane that keeps the throat, mm; None when none does."""
     judged, q = account.budget.judged, account.budget.required
     # The grinder may go its tolerance deeper than the face height it is told to leave.
-    needed = q + account.worse["below"] - judged.root_to_plane
+    needed = q + account.section.worse["below"] - judged.root_to_plane
     if not at_least(judged.limit, q):
         return None
     if needed <= SAME * q:
@@ -263,14 +264,14 @@ def _leave(account: Account) -> float | None:
     return needed if account.shape.face_counts else None
 
 
-def _radius(request: GrindAllowanceRequest, account: Account, verdict: Verdict) -> tuple[float | None, str]:
+def _radius(request: GrindAllowanceRequest, account: _Account, verdict: Verdict) -> tuple[float | None, str]:
     """Largest blend radius that keeps the throat, mm, or None and why."""
     if account.shape.kind not in CORNERS:
         return None, ""
     if verdict is Verdict.SHORT:
         return None, "it is short as welded"
     judged = account.budget.judged
-    ground = (request.finish.below if request.finish.to == "radius" else 0.0) + account.worse["below"]
+    ground = (request.finish.below if request.finish.to == "radius" else 0.0) + account.section.worse["below"]
     q = account.budget.required + ground
     nearest = min(judged.u, judged.v)
     if not at_most(q, nearest):
@@ -284,46 +285,35 @@ def _radius(request: GrindAllowanceRequest, account: Account, verdict: Verdict) 
 
 
 def _remedies(
-    request: GrindAllowanceRequest,
-    account: Account,
-    leave: float | None,
-    radius: float | None,
-    units: Units,
-    remarks: Remarks,
-) -> list[dict[str, Any]]:
+    request: GrindAllowanceRequest, account: _Account, grinding: Grinding, units: Units, reasons: list[str]
+) -> list[Remedy]:
     """What would keep the throat, best first: a smaller radius, then what keeps the finish, then what changes it."""
-    made, judged, q = account.budget, account.budget.judged, account.budget.required
+    budget, leave, radius = account.budget, grinding.leave, grinding.largest_radius
     step = INCH / 32 if units.system == "us" else 0.5
-    remedies: list[dict[str, Any]] = []
-
-    def offer(do: str, field: str, size: float, after: Clearances | float, counts: list[str]) -> None:
-        remaining = after if isinstance(after, float) else after.remaining
-        sized = units.length(size, "down") if field == "radius" else units.length(size)
-        remedies.append({"do": do, field: sized, "remaining": units.length(remaining), "counts": counts})
-
+    remedies: list[Remedy] = []
     if request.finish.to == "radius" and radius is not None:
-        smaller = down(radius, step) if radius >= step else radius
-        shape = replace(account.shape, radius=float(smaller))
-        offer("smaller-radius", "radius", float(smaller), clearances(shape, account.lengths), _counted(account))
-    bevel = _bevel(request, account, step, remarks)
+        smaller = float(down(radius, step)) if radius >= step else radius
+        left = clearances(replace(account.shape, radius=smaller), account.lengths).remaining
+        remedies.append(Remedy("smaller-radius", left, _counted(account), radius=smaller))
+    bevel = _bevel(request, account, step, reasons)
     if bevel is not None:
-        depth, after = bevel
-        offer("bevel", "depth", depth, after, _counted(account, prepared=True, face=False))
+        depth, cut = bevel
+        counts = _counted(account, prepared=True, face=False)
+        remedies.append(Remedy("bevel", cut.remaining, counts, depth=depth))
     if request.finish.to != "as-welded" and leave is not None and leave > 0.0:
         kept = float(up(leave, step))
-        if at_most(kept, account.face_above):
+        if at_most(kept, max(request.face, 0.0)):
             standing = replace(account.lengths, face=kept)
-            after = clearances(replace(account.shape, finish="as-welded"), standing)
-            offer("leave-face", "face_height", kept, after, _counted(account))
+            left = clearances(replace(account.shape, finish="as-welded"), standing).remaining
+            remedies.append(Remedy("leave-face", left, _counted(account), face_height=kept))
     if request.seam.kind != "edge":
-        missing = float(up(q - judged.remaining, step))
-        offer(
-            "weld-second-side", "throat", missing, made.nominal.remaining + missing, [*_counted(account), "second side"]
-        )
+        missing = float(up(budget.required - budget.judged.remaining, step))
+        left = budget.nominal.remaining + missing
+        remedies.append(Remedy("weld-second-side", left, (*_counted(account), "second side"), throat=missing))
     return remedies
 
 
-def _counted(account: Account, *, prepared: bool = False, face: bool = True) -> list[str]:
+def _counted(account: _Account, *, prepared: bool = False, face: bool = True) -> tuple[str, ...]:
     """What a remedy's throat counts, each line with who vouches for it where that matters."""
     counts = []
     if account.shape.kind not in FLAT_SEAMS:
@@ -334,16 +324,16 @@ def _counted(account: Account, *, prepared: bool = False, face: bool = True) -> 
         counts.append(f"{account.penetration.vouched} penetration")
     if face and account.shape.face_counts and account.lengths.face > 0.0:
         counts.append("face")
-    return counts
+    return tuple(counts)
 
 
 def _bevel(
-    request: GrindAllowanceRequest, account: Account, step: float, remarks: Remarks
+    request: GrindAllowanceRequest, account: _Account, step: float, reasons: list[str]
 ) -> tuple[float, Clearances] | None:
     """Depth of preparation that keeps the throat under the finish asked for, and the section it makes."""
     if account.shape.kind not in FLAT_SEAMS:
         return None
-    lengths, worse, judged = account.lengths, account.worse, account.budget.judged
+    lengths, worse, judged = account.lengths, account.section.worse, account.budget.judged
     prepared = request.preparation
     q = account.budget.required + (request.finish.below if request.finish.to != "as-welded" else 0.0) + worse["below"]
     if not at_most(q, judged.v):
@@ -360,11 +350,13 @@ def _bevel(
         try:
             taken = grooves.deduction(account.rules, groove)
         except Unlisted as error:
-            remarks.because(f"{account.name.capitalize()}: no bevel is offered. {error}.")
+            reasons.append(f"{account.label}: no bevel is offered. {error}.")
             return None
     penetration = lengths.penetration + worse["penetration"]
     depth = float(up(needed - penetration + taken - worse["depth"], step))
-    if not at_most(depth, request.seam.runs_through) or depth <= 0.0:
+    # However deep it is cut, no seam has more throat than the parts at their thinnest let it run through.
+    room = request.seam.runs_through - request.seam.thickness_tolerance
+    if not (0.0 < depth and at_most(depth, request.seam.runs_through) and at_most(needed, room)):
         return None
     flush = (
         replace(account.shape, toe=None, face_counts=False) if account.shape.finish == "as-welded" else account.shape
@@ -372,18 +364,15 @@ def _bevel(
     return depth, clearances(flush, replace(lengths, depth=depth, deduction=taken, face=min(lengths.face, 0.0)))
 
 
-def _cautions(
-    request: GrindAllowanceRequest, physical: Account, creditable: Account, units: Units, remarks: Remarks
-) -> None:
+def _cautions(request: GrindAllowanceRequest, physical: _Account, credited: _Account, remarks: Remarks) -> None:
     """Say what the figures rest on and what they leave out."""
-    penetration, seam, finish = request.penetration, request.seam, request.finish
+    penetration, seam, finish, units = request.penetration, request.seam, request.finish, remarks.units
     if penetration.depth > 0.0 and penetration.vouched != "proven":
         counted = "the physical budget only" if penetration.vouched == "assumed" else "physical and creditable budgets"
         remarks.caution(
-            f"{penetration.vouched}-penetration",
+            penetration.code,
             f"Penetration of {units.text(penetration.depth)} is {penetration.vouched}: it counts in {counted}, and"
-            " in no"
-            " strength until a qualified procedure proves it.",
+            " in no strength until a qualified procedure proves it.",
         )
     root = request.preparation.depth + penetration.depth
     if seam.kind in FLAT_SEAMS and request.face_width is None and request.face > root:
@@ -392,17 +381,16 @@ def _cautions(
             "The face stands higher than the root lies deep; without face_width its throat is not capped at the nearer"
             " toe, so as welded it may be less than shown.",
         )
-    if request.rule_set is not None and physical.shape.face_counts and not creditable.shape.face_counts:
+    if request.rule_set is not None and physical.shape.face_counts and not credited.shape.face_counts:
         remarks.caution(
             "face-not-credited", "Codes credit no reinforcement of a groove: face height is left out of the creditable."
         )
-    by_test = None if creditable.rules is None else creditable.rules.groove.by_test
+    by_test = None if credited.rules is None else credited.rules.groove.by_test
     if by_test is not None and request.preparation.depth > 0.0:
         remarks.caution(
             "depth-consistently-achieved",
             "No fixed amount is taken off the prepared depth: the throat is the depth consistently achieved, to be"
-            " shown"
-            " by procedure test.",
+            " shown by procedure test.",
             by_test,
         )
     if finish.to != "as-welded" and finish.below > 0.0 and not at_most(finish.below, INCH / 32):

@@ -1,33 +1,34 @@
 """Request for what may be ground off a seam, in engine units."""
 
 from dataclasses import dataclass
+from typing import Annotated
 
 from ..core.answers import Common
-from ..joints.seams import (
-    Finish,
-    Penetration,
-    Preparation,
-    Seam,
-)
+from ..core.shape import OneOf, Stated
+from ..joints.given import OVER_NOTHING, FaceHeight, Hollow, Position, Process, RequiredThroat, Tolerance
+from ..joints.rule_sets import ENTRIES
+from ..joints.seams import AnyFinish, AnySeam, Finish, GivenPenetration, Penetration, Preparation
 
 
 @dataclass(frozen=True, slots=True)
 class GrindAllowanceRequest:
-    """Request for what may be ground, in engine units."""
+    """Seam to grind."""
 
-    seam: Seam
-    required_throat: float
-    finish: Finish = Finish()
-    preparation: Preparation = Preparation()
-    penetration: Penetration = Penetration(0.0, "assumed")
-    face_height: float | None = None
-    hollow: float | None = None
-    face_height_tolerance: float = 0.0
-    hollow_tolerance: float = 0.0
-    face_width: float | None = None
-    rule_set: str | None = None
-    process: str | None = None
-    position: str | None = None
+    seam: AnySeam
+    required_throat: RequiredThroat
+    finish: Annotated[AnyFinish, Stated({"to": "as-welded"})] = Finish()
+    preparation: Annotated[Preparation, "Prepared edge of a butt, an edge seam or a closed corner."] = Preparation()
+    penetration: GivenPenetration = Penetration(0.0, "assumed")
+    face_height: FaceHeight | None = None
+    hollow: Hollow | None = None
+    face_height_tolerance: Tolerance = 0.0
+    hollow_tolerance: Tolerance = 0.0
+    face_width: Annotated[
+        float | None, OVER_NOTHING, "Width of a flat seam's face, to cap the throat at the nearer toe."
+    ] = None
+    rule_set: Annotated[str | None, OneOf(tuple(ENTRIES)), "Rules whose deduction becomes a line of the budget."] = None
+    process: Process | None = None
+    position: Position | None = None
     common: Common = Common()
 
     @property

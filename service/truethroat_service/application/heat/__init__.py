@@ -1,6 +1,6 @@
 """Use case: arc energy, cooling time t8/5, preheat and hardness of a pass, and the heat that keeps to a window."""
 
-from typing import Any
+from dataclasses import replace
 
 from ...engine.formula import about, cite, working
 from ...engine.rounding import at_least
@@ -9,53 +9,71 @@ from ...standards.en_1011_2_2001 import annex_d_cooling
 from ..core.answers import Answered, answered
 from ..core.codes import Verdict
 from ..core.faults import Faults
-from ..core.quantities import ENERGY_PER_LENGTH, SPEED, TEMPERATURE, TIME
+from ..core.left_out import known, left_out, or_lacks
+from ..core.quantities import ENERGY_PER_LENGTH, TEMPERATURE, TIME
 from ..core.remarks import Remarks
+from ..core.shape import Band, Lacks
 from ..core.units import Units
 from . import cooling as cooling_of
 from . import preheat as preheat_of
-from .checks import Reasons, check, check_scope, left_out
-from .cooling import Band, Cooling, Seam
+from .answer import (
+    FilletHeat,
+    FormulaPreheat,
+    HardnessBesideWeld,
+    HeatAnswer,
+    HeatLimits,
+    ParentEquivalents,
+    PassCooling,
+    PassEnergy,
+    PreheatAnswer,
+)
+from .checks import check, check_scope
+from .cooling import Cooling, Seam
 from .fillet import Laid, fillet
 from .hardness import hardness
 from .request import FILLETS, ROOM_TEMPERATURE, Arc, Energy, HeatRequest, thermal_efficiency, thickest_part
-from .steel import Lacking, Name, equivalents
+from .steel import Lacking, equivalents
+
+_EFFICIENCY = "needs the process, or its efficiency"
+_MEASURED = "the cooling time was measured, not worked out"
+_METHOD_B = "needs hydrogen, thickness, the CET and the heat input"
 
 
-def heat(request: HeatRequest) -> Answered[dict[str, Any]]:
-    """Answer for the heat of a pass; raises ``Refused`` with every fault found."""
+def heat(request: HeatRequest) -> Answered[HeatAnswer]:
+    """Arc energy, heat input, cooling time, preheat and hardness, and the heat that keeps to a cooling window.
+
+    Lengths are in mm, energies in kJ/mm, temperatures in degC, times in s. Raises ``Refused`` with every fault found.
+    """
     units = Units(request.common.units)
-    remarks = Remarks(units)
-    faults, reasons = Faults(units), Reasons()
+    remarks, faults = Remarks(units), Faults(units)
     check(request, faults)
     faults.refuse()
     with working() as sheet:
         energy = _energy(request)
-        found, needs = equivalents(request.composition, request.carbon_equivalents)
-        asked = _method_b(request, energy, found["cet"])
+        parent = equivalents(request.composition, request.carbon_equivalents)
+        asked = _method_b(request, energy, known(parent.cet))
         seam = _seam(request)
         check_scope(request, asked, seam, energy, faults)
         faults.refuse()
         cooled = _cooled(request, seam, energy, remarks)
-        energy_answer = _energy_answer(request, energy, units, remarks)
-        verdict = _judged(cooled, request.cooling_window, units, remarks)
-        result = {
-            "energy": energy_answer,
-            "cooling": _cooling_answer(cooled, units),
-            "limits": _limits(request, seam, energy, units),
-            "carbon_equivalents": found,
-            "preheat": _preheat(request, asked, found, energy, units, remarks),
-            "hardness": _hardness(request, cooled, reasons, remarks),
-            "fillet": _fillet(request, seam, energy, units, remarks),
-        }
-        reasons |= {f"carbon_equivalents/{name}": reason for name, reason in needs.items()}
+        energy_answer = _energy_answer(request, energy, remarks)
+        verdict = _judged(cooled, request.cooling_window, remarks)
+        answer = HeatAnswer(
+            energy=energy_answer,
+            cooling=_cooling_answer(request, energy, cooled),
+            limits=_limits(request, seam, energy),
+            carbon_equivalents=parent,
+            preheat=_preheat(request, asked, parent, energy, remarks),
+            hardness=_hardness(request, cooled, remarks),
+            fillet=_fillet(request, seam, energy, remarks),
+        )
     return answered(
         "heat",
         request,
         sheet,
         remarks,
         verdict,
-        {**result, "left_out": left_out(request, result, reasons)},
+        replace(answer, left_out=tuple(left_out(answer))),
         rule_set=None,
         parameters={} if energy.efficiency is None else {"k": energy.efficiency},
     )
@@ -81,7 +99,7 @@ def _energy(request: HeatRequest) -> Energy:
 
 
 def _seam(request: HeatRequest) -> Seam | None:
-    """Seam that cools, when its plate and kind are told."""
+    """Seam that cools, when its plate and kind are known."""
     if request.thickness is None or request.seam is None:
         return None
     return Seam(request.seam, request.thickness, request.preheat)
@@ -118,30 +136,34 @@ def _cooled(request: HeatRequest, seam: Seam | None, energy: Energy, remarks: Re
     return None if energy.heat_input is None else cooling_of.cooling(seam, energy.heat_input)
 
 
-def _judged(cooled: Cooling | None, window: Band | None, units: Units, remarks: Remarks) -> Verdict:
+def _judged(cooled: Cooling | None, window: Band | None, remarks: Remarks) -> Verdict:
     """Hold the cooling time against the window; a band must lie in it whole."""
     if cooled is None or window is None:
         return Verdict.ESTIMATED
-    low, high = (units.of(TIME, value)["text"] for value in (cooled.time.least, cooled.time.most))
+    low, high = (remarks.units.of(TIME, value)["text"] for value in (cooled.time.least, cooled.time.most))
     time = low if low == high else f"{low} to {high}"
-    wanted = " to ".join(units.of(TIME, value)["text"] for value in (window.least, window.most))
-    said = f"It cools from 800 to 500 degC in {time}; the window is {wanted}"
+    wanted = " to ".join(remarks.units.of(TIME, value)["text"] for value in (window.least, window.most))
+    it = f"It cools from 800 to 500 degC in {time}; the window is {wanted}"
     if not at_least(cooled.time.least, window.least):
-        remarks.because(f"{said}: too fast, which leaves it hard and open to cold cracks. Preheat, or bring more heat.")
+        remarks.because(
+            f"{it}: too fast, which leaves it hard and open to cold cracks. Preheat, or bring more heat."
+        )
         return Verdict.TOO_FAST
     if not at_least(window.most, cooled.time.most):
-        remarks.because(f"{said}: too slow, which coarsens the grain and takes toughness. Bring less heat, or cool.")
+        remarks.because(f"{it}: too slow, which coarsens the grain and takes toughness. Bring less heat, or cool.")
         return Verdict.TOO_SLOW
-    remarks.because(f"{said}: within.")
+    remarks.because(f"{it}: within.")
     return Verdict.WITHIN
 
 
-def _energy_answer(request: HeatRequest, energy: Energy, units: Units, remarks: Remarks) -> dict[str, Any] | None:
+def _energy_answer(request: HeatRequest, energy: Energy, remarks: Remarks) -> PassEnergy | Lacks:
     """Both conventions, each by its name."""
     if energy.arc_energy is None and energy.heat_input is None:
-        return None
+        return Lacks("needs an arc with its travel speed, arc_energy or heat_input")
     if energy.arc_energy is not None and energy.heat_input is not None:
-        arc, heat_in = (units.of(ENERGY_PER_LENGTH, value)["text"] for value in (energy.arc_energy, energy.heat_input))
+        arc, heat_in = (
+            remarks.units.of(ENERGY_PER_LENGTH, value)["text"] for value in (energy.arc_energy, energy.heat_input)
+        )
         by = "as given" if request.efficiency is not None else "of the process"
         remarks.because(
             f"{arc} of arc energy, which AWS D1.1 and ASME IX call heat input; {heat_in} of heat input by EN 1011-1,"
@@ -151,137 +173,136 @@ def _energy_answer(request: HeatRequest, energy: Energy, units: Units, remarks: 
             "two-heat-inputs",
             "Compare a limit with the figure of its own convention: arc energy (AWS, ASME) or heat input (EN, ISO).",
         )
-
-    def shown(value: float | None) -> Any:
-        return None if value is None else units.of(ENERGY_PER_LENGTH, value)
-
-    return {
-        "arc_energy": shown(energy.arc_energy),
-        "heat_input": shown(energy.heat_input),
-        "efficiency": energy.efficiency,
-    }
+    return PassEnergy(
+        arc_energy=or_lacks(energy.arc_energy, _EFFICIENCY),
+        heat_input=or_lacks(energy.heat_input, _EFFICIENCY),
+        efficiency=or_lacks(energy.efficiency, _EFFICIENCY),
+    )
 
 
-def _cooling_answer(cooled: Cooling | None, units: Units) -> dict[str, Any] | None:
-    """Cooling time as an answer shows it."""
+def _cooling_answer(request: HeatRequest, energy: Energy, cooled: Cooling | None) -> PassCooling | Lacks:
+    """Cooling time, or what it needs that the request does not give."""
     if cooled is None:
-        return None
-    transition = cooled.transition
-    return {
-        "time": {"least": units.of(TIME, cooled.time.least), "most": units.of(TIME, cooled.time.most)},
-        "flow": cooled.flow,
-        "transition_thickness": None
-        if transition is None
-        else {"least": units.length(transition.least), "most": units.length(transition.most)},
-    }
+        needs = _absent(request, "thickness", "seam")
+        if energy.heat_input is None:
+            needs.append("the heat input: an arc, with its process or efficiency")
+        return Lacks(f"needs {', '.join(needs)}")
+    return PassCooling(cooled.time, or_lacks(cooled.flow, _MEASURED), or_lacks(cooled.transition, _MEASURED))
 
 
-def _limits(request: HeatRequest, seam: Seam | None, energy: Energy, units: Units) -> dict[str, Any] | None:
+def _absent(request: HeatRequest, *names: str) -> list[str]:
+    """Those of some fields that the request does not give."""
+    return [name for name in names if getattr(request, name) is None]
+
+
+def _limits(request: HeatRequest, seam: Seam | None, energy: Energy) -> HeatLimits | Lacks:
     """Heat input, arc energy and travel speed between which the cooling time stays in the window."""
     if seam is None or request.cooling_window is None:
-        return None
+        return Lacks(f"needs {', '.join(_absent(request, 'cooling_window', 'thickness', 'seam'))}")
     heat_inputs = cooling_of.heat_input_within(seam, request.cooling_window)
     if heat_inputs is None:
-        return None
-    ends = (("least", heat_inputs.least), ("most", heat_inputs.most))
-    k, arc = energy.efficiency, request.arc
+        return Lacks("the window is narrower than the band of cooling times")
+    k, arc = energy.efficiency, request.arc or Arc()
     energies = speeds = None
     if k is not None:
-        energies = {}
-        for name, value in ends:
-            with about(name):
-                made = float(en_1011_1.arc_energy_of_heat_input(Q=value, k=k))
-            energies[name] = units.of(ENERGY_PER_LENGTH, made)
-        if arc is not None and arc.voltage is not None and arc.current is not None:
-            speeds = {}
+        energies = Band(_arc_energy("least", heat_inputs.least, k), _arc_energy("most", heat_inputs.most, k))
+        if arc.voltage is not None and arc.current is not None:
             # The most heat goes with the least speed.
-            for name, value in (("least", heat_inputs.most), ("most", heat_inputs.least)):
-                with about(f"{name} speed"):
-                    speed = float(en_1011_1.travel_speed(U=arc.voltage, I=arc.current, k=k, Q=value, J=en_1011_1.JOULE))
-                speeds[name] = units.of(SPEED, speed)
-    return {
-        "heat_input": {name: units.of(ENERGY_PER_LENGTH, value) for name, value in ends},
-        "arc_energy": energies,
-        "travel_speed": speeds,
-    }
+            power = (arc.voltage, arc.current, k)
+            speeds = Band(_speed("least", heat_inputs.most, *power), _speed("most", heat_inputs.least, *power))
+    return HeatLimits(
+        heat_input=heat_inputs,
+        arc_energy=or_lacks(energies, _EFFICIENCY),
+        travel_speed=or_lacks(speeds, "needs voltage and current, and the process or its efficiency"),
+    )
+
+
+def _arc_energy(name: str, heat_input: float, k: float) -> float:
+    """Arc energy of a heat input."""
+    with about(name):
+        return float(en_1011_1.arc_energy_of_heat_input(Q=heat_input, k=k))
+
+
+def _speed(name: str, heat_input: float, voltage: float, current: float, k: float) -> float:
+    """Travel speed that brings a heat input."""
+    with about(f"{name} speed"):
+        return float(en_1011_1.travel_speed(U=voltage, I=current, k=k, Q=heat_input, J=en_1011_1.JOULE))
 
 
 def _preheat(
     request: HeatRequest,
     asked: preheat_of.MethodB | None,
-    found: dict[Name, float | None],
+    parent: ParentEquivalents,
     energy: Energy,
-    units: Units,
     remarks: Remarks,
-) -> dict[str, Any]:
+) -> PreheatAnswer:
     """Preheat by every rule that has what it goes by."""
-    made: dict[str, Any] = {"method_a": None, "method_b": None, "sew_088": None, "aws_d1_1": None}
+    answer = PreheatAnswer(
+        Lacks("needs hydrogen"), Lacks(_METHOD_B), Lacks(_METHOD_B), Lacks("needs preheat_category and thickness")
+    )
     if request.hydrogen is not None:
-        made["method_a"] = preheat_of.method_a(
-            found["ce"], energy.heat_input, request.hydrogen, request.combined_thickness, units, remarks
+        by_a = preheat_of.method_a(
+            known(parent.ce), energy.heat_input, request.hydrogen, request.combined_thickness, remarks
         )
+        answer = replace(answer, method_a=by_a)
     if asked is not None:
-        made |= preheat_of.method_b(asked, request.preheat, units, remarks)
+        by_b, by_sew = preheat_of.method_b(asked, request.preheat, remarks)
+        answer = replace(answer, method_b=by_b, sew_088=by_sew)
         if request.seam in FILLETS:
             remarks.because("Single-run fillets tend to need less preheat than method B gives.")
     thickest = thickest_part(request)
     if request.preheat_category is not None and thickest is not None:
-        made["aws_d1_1"] = preheat_of.aws_d1_1(request.preheat_category, thickest, request.preheat, units, remarks)
-    _say_preheat(request, made, units, remarks)
-    return made
+        by_category = preheat_of.aws_d1_1(request.preheat_category, thickest, request.preheat, remarks)
+        answer = replace(answer, aws_d1_1=by_category)
+    _say_preheat(request, answer, remarks)
+    return answer
 
 
-_BY = {"method_b": "EN 1011-2 method B", "sew_088": "SEW 088", "aws_d1_1": "AWS D1.1"}
-
-
-def _say_preheat(request: HeatRequest, made: dict[str, Any], units: Units, remarks: Remarks) -> None:
+def _say_preheat(request: HeatRequest, answer: PreheatAnswer, remarks: Remarks) -> None:
     """Say which rules ask for more preheat than there is."""
-    short = [f"{made[name]['temperature']['text']} by {said}" for name, said in _BY.items() if _is_short(made[name])]
+    rules = {
+        "EN 1011-2 method B": answer.method_b,
+        "SEW 088": answer.sew_088,
+        "AWS D1.1": answer.aws_d1_1,
+    }
+    short = [
+        f"{remarks.units.of(TEMPERATURE, rule.temperature)['text']} by {name}"
+        for name, rule in rules.items()
+        if not isinstance(rule, Lacks) and not rule.met
+    ]
     if short:
-        start = units.of(TEMPERATURE, request.preheat)["text"]
+        start = remarks.units.of(TEMPERATURE, request.preheat)["text"]
         remarks.caution(
             "preheat-short", f"The plate is at {start} when welding begins; it needs {' and '.join(short)}."
         )
-    b = made["method_b"]
-    if b is not None and b["met"] and request.preheat <= ROOM_TEMPERATURE:
+    by_b = answer.method_b
+    if isinstance(by_b, FormulaPreheat) and by_b.met and request.preheat <= ROOM_TEMPERATURE:
         remarks.because("No preheat by method B: its temperature is below that of the plate.")
 
 
-def _is_short(made: dict[str, Any] | None) -> bool:
-    """Whether a rule asks for more than there is."""
-    return made is not None and not made["met"]
-
-
-def _hardness(
-    request: HeatRequest, cooled: Cooling | None, reasons: Reasons, remarks: Remarks
-) -> dict[str, Any] | None:
+def _hardness(request: HeatRequest, cooled: Cooling | None, remarks: Remarks) -> HardnessBesideWeld | Lacks:
     """Hardness, where the composition and the cooling time tell it."""
     if request.composition is None:
-        reasons["hardness"] = "needs composition"
-        return None
+        return Lacks("needs composition")
     if cooled is None:
-        reasons["hardness"] = "needs a cooling time, measured or worked out of the arc, thickness and seam"
-        return None
+        return Lacks("needs a cooling time, measured or worked out of the arc, thickness and seam")
     try:
         made = hardness(request.composition, cooled.time, request.steel_group, request.heat_treated, remarks)
     except Lacking as lacking:
-        reasons["hardness"] = str(lacking)
-        return None
-    if made["standing"] is not None:
-        band, said = made["band"], {"within": "within", "over": "over", "open": "not surely within"}
+        return Lacks(str(lacking))
+    if not isinstance(made.standing, Lacks):
+        words = {"within": "within", "over": "over", "open": "not surely within"}
         remarks.because(
-            f"{band['least']:.0f} to {band['most']:.0f} HV beside the weld: {said[made['standing']]} the"
-            f" {made['limit']:g} HV10 of group {request.steel_group}."
+            f"{made.band.least:.0f} to {made.band.most:.0f} HV beside the weld: {words[made.standing]} the"
+            f" {made.limit:g} HV10 of group {request.steel_group}."
         )
     return made
 
 
-def _fillet(
-    request: HeatRequest, seam: Seam | None, energy: Energy, units: Units, remarks: Remarks
-) -> dict[str, Any] | None:
+def _fillet(request: HeatRequest, seam: Seam | None, energy: Energy, remarks: Remarks) -> FilletHeat | Lacks:
     """Leg against arc energy, for a fillet."""
     if request.seam not in FILLETS or (energy.arc_energy is None and request.leg is None):
-        return None
+        return Lacks(f"needs seam {' or '.join(FILLETS)}, and an arc or a leg")
     arc = request.arc or Arc()
     laid = Laid(
         energy.arc_energy,
@@ -291,4 +312,4 @@ def _fillet(
         request.required_leg,
         energy.efficiency,
     )
-    return fillet(laid, seam, units, remarks)
+    return fillet(laid, seam, remarks)

@@ -4,14 +4,8 @@ from dataclasses import dataclass
 
 from ...engine.formula import about, off_the_sheet
 from ...standards.en_1011_2_2001 import annex_d_cooling as annex_d
-
-
-@dataclass(frozen=True, slots=True)
-class Band:
-    """Least and most of something that is known no better, or that is allowed."""
-
-    least: float
-    most: float
+from ..core.shape import Band
+from .answer import HeatFlow
 
 
 @dataclass(frozen=True, slots=True)
@@ -33,7 +27,7 @@ class Cooling:
     """Cooling time, s; how the heat flows and the thickness, mm, at which that changes; None when measured."""
 
     time: Band
-    flow: str | None = None
+    flow: HeatFlow | None = None
     transition: Band | None = None
 
 
@@ -50,7 +44,7 @@ def cooling(seam: Seam, heat_input: float) -> Cooling:
             times.append(float(annex_d.cooling_time(t_3=three, t_2=t_2)))
             transitions.append(_transition(seam, heat_input, factor))
             thin.append(float(t_2) > three)
-    flow = "between" if len(set(thin)) > 1 else "two-dimensional" if thin[0] else "three-dimensional"
+    flow: HeatFlow = "between" if len(set(thin)) > 1 else "two-dimensional" if thin[0] else "three-dimensional"
     return Cooling(Band(times[0], times[-1]), flow, Band(transitions[0], transitions[-1]))
 
 

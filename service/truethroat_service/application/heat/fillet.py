@@ -1,14 +1,17 @@
 """Leg of a single-pass fillet against its arc energy, and what a leg over the required one costs in heat."""
 
 from dataclasses import dataclass
-from typing import Any
 
 from ...engine.formula import about
 from ...practice import deposition, leg_energy
+from ..core.left_out import or_lacks
 from ..core.quantities import ENERGY_PER_LENGTH, TIME
 from ..core.remarks import Remarks
-from ..core.units import Units
-from .cooling import Band, Seam, cooling_off_the_sheet
+from ..core.shape import Band
+from .answer import DepositedBead, FilletHeat, OversizeHeat
+from .cooling import Seam, cooling_off_the_sheet
+
+_COOLING = "needs thickness, and the process or its efficiency"
 
 
 @dataclass(frozen=True, slots=True)
@@ -23,14 +26,16 @@ class Laid:
     efficiency: float | None
 
 
-def fillet(laid: Laid, seam: Seam | None, units: Units, remarks: Remarks) -> dict[str, Any]:
+def fillet(laid: Laid, seam: Seam | None, remarks: Remarks) -> FilletHeat:
     """Legs that go with the arc energy and with the metal, arc energy that goes with the leg, and the excess."""
-    usual_leg = bead = energy = None
+    usual_leg: float | None = None
+    bead: DepositedBead | None = None
+    energy: float | None = None
     if laid.arc_energy is not None:
         usual_leg = float(leg_energy.leg_of_energy(E=laid.arc_energy, h=leg_energy.ENERGY_PER_SQUARE))
     if laid.deposition_rate is not None and laid.travel_speed is not None:
         area = leg_energy.bead_area(G=laid.deposition_rate, rho=deposition.STEEL, v=laid.travel_speed)
-        bead = {"area": units.area(float(area)), "leg": units.length(float(leg_energy.leg_of_area(A_laid=area)))}
+        bead = DepositedBead(float(area), float(leg_energy.leg_of_area(A_laid=area)))
     if laid.leg is not None:
         with about("leg"):
             energy = float(leg_energy.energy_of_leg(z=laid.leg, h=leg_energy.ENERGY_PER_SQUARE))
@@ -39,17 +44,15 @@ def fillet(laid: Laid, seam: Seam | None, units: Units, remarks: Remarks) -> dic
         "Leg and arc energy go together only roughly: a single pass, mostly submerged-arc work. Weld a test piece.",
         leg_energy.LEG,
     )
-    return {
-        "usual_leg": None if usual_leg is None else units.length(usual_leg),
-        "bead": bead,
-        "usual_arc_energy": None if energy is None else units.of(ENERGY_PER_LENGTH, energy),
-        "oversize": _oversize(laid, energy, seam, units, remarks),
-    }
+    return FilletHeat(
+        usual_leg=or_lacks(usual_leg, "needs the arc energy"),
+        bead=or_lacks(bead, "needs deposition_rate in the arc"),
+        usual_arc_energy=or_lacks(energy, "needs leg"),
+        oversize=or_lacks(_oversize(laid, energy, seam, remarks), "needs leg and required_leg"),
+    )
 
 
-def _oversize(
-    laid: Laid, energy: float | None, seam: Seam | None, units: Units, remarks: Remarks
-) -> dict[str, Any] | None:
+def _oversize(laid: Laid, energy: float | None, seam: Seam | None, remarks: Remarks) -> OversizeHeat | None:
     """Heat and cooling of the leg laid against those of the leg required."""
     if laid.leg is None or laid.required_leg is None or energy is None:
         return None
@@ -60,17 +63,18 @@ def _oversize(
         times = [cooling_off_the_sheet(seam, laid.efficiency * value) for value in (needed, energy)]
     ratio = energy / needed
     if ratio > 1.0:
-        _say_grain(laid, needed, energy, times, units, remarks)
-    return {
-        "required_arc_energy": units.of(ENERGY_PER_LENGTH, needed),
-        "heat_ratio": ratio,
-        "cooling_time_required": _time(times[0], units) if times else None,
-        "cooling_time_laid": _time(times[1], units) if times else None,
-    }
+        _say_grain(laid, needed, energy, times, remarks)
+    return OversizeHeat(
+        required_arc_energy=needed,
+        heat_ratio=ratio,
+        cooling_time_required=or_lacks(times[0] if times else None, _COOLING),
+        cooling_time_laid=or_lacks(times[1] if times else None, _COOLING),
+    )
 
 
-def _say_grain(laid: Laid, needed: float, energy: float, times: list[Band], units: Units, remarks: Remarks) -> None:
+def _say_grain(laid: Laid, needed: float, energy: float, times: list[Band], remarks: Remarks) -> None:
     """Say in words what the oversize does to the grain."""
+    units = remarks.units
     energies = [units.of(ENERGY_PER_LENGTH, value)["text"] for value in (energy, needed)]
     cools = ""
     if times:
@@ -83,8 +87,3 @@ def _say_grain(laid: Laid, needed: float, energy: float, times: list[Band], unit
         " the coarser its grain grows and the less tough it is left; quenched and thermomechanical steels soften too."
         " Lay the leg required, or lay the larger one in several passes."
     )
-
-
-def _time(time: Band, units: Units) -> dict[str, Any]:
-    """Band of times as an answer shows it."""
-    return {"least": units.of(TIME, time.least), "most": units.of(TIME, time.most)}

@@ -1,26 +1,26 @@
 """Hardness beside a weld as a band about two models, held against the limit of a steel group."""
 
-from typing import Any
-
 from ...engine.formula import Formula, about, cite
 from ...engine.rounding import at_least, at_most
 from ...practice import hardness as models
 from ...standards.en_1011_2_2001 import c_3_method_b
 from ...standards.iso_15614_1_2017 import hardness_limits
+from ..core.left_out import or_lacks
 from ..core.remarks import Remarks
-from .cooling import Band
+from ..core.shape import Band
+from .answer import HardnessBesideWeld, HardnessStanding, ModelHardness
 from .steel import Composition, Lacking, shares
 
 
 def hardness(
     composition: Composition, time: Band, group: int | None, heat_treated: bool, remarks: Remarks
-) -> dict[str, Any]:
+) -> HardnessBesideWeld:
     """Hardness HV10 over a band of cooling times, s; raises :class:`Lacking` where the models do not reach."""
     _check(composition)
     known = shares(composition, models.ELEMENTS)
-    found = {"dueren": _dueren(known, time), "yurioka": _yurioka(known, time)}
-    least = min(model["least"] for model in found.values()) - models.MARGIN
-    most = max(model["most"] for model in found.values()) + models.MARGIN
+    dueren, yurioka = _dueren(known, time), _yurioka(known, time)
+    least = min(dueren.least, yurioka.least) - models.MARGIN
+    most = max(dueren.most, yurioka.most) + models.MARGIN
     remarks.caution(
         "hardness-scatter",
         f"No model of hardness is good to better than {models.MARGIN:g} HV; the band has that much on either side.",
@@ -28,18 +28,21 @@ def hardness(
     )
     if composition.share("B"):
         remarks.caution("boron-hardens", "Boron hardens more than either model counts; measure the hardness.")
-    limit, standing = None, None
+    limit: float | None = None
+    standing: HardnessStanding | None = None
     if group is not None:
         cite(hardness_limits.LIMITS)
         limit = hardness_limits.largest_hardness(group, heat_treated)
         standing = "within" if at_most(most, limit) else "over" if not at_least(limit, least) else "open"
-    return {
-        **found,
-        "band": {"least": least, "most": most},
-        "limit": limit,
-        "standing": standing,
-        "source": str(hardness_limits.LIMITS) if group is not None else None,
-    }
+    needs = "needs steel_group"
+    return HardnessBesideWeld(
+        dueren,
+        yurioka,
+        Band(least, most),
+        limit=or_lacks(limit, needs),
+        standing=or_lacks(standing, needs),
+        source=or_lacks(None if group is None else str(hardness_limits.LIMITS), needs),
+    )
 
 
 def _check(composition: Composition) -> None:
@@ -55,7 +58,7 @@ def _of(known: dict[str, float], made: Formula[...]) -> float:
     return float(made(**{element: known[element] for element in made.args}))
 
 
-def _dueren(known: dict[str, float], time: Band) -> dict[str, float]:
+def _dueren(known: dict[str, float], time: Band) -> ModelHardness:
     """Hardness by Dueren."""
     carbon, worth = known["C"], _of(known, models.alloying)
     martensite = models.dueren_martensite(C=carbon)
@@ -65,10 +68,10 @@ def _dueren(known: dict[str, float], time: Band) -> dict[str, float]:
         with about(f"{seconds:.4g} s"):
             mixed = models.dueren_mixed(C=carbon, X=worth, t=seconds, s_1=models.SECOND)
             ends.append(float(models.dueren(HV_x=mixed, HV_M=martensite, HV_B=bainite)))
-    return {"least": ends[0], "most": ends[1], "martensite": float(martensite), "bainite": float(bainite)}
+    return ModelHardness(ends[0], ends[1], float(martensite), float(bainite))
 
 
-def _yurioka(known: dict[str, float], time: Band) -> dict[str, float]:
+def _yurioka(known: dict[str, float], time: Band) -> ModelHardness:
     """Hardness by Yurioka."""
     first = _of(known, models.equivalent_martensite)
     second = _of(known, models.equivalent_bainite)
@@ -81,4 +84,4 @@ def _yurioka(known: dict[str, float], time: Band) -> dict[str, float]:
     for seconds in (time.most, time.least):
         with about(f"{seconds:.4g} s"):
             ends.append(float(models.yurioka(H_M=martensite, H_B=bainite, t=seconds, t_M=t_M, t_B=t_B)))
-    return {"least": ends[0], "most": ends[1], "martensite": float(martensite), "bainite": float(bainite)}
+    return ModelHardness(ends[0], ends[1], float(martensite), float(bainite))

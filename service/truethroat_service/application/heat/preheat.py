@@ -1,7 +1,6 @@
 """Preheat by EN 1011-2 methods A and B, SEW 088 and AWS D1.1, as far as a request gives what each goes by."""
 
 from dataclasses import dataclass
-from typing import Any
 
 from ...engine.formula import cite
 from ...engine.rounding import SAME, at_least, at_most
@@ -10,9 +9,10 @@ from ...standards.en_1011_2_2001 import c_2_method_a, c_3_method_b
 from ...standards.en_1011_2_2001.c_3_method_b import Range
 from ...standards.sew_088 import preheat as sew_088
 from ..core.faults import Faults
-from ..core.quantities import TEMPERATURE, render
+from ..core.left_out import or_lacks
+from ..core.quantities import TEMPERATURE
 from ..core.remarks import Remarks
-from ..core.units import Units
+from .answer import CategoryPreheat, FormulaPreheat, MethodAPreheat, PrintedPreheat
 from .steel import Composition
 
 _SAID = {"CET": "a CET", "d": "plates", "HD": "hydrogen contents", "Q": "heat inputs"}
@@ -58,7 +58,7 @@ def _governing(asked: MethodB) -> float:
     return max(asked.cet, asked.weld_metal_cet + c_3_method_b.WELD_METAL_MARGIN)
 
 
-def method_b(asked: MethodB, start: float, units: Units, remarks: Remarks) -> dict[str, Any]:
+def method_b(asked: MethodB, start: float, remarks: Remarks) -> tuple[FormulaPreheat, FormulaPreheat]:
     """Preheat by method B and by its variant in SEW 088."""
     cet = asked.cet
     if asked.weld_metal_cet is None:
@@ -75,19 +75,12 @@ def method_b(asked: MethodB, start: float, units: Units, remarks: Remarks) -> di
             )
         )
     by = {"CET_g": cet, "d": asked.thickness, "HD": asked.hydrogen, "Q": asked.heat_input}
-    found = {
-        "method_b": float(c_3_method_b.preheat(**by, **c_3_method_b.COEFFICIENTS)),
-        "sew_088": float(sew_088.preheat(**by, **sew_088.COEFFICIENTS)),
-    }
-    sources = {"method_b": c_3_method_b.PREHEAT, "sew_088": sew_088.PREHEAT}
-    return {
-        name: {
-            "temperature": units.of(TEMPERATURE, temperature),
-            "met": bool(at_least(start, temperature)),
-            "source": str(sources[name]),
-        }
-        for name, temperature in found.items()
-    }
+    by_b = float(c_3_method_b.preheat(**by, **c_3_method_b.COEFFICIENTS))
+    by_sew = float(sew_088.preheat(**by, **sew_088.COEFFICIENTS))
+    return (
+        FormulaPreheat(by_b, bool(at_least(start, by_b)), str(c_3_method_b.PREHEAT)),
+        FormulaPreheat(by_sew, bool(at_least(start, by_sew)), str(sew_088.PREHEAT)),
+    )
 
 
 def method_a(
@@ -95,9 +88,8 @@ def method_a(
     heat_input: float | None,
     hydrogen: float,
     combined_thickness: float | None,
-    units: Units,
     remarks: Remarks,
-) -> dict[str, Any]:
+) -> MethodAPreheat:
     """Hydrogen scale and, from Table C.1, the combined thickness that needs no preheat."""
     cite(c_2_method_a.HYDROGEN_SCALE)
     free: float | None = None
@@ -114,17 +106,20 @@ def method_a(
         " is no kinder: it says up to which combined thickness no preheat is needed, and nothing beyond.",
         c_2_method_a.CHARTS,
     )
-    return {
-        "hydrogen_scale": c_2_method_a.hydrogen_scale(hydrogen),
-        "without_preheat_to": None if free is None else units.length(free, "down"),
-        "free_of_preheat": None
-        if free is None or combined_thickness is None
-        else bool(at_most(combined_thickness, free)),
-        "source": str(c_2_method_a.TABLE_C_1),
-    }
+    enough = None if free is None or combined_thickness is None else bool(at_most(combined_thickness, free))
+    return MethodAPreheat(
+        hydrogen_scale=c_2_method_a.hydrogen_scale(hydrogen),
+        without_preheat_to=or_lacks(
+            free,
+            "needs a CE of up to 0.49 and a heat input of 1 kJ/mm or more; beyond, read the charts"
+            f" ({c_2_method_a.CHARTS})",
+        ),
+        free_of_preheat=or_lacks(enough, "needs combined_thickness, and without_preheat_to"),
+        source=str(c_2_method_a.TABLE_C_1),
+    )
 
 
-def aws_d1_1(category: str, thickest: float, start: float, units: Units, remarks: Remarks) -> dict[str, Any]:
+def aws_d1_1(category: str, thickest: float, start: float, remarks: Remarks) -> CategoryPreheat:
     """Preheat of AWS D1.1 by category and thickest part; degrees Celsius are those printed beside."""
     temperature = float(s5_preheat.PREHEAT[category](t=thickest))
     fahrenheit = float(round(TEMPERATURE.from_engine(temperature, "degF")))
@@ -137,14 +132,12 @@ def aws_d1_1(category: str, thickest: float, start: float, units: Units, remarks
         f"Category {category}: {s5_preheat.CATEGORIES[category]}. Grades move between categories by edition: read the"
         " edition of the contract.",
     )
-    return {
-        "category": category,
-        "temperature": units.of(TEMPERATURE, temperature),
-        "printed": {
-            "fahrenheit": render(TEMPERATURE, TEMPERATURE.to_engine(fahrenheit, "degF"), "us"),
-            "celsius": render(TEMPERATURE, s5_preheat.PRINTED[fahrenheit], "metric"),
-        },
-        "thickest_part": units.length(thickest),
-        "met": bool(at_least(start, temperature) or at_least(start, s5_preheat.PRINTED[fahrenheit])),
-        "source": str(s5_preheat.TABLE_5_8),
-    }
+    celsius = s5_preheat.PRINTED[fahrenheit]
+    return CategoryPreheat(
+        category=category,
+        temperature=temperature,
+        printed=PrintedPreheat(TEMPERATURE.to_engine(fahrenheit, "degF"), celsius),
+        thickest_part=thickest,
+        met=bool(at_least(start, temperature) or at_least(start, celsius)),
+        source=str(s5_preheat.TABLE_5_8),
+    )

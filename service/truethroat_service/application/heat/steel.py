@@ -1,36 +1,42 @@
 """Composition of a steel, and what formulas may take from it: an element that is not given is never guessed."""
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable
 from dataclasses import dataclass
-from typing import Literal
+from typing import Annotated, Literal
 
 from ...engine.formula import Formula
 from ...practice import pcm
 from ...standards.en_1011_2_2001 import c_2_method_a, c_3_method_b
+from ..core.left_out import or_lacks
+from ..core.shape import Lacks, Numbered
+from .answer import ParentEquivalents
 
 ELEMENTS = ("C", "Si", "Mn", "Cr", "Mo", "Ni", "Cu", "V", "Nb", "Ti", "B")
-Name = Literal["ce", "cet", "pcm"]
 
 LARGEST_ALLOY = 5.0
 """Alloying elements together, weight %, up to which steel is called low-alloy; common practice, no source."""
 
+SHARE = "Weight %."
+_UP_TO_2, _UP_TO_5 = Numbered(0.0, 2.0), Numbered(0.0, 5.0)
+EQUIVALENT = Numbered(0.01, 2.0)
+
 
 @dataclass(frozen=True, slots=True)
 class Composition:
-    """Shares in weight %; None where not given. With ``others_zero`` an element not given is none."""
+    """Composition of the parent steel. An element left out is not guessed: what needs it is left out of the answer."""
 
-    C: float
-    Si: float | None = None
-    Mn: float | None = None
-    Cr: float | None = None
-    Mo: float | None = None
-    Ni: float | None = None
-    Cu: float | None = None
-    V: float | None = None
-    Nb: float | None = None
-    Ti: float | None = None
-    B: float | None = None
-    others_zero: bool = False
+    C: Annotated[float, Numbered(0.0, 1.0), SHARE]
+    Si: Annotated[float | None, _UP_TO_5, SHARE] = None
+    Mn: Annotated[float | None, _UP_TO_5, SHARE] = None
+    Cr: Annotated[float | None, Numbered(0.0, 30.0), SHARE] = None
+    Mo: Annotated[float | None, Numbered(0.0, 10.0), SHARE] = None
+    Ni: Annotated[float | None, Numbered(0.0, 40.0), SHARE] = None
+    Cu: Annotated[float | None, _UP_TO_5, SHARE] = None
+    V: Annotated[float | None, _UP_TO_2, SHARE] = None
+    Nb: Annotated[float | None, _UP_TO_2, SHARE] = None
+    Ti: Annotated[float | None, _UP_TO_2, SHARE] = None
+    B: Annotated[float | None, Numbered(0.0, 0.1), SHARE] = None
+    others_zero: Annotated[bool, "Whether an element left out is none, as the certificate says."] = False
 
     def share(self, element: str) -> float | None:
         """Share of an element, if it is known."""
@@ -48,12 +54,12 @@ class Composition:
 
 
 @dataclass(frozen=True, slots=True)
-class Equivalents:
-    """Carbon equivalents, where the composition itself is not given."""
+class CarbonEquivalents:
+    """Carbon equivalents of the parent steel, where its composition is not at hand."""
 
-    ce: float | None = None
-    cet: float | None = None
-    pcm: float | None = None
+    ce: Annotated[float | None, EQUIVALENT, "CE = C + Mn/6 + (Cr + Mo + V)/5 + (Ni + Cu)/15."] = None
+    cet: Annotated[float | None, EQUIVALENT, "CET = C + (Mn + Mo)/10 + (Cr + Cu)/20 + Ni/40."] = None
+    pcm: Annotated[float | None, EQUIVALENT, "Pcm = C + Si/30 + (Mn + Cu + Cr)/20 + Ni/60 + Mo/15 + V/10 + 5B."] = None
 
 
 class Lacking(LookupError):
@@ -69,28 +75,20 @@ def shares(composition: Composition, elements: tuple[str, ...]) -> dict[str, flo
     return known
 
 
-_FORMULAS: Mapping[Name, tuple[Formula[...], tuple[str, ...]]] = {
-    "ce": (c_2_method_a.carbon_equivalent, tuple(c_2_method_a.carbon_equivalent.args)),
-    "cet": (c_3_method_b.carbon_equivalent, tuple(c_3_method_b.carbon_equivalent.args)),
-    "pcm": (pcm.parameter, tuple(pcm.parameter.args)),
-}
+def equivalents(composition: Composition | None, given: CarbonEquivalents | None) -> ParentEquivalents:
+    """Carbon equivalents; each that is not known says what it needs."""
 
-
-def equivalents(
-    composition: Composition | None, given: Equivalents | None
-) -> tuple[dict[Name, float | None], dict[Name, str]]:
-    """Carbon equivalents, and of those that are not known what they need."""
-    found: dict[Name, float | None] = {}
-    needs: dict[Name, str] = {}
-    for name, (made, elements) in _FORMULAS.items():
+    def equivalent(name: Literal["ce", "cet", "pcm"], formula: Formula[...]) -> float | Lacks:
         if composition is None:
-            found[name] = getattr(given, name) if given else None
-            lack = f"needs composition, or carbon_equivalents with {name}"
-        else:
-            try:
-                found[name] = float(made(**shares(composition, elements)))
-            except Lacking as lacking:
-                found[name], lack = None, str(lacking)
-        if found[name] is None:
-            needs[name] = lack
-    return found, needs
+            own: float | None = getattr(given, name) if given else None
+            return or_lacks(own, f"needs composition, or carbon_equivalents with {name}")
+        try:
+            return float(formula(**shares(composition, tuple(formula.args))))
+        except Lacking as lacking:
+            return Lacks(str(lacking))
+
+    return ParentEquivalents(
+        equivalent("ce", c_2_method_a.carbon_equivalent),
+        equivalent("cet", c_3_method_b.carbon_equivalent),
+        equivalent("pcm", pcm.parameter),
+    )

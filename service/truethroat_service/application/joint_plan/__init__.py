@@ -10,88 +10,98 @@ from ...engine.formula import off_the_sheet, working
 from ...engine.rounding import SAME, at_least, at_most
 from ...engine.rule_set import RuleSet
 from ..core.answers import Answered, answered
-from ..core.codes import Verdict
+from ..core.codes import CautionCode, Verdict
 from ..core.faults import Faults
-from ..core.quantities import ANGLE, ENERGY, MASS, WORKING_TIME
-from ..core.remarks import Caution, Remarks
+from ..core.left_out import LeftOut
+from ..core.remarks import Remarks
 from ..core.units import Units
 from ..joints.metals import metals
 from ..joints.quality_sets import Quality
 from ..joints.rule_sets import chosen
 from ..joints.seams import FINISHES
-from ..joints.throat_budget import Budget, budget
+from ..joints.throat_budget import ThroatBudget, budget, throat_budget
 from ..joints.throat_chance import Spread, chance_short
 from . import costs as plan_costs
-from .asking import RESOURCES, Answer, Parts, Unworkable
-from .hold import hold, most_face, quality_of
-from .ranking import Costs, Ranked, comparable, ranked
+from .answer import Cost, JointPlanAnswer, PlanCosts, PlannedWay, PlanParts, RefusedWay, WayName
+from .asking import Parts, Unworkable
+from .hold import hold, most_face
+from .ranking import Ranked, comparable, ranked
 from .request import JointPlanRequest
 from .ways import WAYS
 from .ways.way import Made
 
-WARNING = tuple(verdict.value for verdict in (Verdict.TOO_FAST, Verdict.TOO_SLOW, Verdict.RAISED, Verdict.HIGH))
-"""Verdicts of single resources that a plan passes on of every way."""
-
-KINDS = {"filler": MASS, "time": WORKING_TIME, "heat": ENERGY, "distortion": ANGLE}
-"""Costs a way is ranked by, and what each is measured in."""
+_PASSED_ON: Mapping[Verdict, CautionCode] = MappingProxyType(
+    {
+        Verdict.TOO_FAST: "too-fast",
+        Verdict.TOO_SLOW: "too-slow",
+        Verdict.RAISED: "raised",
+        Verdict.HIGH: "high",
+    }
+)
+"""Verdicts of single resources that a plan passes on of every way, and the caution that does."""
 
 
 @dataclass(frozen=True, slots=True)
 class _Way:
     """A way that works, with all that was found of it."""
 
-    name: str
-    made: Made
-    parts: dict[str, Answer]
-    whole: dict[str, Any]
-    costs: Costs
-    left_out: dict[str, str]
-    budget: Budget | None
+    name: WayName
+    laid: Made
+    answers: Mapping[str, Answered[Any]]
+    costs: PlanCosts
+    left_out: tuple[LeftOut, ...]
+    budget: ThroatBudget | None
     chance: float | None
 
 
-def joint_plan(request: JointPlanRequest) -> Answered[dict[str, Any]]:
-    """Plan a joint; raises ``Refused`` with every fault found."""
+def joint_plan(request: JointPlanRequest) -> Answered[JointPlanAnswer]:
+    """Every way to make one joint, sized, costed and ranked, with what is refused and why.
+
+    Lengths are in mm, forces in N, angles in rad, times in s. Raises ``Refused`` with every fault found.
+    """
     units = Units(request.common.units)
     remarks = Remarks(units)
     rules = _check(request, units)
-    quality = quality_of(request, rules.family)
+    quality = request.quality or rules.quality
     ways: list[_Way] = []
-    refused: list[dict[str, Any]] = []
+    refused: list[RefusedWay] = []
     with working() as sheet:
-        for name, way in WAYS[request.joint.kind].items():
+        for name, make in WAYS[request.joint.kind].items():
             parts = Parts()
             try:
-                made = way(request, parts)
+                laid = make(request, parts)
             except Unworkable as error:
-                refused.append({"way": name, "why": list(error.reasons)})
+                refused.append(RefusedWay(name, error.reasons))
+                continue
+            way = _way(request, name, laid, parts)
+            too_high = _too_high(request, laid, quality, units)
+            if too_high is None:
+                ways.append(way)
             else:
-                found = _found(request, name, made, parts)
-                too_high = _too_high(request, made, quality, units)
-                if too_high is None:
-                    ways.append(found)
-                else:
-                    refused.append({"way": name, "why": [too_high]})
-    places = ranked([way.costs for way in ways], request.weights.by_kind())
+                refused.append(RefusedWay(name, (too_high,)))
+    weights = request.weights.by_kind()
+    places = ranked([way.costs.by_kind() for way in ways], weights)
     order = sorted(range(len(ways)), key=lambda index: (places[index].rank, index))
-    shown = [_shown(request, ways, places, index, place == 0, quality, units) for place, index in enumerate(order)]
-    _say(request, ways, refused, order, remarks)
+    compared = comparable([way.costs.by_kind() for way in ways], weights) if ways else ()
+    _say(request, ways, order, compared, remarks)
     return answered(
         "joint_plan",
         request,
         sheet,
         remarks,
         Verdict.ENOUGH if ways else Verdict.CANNOT_BE_REACHED,
-        {
-            "recommended": ways[order[0]].name if ways else None,
-            "compared_by": list(_compared(request, ways)),
-            "quality": quality,
-            "ways": shown,
-            "refused": refused,
-        },
+        JointPlanAnswer(
+            recommended=ways[order[0]].name if ways else None,
+            compared_by=compared,
+            quality=quality,
+            ways=tuple(
+                _planned(request, ways, places, index, place == 0, quality) for place, index in enumerate(order)
+            ),
+            refused=tuple(refused),
+        ),
         rule_set=rules.id,
         parameters=rules.parameters,
-        rests_on=tuple(whole for way in ways for whole in way.whole.values()),
+        rests_on=tuple(answer for way in ways for answer in way.answers.values()),
     )
 
 
@@ -183,85 +193,71 @@ def _check_tolerances(request: JointPlanRequest, faults: Faults) -> None:
         faults.inconsistent("#/spread/deviations", "goes with a normal distribution; leave it out")
 
 
-def _too_high(request: JointPlanRequest, made: Made, quality: Quality | None, units: Units) -> str | None:
+def _too_high(request: JointPlanRequest, laid: Made, quality: Quality | None, units: Units) -> str | None:
     """Why a face may not be left so high, if it may not."""
-    most = None if made.face is None else most_face(request, made, quality)
-    if most is None or made.face is None or at_most(made.face, most):
+    most = None if laid.face is None else most_face(request, laid, quality)
+    if most is None or laid.face is None or at_most(laid.face, most):
         return None
-    return f"a face of {units.text(made.face)} is more than the {units.text(most)} that {quality} allows"
+    return f"a face of {units.text(laid.face)} is more than the {units.text(most)} that {quality} allows"
 
 
-def _found(request: JointPlanRequest, name: str, made: Made, parts: Parts) -> _Way:
+def _way(request: JointPlanRequest, name: WayName, laid: Made, parts: Parts) -> _Way:
     """Costs, budget and chance of a way."""
     left_out: dict[str, str] = {}
     with off_the_sheet():
-        costs = plan_costs.costs(request, made, parts, left_out)
-    found = chance = None
-    if made.judged is None:
+        costs = plan_costs.costs(request, laid, parts, left_out)
+    account = chance = None
+    if laid.judged is None:
         left_out["budget"] = "its throat is that of the parts or of no one section"
     else:
-        judged = made.judged
-        found = budget(judged.shape, judged.lengths, judged.worse, judged.required)
+        judged = laid.judged
+        account = throat_budget(budget(judged.shape, judged.lengths, judged.worse, judged.required))
         chance = chance_short(judged.shape, judged.lengths, judged.worse, judged.required, request.spread or Spread())
-    return _Way(name, made, parts.answers, parts.whole, costs, left_out, found, chance)
+    reasons = tuple(LeftOut(field, reason) for field, reason in left_out.items())
+    return _Way(name, laid, parts.answers, costs, reasons, account, chance)
 
 
-def _shown(
+def _planned(
     request: JointPlanRequest,
     ways: list[_Way],
     places: list[Ranked],
     index: int,
     first: bool,
     quality: Quality | None,
-    units: Units,
-) -> dict[str, Any]:
-    """One way as an answer shows it; the single resources' answers whole for the first, or for all if asked."""
+) -> PlannedWay:
+    """One way; the single resources' answers come whole for the first, or for all if asked."""
     way, place = ways[index], places[index]
-    whole = first or request.detail == "all"
-    return {
-        "way": way.name,
-        "size": way.made.size,
-        "rank": place.rank,
-        "score": place.score,
-        "dominated_by": [ways[other].name for other in place.dominated_by],
-        "costs": {
-            kind: None if way.costs[kind] is None else units.of(dimension, way.costs[kind] or 0.0)
-            for kind, dimension in KINDS.items()
-        },
-        "budget": None if way.budget is None else way.budget.dump(units),
-        "chance_short": way.chance,
-        "hold": hold(request, way.made, quality, units),
-        "verdicts": {operation: part["verdict"] for operation, part in way.parts.items()},
-        "left_out": [{"field": field, "reason": reason} for field, reason in way.left_out.items()],
-        "parts": {operation: way.parts.get(operation) for operation in RESOURCES} if whole else None,
-    }
-
-
-def _compared(request: JointPlanRequest, ways: list[_Way]) -> tuple[str, ...]:
-    """Costs that the ways are told apart by."""
-    return comparable([way.costs for way in ways], request.weights.by_kind()) if ways else ()
+    return PlannedWay(
+        way=way.name,
+        size=way.laid.size,
+        rank=place.rank,
+        score=place.score,
+        dominated_by=tuple(ways[other].name for other in place.dominated_by),
+        costs=way.costs,
+        budget=way.budget,
+        chance_short=way.chance,
+        hold=hold(request, way.laid, quality),
+        verdicts={operation: answer.verdict for operation, answer in way.answers.items()},
+        left_out=way.left_out,
+        parts=PlanParts(**way.answers) if first or request.detail == "all" else None,
+    )
 
 
 def _say(
-    request: JointPlanRequest,
-    ways: list[_Way],
-    refused: list[dict[str, Any]],
-    order: list[int],
-    remarks: Remarks,
+    request: JointPlanRequest, ways: list[_Way], order: list[int], compared: tuple[Cost, ...], remarks: Remarks
 ) -> None:
     """Say what is recommended, what stands against it and what was left out."""
     if not ways:
         remarks.because("No way keeps the rules: each is refused for the reason beside it.")
         return
     best = ways[order[0]]
-    kinds = _compared(request, ways)
     if len(ways) == 1:
         remarks.because(f"{best.name} is the one way that keeps the rules.")
-    elif kinds:
-        remarks.because(f"{best.name} comes first of {len(ways)} ways by {', '.join(kinds)} at the weights given.")
+    elif compared:
+        remarks.because(f"{best.name} comes first of {len(ways)} ways by {', '.join(compared)} at the weights given.")
     else:
         remarks.because("Nothing that carries weight is known of every way, so they are not told apart.")
-    unknown = [kind for kind, weight in request.weights.by_kind().items() if weight > 0.0 and kind not in kinds]
+    unknown = [kind for kind, weight in request.weights.by_kind().items() if weight > 0.0 and kind not in compared]
     if unknown and len(ways) > 1:
         remarks.caution(
             "not-compared", f"Not known of every way, and so left out of the ranking: {', '.join(unknown)}."
@@ -273,16 +269,14 @@ def _caution(request: JointPlanRequest, ways: list[_Way], remarks: Remarks) -> N
     """Say what the plan rests on: its own, then what the single resources say of the ways."""
     if request.penetration.depth > 0.0 and request.penetration.vouched != "proven":
         remarks.caution(
-            f"{request.penetration.vouched}-penetration",
+            request.penetration.code,
             f"Penetration is {request.penetration.vouched}: no way counts on it until a qualified procedure proves it.",
         )
     seen = {caution.code for caution in remarks.cautions}
-    for way in ways:
-        for made in way.parts.values():
-            for caution in made["cautions"]:
-                if caution["code"] not in seen:
-                    seen.add(caution["code"])
-                    remarks.cautions.append(Caution(**caution))
+    for caution in (caution for way in ways for answer in way.answers.values() for caution in answer.cautions):
+        if caution.code not in seen:
+            seen.add(caution.code)
+            remarks.cautions.append(caution)
     for way in ways:
         if way.chance:
             remarks.caution(
@@ -290,11 +284,12 @@ def _caution(request: JointPlanRequest, ways: list[_Way], remarks: Remarks) -> N
                 f"{way.name}: {way.chance:.2%} of such seams would be short, their lengths beyond the tolerances.",
                 (request.spread or Spread()).source,
             )
-        for operation, part in way.parts.items():
-            if part["verdict"] in WARNING:
-                said = f"{way.name}: {operation.replace('_', ' ')} says {part['verdict']}."
-                remarks.caution(part["verdict"], said)
-    if any(way.made.cuts for way in ways):
+        for operation, answer in way.answers.items():
+            if answer.verdict in _PASSED_ON:
+                remarks.caution(
+                    _PASSED_ON[answer.verdict], f"{way.name}: {operation.replace('_', ' ')} says {answer.verdict}."
+                )
+    if any(way.laid.cuts for way in ways):
         bevelled = "" if request.bevelling_speed is None else " and bevelling"
         remarks.caution(
             "not-all-timed", f"Time is that of welding{bevelled}; other cutting, gouging and grinding is not."

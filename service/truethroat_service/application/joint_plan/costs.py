@@ -1,80 +1,88 @@
 """What a way costs: filler, time, heat and distortion, each asked of its own resource, and its risk of cracks."""
 
+from collections.abc import Callable
 from dataclasses import replace
-from typing import Any
 
 from ...practice import leg_energy
 from ...reference.loader import MATERIALS
+from ..core.answers import Answered
+from ..core.shape import Lacks
+from ..crack_risk import crack_risk
 from ..crack_risk.request import CrackRiskRequest
+from ..distortion import distortion
 from ..distortion.request import DistortionRequest, Joint, Tee
+from ..filler_quantity import filler_quantity
+from ..filler_quantity.answer import FillerQuantityAnswer
 from ..filler_quantity.request import FillerQuantityRequest, Weld
+from ..heat import heat
+from ..heat.answer import HeatAnswer
 from ..heat.request import ROOM_TEMPERATURE, HeatRequest, SeamKind
 from ..joints.weld_sections import measured
-from .asking import Answer, Parts, Unworkable, engine
-from .ranking import Costs
+from .answer import PlanCosts
+from .asking import Parts, Request, Result, Unworkable
 from .request import JointPlanRequest
 from .ways.way import Made, common
 
 
-def costs(request: JointPlanRequest, made: Made, parts: Parts, left_out: dict[str, str]) -> Costs:
+def costs(request: JointPlanRequest, way: Made, parts: Parts, left_out: dict[str, str]) -> PlanCosts:
     """Filler in kg, time on the clock in s, heat in kJ and angular change in rad; None where it cannot be told.
 
     A resource that cannot answer is put into ``left_out`` with its reason.
     """
-    quantity = _asked(parts, left_out, "filler_quantity", _quantity(request, made))
-    heat = turned = None
+    quantity = _asked(parts, left_out, filler_quantity, _quantity(request, way))
+    heated = turned = None
     told = (request.arc, request.composition, request.preheat_category)
-    if made.laid == "fillet" or any(field is not None for field in told):
-        heat = _asked(parts, left_out, "heat", _heat(request, made))
+    if way.laid == "fillet" or any(field is not None for field in told):
+        heated = _asked(parts, left_out, heat, _heat(request, way))
     else:
         left_out["heat"] = "goes by the arc of a pass, the steel's composition or its category, and none is told"
-    joint = _in_runs(made.joint, quantity)
+    joint = _in_runs(way.joint, quantity)
     if joint is None:
         left_out["distortion"] = "no method knows this joint"
     else:
-        turned = _asked(parts, left_out, "distortion", DistortionRequest(joint, common=common(request)))
-    if made.laid == "fillet":
-        _asked(parts, left_out, "crack_risk", _crack(request, made))
+        turned = _asked(parts, left_out, distortion, DistortionRequest(joint, common=common(request)))
+    if way.laid == "fillet":
+        _asked(parts, left_out, crack_risk, _crack(request, way))
     else:
         left_out["crack_risk"] = "goes by the width and depth of a bead, which no groove tells"
-    return {
-        "filler": None if quantity is None else engine(quantity["totals"]["deposited"]),
-        "time": _time(request, made, quantity),
-        "heat": _total_heat(request, made, quantity, heat),
-        "distortion": None
-        if turned is None or turned["angular"]["high"] is None
-        else engine(turned["angular"]["high"]),
-    }
+    return PlanCosts(
+        filler=None if quantity is None else quantity.totals.deposited,
+        time=_time(request, way, quantity),
+        heat=_total_heat(request, way, quantity, heated),
+        distortion=None if turned is None else turned.angular.high,
+    )
 
 
-def _asked(parts: Parts, left_out: dict[str, str], operation: str, request: Any) -> Answer | None:
-    """Answer of a resource, or why there is none."""
+def _asked(
+    parts: Parts, left_out: dict[str, str], use_case: Callable[[Request], Answered[Result]], request: Request
+) -> Result | None:
+    """Result of a resource, or why there is none."""
     try:
-        return parts.ask(operation, request)
+        return parts.ask(use_case, request).result
     except Unworkable as error:
-        left_out[operation] = str(error)
+        left_out[use_case.__name__] = str(error)
         return None
 
 
-def _in_runs(joint: Joint | None, quantity: Answer | None) -> Joint | None:
+def _in_runs(joint: Joint | None, quantity: FillerQuantityAnswer | None) -> Joint | None:
     """Joint with its runs where a method goes by them: a fillet on one side of a tee."""
     if isinstance(joint, Tee) and joint.sides == 1 and quantity is not None:
-        passes = quantity["welds"][0]["passes"]
-        return joint if passes is None else replace(joint, runs=passes["most"])
+        passes = quantity.welds[0].passes
+        return joint if passes is None else replace(joint, runs=passes.most)
     return joint
 
 
-def _time(request: JointPlanRequest, made: Made, quantity: Answer | None) -> float | None:
+def _time(request: JointPlanRequest, way: Made, quantity: FillerQuantityAnswer | None) -> float | None:
     """Time on the clock, at most: welding, and bevelling where its speed is told."""
-    if quantity is None or quantity["totals"]["working_time"] is None:
+    if quantity is None or quantity.totals.working_time is None:
         return None
-    welding = engine(quantity["totals"]["working_time"]["most"])
+    welding = quantity.totals.working_time.most
     if request.bevelling_speed is None:
         return welding
-    return welding + made.cuts * request.length / request.bevelling_speed
+    return welding + way.cuts * request.length / request.bevelling_speed
 
 
-def _quantity(request: JointPlanRequest, made: Made) -> FillerQuantityRequest:
+def _quantity(request: JointPlanRequest, way: Made) -> FillerQuantityRequest:
     """Welds of the way."""
     filler = None if request.filler is None else request.filler.id
     material = request.parts[0].material
@@ -84,7 +92,7 @@ def _quantity(request: JointPlanRequest, made: Made) -> FillerQuantityRequest:
     welds = tuple(
         Weld(
             shape=shape,
-            length=request.length * made.share,
+            length=request.length * way.share,
             filler=filler,
             density=density,
             process=request.process,
@@ -94,15 +102,15 @@ def _quantity(request: JointPlanRequest, made: Made) -> FillerQuantityRequest:
             operator_factor=request.operator_factor,
             gas_flow=request.gas_flow,
         )
-        for shape in made.shapes
+        for shape in way.shapes
     )
     return FillerQuantityRequest(welds, request.prices, common=common(request))
 
 
-def _heat(request: JointPlanRequest, made: Made) -> HeatRequest:
+def _heat(request: JointPlanRequest, way: Made) -> HeatRequest:
     """One pass of the way; cooling goes by the thinner part, preheat by the thicker."""
     seam: SeamKind = "butt-fill"
-    if made.laid == "fillet":
+    if way.laid == "fillet":
         seam = "corner-fillet" if "corner" in request.joint.kind else "tee-fillet"
     told = request.arc is not None or request.composition is not None
     return HeatRequest(
@@ -116,37 +124,41 @@ def _heat(request: JointPlanRequest, made: Made) -> HeatRequest:
         hydrogen=request.hydrogen,
         preheat_category=request.preheat_category,
         thickest_part=None if request.preheat_category is None else max(request.thickness),
-        leg=made.leg if made.laid == "fillet" else None,
-        required_leg=made.required_leg,
+        leg=way.leg if way.laid == "fillet" else None,
+        required_leg=way.required_leg,
         common=common(request),
     )
 
 
-def _crack(request: JointPlanRequest, made: Made) -> CrackRiskRequest:
+def _crack(request: JointPlanRequest, way: Made) -> CrackRiskRequest:
     """Fillet of the way, by its size against the parts it chills on."""
     return CrackRiskRequest(
         joint="fillet",
         process=request.process,
         thickness=request.thickness,
-        leg=made.leg,
+        leg=way.leg,
         common=common(request),
     )
 
 
-def _total_heat(request: JointPlanRequest, made: Made, quantity: Answer | None, heat: Answer | None) -> float | None:
+def _total_heat(
+    request: JointPlanRequest, way: Made, quantity: FillerQuantityAnswer | None, heated: HeatAnswer | None
+) -> float | None:
     """Arc energy put into the joint, kJ: that of every pass where the arc is told, else by the metal laid."""
-    length = request.length * made.share
+    length = request.length * way.share
     if quantity is None:
         return None
     if request.arc is None:
-        area = sum(measured(shape).area for shape in made.shapes)
+        area = sum(measured(shape).area for shape in way.shapes)
         # A flat fillet of equal legs at 90 deg has half its leg squared as area.
         leg = float(leg_energy.leg_of_area(A_laid=area))
         return float(leg_energy.energy_of_leg(z=leg, h=leg_energy.ENERGY_PER_SQUARE)) * length
-    if heat is None or heat["energy"] is None:
+    if heated is None or isinstance(heated.energy, Lacks):
         return None
-    each = heat["energy"]["arc_energy"] or heat["energy"]["heat_input"]
-    passes = [weld["passes"] for weld in quantity["welds"]]
-    if each is None or None in passes:
+    each = heated.energy.arc_energy
+    if isinstance(each, Lacks):
+        each = heated.energy.heat_input
+    passes = [weld.passes for weld in quantity.welds]
+    if isinstance(each, Lacks) or any(count is None for count in passes):
         return None
-    return engine(each) * sum(int(count["most"]) for count in passes) * length
+    return each * sum(count.most for count in passes if count is not None) * length

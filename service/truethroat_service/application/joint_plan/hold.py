@@ -1,13 +1,11 @@
 """What an inspector holds a planned weld to: least leg and throat, most face, by the quality level or code."""
 
-from typing import Any
-
 from ...engine.rounding import SAME
 from ...standards.aws_d1_1_2020 import s7_23_profile
 from ...standards.iso_5817_2014 import table_1
 from ...standards.iso_5817_2014.table_1 import Sizes
-from ..core.units import Units
 from ..joints.quality_sets import QUALITY_SETS, Quality
+from .answer import PlanHold
 from .request import JointPlanRequest
 from .ways.way import Made
 
@@ -20,35 +18,35 @@ def quality_of(request: JointPlanRequest, family: str) -> Quality | None:
     return usual.get(family)
 
 
-def hold(request: JointPlanRequest, made: Made, quality: Quality | None, units: Units) -> dict[str, Any]:
+def hold(request: JointPlanRequest, way: Made, quality: Quality | None) -> PlanHold:
     """Hold values, None where the way or the quality set has none."""
     # A fillet on a groove is held as a fillet.
-    fillet = made.leg is not None
-    face = most_face(request, made, quality)
-    return {
-        "least_leg": None if made.leg is None else units.length(made.leg, "up"),
-        "least_throat": None if made.required_throat is None else units.length(made.required_throat, "up"),
-        "most_convexity": units.length(face, "down") if fillet and face is not None else None,
-        "most_reinforcement": units.length(face, "down") if not fillet and face is not None else None,
-        "leave_face_height": None if made.face is None else units.length(made.face, "up"),
-    }
+    fillet = way.leg is not None
+    face = most_face(request, way, quality)
+    return PlanHold(
+        least_leg=way.leg,
+        least_throat=way.required_throat,
+        most_convexity=face if fillet else None,
+        most_reinforcement=None if fillet else face,
+        leave_face_height=way.face,
+    )
 
 
-def most_face(request: JointPlanRequest, made: Made, quality: Quality | None) -> float | None:
+def most_face(request: JointPlanRequest, way: Made, quality: Quality | None) -> float | None:
     """Convexity of a fillet, or reinforcement of a groove, that the quality set allows, mm."""
-    if quality is None or made.width <= 0.0:
+    if quality is None or way.width <= 0.0:
         return None
     level, t = QUALITY_SETS[quality].level, request.thinner
     if level is not None:
-        row = "convexity" if made.leg is not None else "reinforcement"
-        sizes = Sizes(t=t, a=made.required_throat if made.leg is not None else None, b=made.width)
+        row = "convexity" if way.leg is not None else "reinforcement"
+        sizes = Sizes(t=t, a=way.required_throat if way.leg is not None else None, b=way.width)
         height = table_1.limit(row, level, sizes).height
         return None if height is None else float(height)
-    if made.leg is not None:
+    if way.leg is not None:
         r_1, r_2, r_3 = s7_23_profile.CONVEXITY
         return float(
             s7_23_profile.largest_convexity(
-                W=made.width,
+                W=way.width,
                 W_1=s7_23_profile.NARROW,
                 W_2=s7_23_profile.WIDE,
                 r_1=r_1,

@@ -8,8 +8,9 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
 from ...engine.rounding import at_most
+from .answer import Cost
 
-Costs = Mapping[str, float | None]
+Costs = Mapping[Cost, float | None]
 
 
 @dataclass(frozen=True, slots=True)
@@ -21,14 +22,14 @@ class Ranked:
     dominated_by: tuple[int, ...]
 
 
-def comparable(costs: Sequence[Costs], weights: Mapping[str, float]) -> tuple[str, ...]:
+def comparable(costs: Sequence[Costs], weights: Mapping[Cost, float]) -> tuple[Cost, ...]:
     """Kinds of cost that carry weight and are known of every way."""
     return tuple(
         kind for kind, weight in weights.items() if weight > 0.0 and all(way[kind] is not None for way in costs)
     )
 
 
-def ranked(costs: Sequence[Costs], weights: Mapping[str, float]) -> list[Ranked]:
+def ranked(costs: Sequence[Costs], weights: Mapping[Cost, float]) -> list[Ranked]:
     """Rank ways; equal scores share a place. ``costs`` are not negative, and a kind not known of all is left out.
 
     Where nothing can be compared every way scores one.

@@ -1,21 +1,26 @@
 """Request for the plan of one joint, in engine units."""
 
 from collections.abc import Mapping
-from dataclasses import asdict, dataclass
+from dataclasses import dataclass
 from math import pi
-from typing import Literal
+from typing import Annotated, Literal
 
 from ...engine.rounding import SAME
 from ...engine.rule_set import Exposure, Loading, Member
+from ...standards.aws_d1_1_2020.s5_preheat import CATEGORIES
 from ..core.answers import Common
-from ..filler_quantity.request import Deposition, Prices
-from ..heat.cooling import Band
-from ..heat.request import Arc
+from ..core.quantities import ANGLE, GAS_FLOW, HYDROGEN, SPEED, TEMPERATURE
+from ..core.shape import Numbered, OneOf, Stated, ToldBy, Within
+from ..filler_quantity.request import AnyPrices, DEPOSITION_FORMS, Deposition
+from ..heat.request import AnyArc, CoolingWindow
 from ..heat.steel import Composition
-from ..joints.metals import Filler, Part
+from ..joints.given import ANY_FORCE, LONG, OVER_NOTHING, PLATE_ANGLE, UP_TO_50, Position, Process
+from ..joints.metals import AnyFiller, AnyPart, Parameters
 from ..joints.quality_sets import Quality
-from ..joints.seams import Finish, Penetration
+from ..joints.rule_sets import ENTRIES
+from ..joints.seams import AnyFinish, Finish, GivenPenetration, Penetration
 from ..joints.throat_chance import Spread
+from .answer import Cost
 
 Kind = Literal["tee", "lap", "inside-corner", "outside-corner", "butt"]
 Basis = Literal["load", "full-strength", "throat"]
@@ -23,92 +28,155 @@ Basis = Literal["load", "full-strength", "throat"]
 
 @dataclass(frozen=True, slots=True)
 class PlanJoint:
-    """Joint of a request: how the parts meet, whatever is then done to weld them."""
+    """How the parts meet."""
 
-    kind: Kind
-    angle: float = pi / 2
-    root_gap: float = 0.0
+    kind: Annotated[
+        Kind,
+        "Tee: part 1 runs through. Lap: part 1's face is welded. Outside corner: the end of part 1 meets part 2,"
+        " however its edges are then set.",
+    ]
+    angle: Annotated[float, PLATE_ANGLE, "Angle between the plates."] = pi / 2
+    root_gap: Annotated[float, UP_TO_50, "Gap between the parts at the root."] = 0.0
 
 
 @dataclass(frozen=True, slots=True)
 class PlanForce:
-    """Force in N on the whole joint, at an angle in rad to the weld's axis."""
+    """Force on the whole joint."""
 
-    force: float
-    angle: float
+    force: Annotated[float, ANY_FORCE, "Force on the joint, all its welds together."]
+    angle: Annotated[
+        float,
+        Within(ANGLE, most=pi / 2),
+        "Angle of the force to the weld's axis: 0 deg along it, 90 deg across it.",
+    ]
 
 
 @dataclass(frozen=True, slots=True)
 class PlanTolerances:
-    """Plus or minus of what the shop makes, mm; the grinder's is in the finish, penetration's with it."""
+    """Plus or minus of what the shop makes; the grinder's goes with the finish, penetration's with it."""
 
-    legs: float = 0.0
-    depth: float = 0.0
-    thickness: float = 0.0
-    face_height: float = 0.0
+    legs: Annotated[float, UP_TO_50, "Of each leg of a fillet."] = 0.0
+    depth: Annotated[float, UP_TO_50, "Of a prepared depth."] = 0.0
+    thickness: Annotated[float, UP_TO_50, "Of the parts."] = 0.0
+    face_height: Annotated[float, UP_TO_50, "Of a face left standing."] = 0.0
+
+
+_Width = Annotated[float, LONG, "Width of one part."]
 
 
 @dataclass(frozen=True, slots=True)
 class PlanIntermittent:
-    """What an intermittent weld carries, what it makes, where it stands, and the widths of parts 1 and 2 in mm."""
+    """What an intermittent weld carries, what it makes and where it stands."""
 
-    loading: Loading
-    member: Member = "built-up"
-    exposure: Exposure = "protected"
-    widths: tuple[float, float] | None = None
+    loading: Annotated[Loading, "What the welded parts carry."]
+    member: Annotated[Member, "Plates of a built-up member, or a stiffener on its plate."] = "built-up"
+    exposure: Annotated[
+        Exposure,
+        "Painted or where nothing corrodes; unpainted weathering steel in the open air; or corrosive.",
+    ] = "protected"
+    widths: Annotated[
+        tuple[_Width, _Width] | None, "Widths of parts 1 and 2, where the rules go by them."
+    ] = None
+
+
+_WEIGHT = Numbered(0.0, 1000.0)
 
 
 @dataclass(frozen=True, slots=True)
 class Weights:
-    """What each cost of a way counts against the others; nothing leaves it out."""
+    """What each cost counts against the others; 0 leaves it out."""
 
-    filler: float = 1.0
-    time: float = 1.0
-    heat: float = 1.0
-    distortion: float = 1.0
+    filler: Annotated[float, _WEIGHT, "Weld metal."] = 1.0
+    time: Annotated[float, _WEIGHT, "Time on the clock."] = 1.0
+    heat: Annotated[float, _WEIGHT, "Arc energy put into the joint."] = 1.0
+    distortion: Annotated[float, _WEIGHT, "Angular change."] = 1.0
 
-    def by_kind(self) -> Mapping[str, float]:
+    def by_kind(self) -> Mapping[Cost, float]:
         """Weights by the name of the cost."""
-        return asdict(self)
+        return {"filler": self.filler, "time": self.time, "heat": self.heat, "distortion": self.distortion}
 
 
 @dataclass(frozen=True, slots=True)
 class JointPlanRequest:
-    """One joint to plan."""
+    """Joint to plan."""
 
-    rule_set: str
-    joint: PlanJoint
-    parts: tuple[Part, Part]
-    length: float
-    basis: Basis
-    process: str
-    position: str
-    load: PlanForce | None = None
-    required_throat: float | None = None
-    access: Literal["one-side", "both-sides"] = "both-sides"
-    held_from_turning: bool = False
-    finish: Finish = Finish()
-    filler: Filler | None = None
-    parameters: tuple[tuple[str, float], ...] = ()
-    intermittent: PlanIntermittent | None = None
-    penetration: Penetration = Penetration(0.0, "assumed")
-    tolerances: PlanTolerances = PlanTolerances()
-    spread: Spread | None = None
-    quality: Quality | None = None
-    arc: Arc | None = None
-    preheat: float | None = None
-    cooling_window: Band | None = None
-    composition: Composition | None = None
-    hydrogen: float | None = None
-    preheat_category: str | None = None
-    deposition: Deposition | None = None
-    efficiency: float | None = None
-    operator_factor: float | None = None
-    gas_flow: float | None = None
-    bevelling_speed: float | None = None
-    prices: Prices | None = None
-    weights: Weights = Weights()
-    detail: Literal["recommended", "all"] = "recommended"
+    rule_set: Annotated[str, OneOf(tuple(ENTRIES)), "Rules to plan by; see /v1/rule-sets."]
+    joint: Annotated[PlanJoint, "The joint."]
+    parts: Annotated[tuple[AnyPart, AnyPart], "Parts 1 and 2."]
+    length: Annotated[float, LONG, "Length of the seam."]
+    basis: Annotated[
+        Basis,
+        "What the weld is sized for; an outside corner for a throat, a butt for any, other joints for a load or full"
+        " strength.",
+    ]
+    process: Process
+    position: Position
+    load: Annotated[PlanForce | None, 'Load, with basis "load".'] = None
+    required_throat: Annotated[
+        float | None, OVER_NOTHING, 'Throat the finished seam must keep, with basis "throat".'
+    ] = None
+    access: Annotated[Literal["one-side", "both-sides"], "Sides the seam can be welded from."] = "both-sides"
+    held_from_turning: Annotated[
+        bool,
+        "Whether the joint is held from turning about the weld, so that a load does not open one side from its root.",
+    ] = False
+    finish: Annotated[AnyFinish, Stated({"to": "as-welded"})] = Finish()
+    filler: AnyFiller | None = None
+    parameters: Parameters = ()
+    intermittent: Annotated[
+        PlanIntermittent | None, "For an intermittent weld, which is left out without it."
+    ] = None
+    penetration: GivenPenetration = Penetration(0.0, "assumed")
+    tolerances: Annotated[
+        PlanTolerances, "Tolerances of the shop, for the throat budget."
+    ] = PlanTolerances()
+    spread: Annotated[
+        Spread | None, "How lengths lie within their tolerances, for the chance of a short throat."
+    ] = None
+    quality: Annotated[
+        Quality | None,
+        "Level or code of the hold values: AWS D1.1:2020 with AISC rules, ISO 5817 level C with Eurocodes, by default.",
+    ] = None
+    arc: Annotated[
+        AnyArc | None,
+        "The arc of one pass: its settings, its energy, or its heat input. Without it heat goes by the metal laid.",
+    ] = None
+    preheat: Annotated[
+        float | None,
+        Within(TEMPERATURE, -50.0, most=400.0),
+        "Temperature of the plate when a pass begins; 20 degC by default.",
+    ] = None
+    cooling_window: Annotated[CoolingWindow | None, "Cooling times t8/5 to judge against."] = None
+    composition: Annotated[Composition | None, "Composition of the parent steel."] = None
+    hydrogen: Annotated[
+        float | None, Within(HYDROGEN, most=100.0, above=True), "Diffusible hydrogen of the weld metal."
+    ] = None
+    preheat_category: Annotated[
+        str | None, OneOf(tuple(CATEGORIES)), "Category of AWS D1.1 for preheat, as /v1/heat has it."
+    ] = None
+    deposition: Annotated[
+        Deposition | None,
+        ToldBy(DEPOSITION_FORMS),
+        "Deposition rate, or the wire and its feed; usual rates of the process by default.",
+    ] = None
+    efficiency: Annotated[float | None, Numbered(0.05, 1.0), "Share of the consumable that is deposited."] = None
+    operator_factor: Annotated[
+        float | None, Numbered(0.01, 1.0), "Share of the clock during which the arc burns."
+    ] = None
+    gas_flow: Annotated[
+        float | None, Within(GAS_FLOW, 1e4, most=2e6), "Shielding gas while the arc burns."
+    ] = None
+    bevelling_speed: Annotated[
+        float | None,
+        Within(SPEED, most=1000.0, above=True),
+        "Speed at which one face of an edge is cut, its share of the clock in it.",
+    ] = None
+    prices: AnyPrices | None = None
+    weights: Annotated[Weights, "What each cost counts in the ranking."] = Weights()
+    detail: Annotated[
+        Literal["recommended", "all"],
+        "Whether the single resources' answers come whole for the recommended way alone, or for all.",
+    ] = "recommended"
     common: Common = Common()
 
     @property

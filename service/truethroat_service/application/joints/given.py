@@ -5,7 +5,7 @@ from typing import Annotated, Literal
 
 from ...reference.loader import POSITION_CODES, PROCESS_CODES
 from ..core.quantities import ANGLE, FORCE, FORCE_PER_LENGTH, LENGTH, STRESS
-from ..core.shape import OneOf, Within
+from ..core.shape import OneOf, Stated, Within
 
 LEAST_THICKNESS, LARGEST_LENGTH = 0.1, 300.0
 LONGEST = 1e5
@@ -33,6 +33,13 @@ Tolerance = Annotated[float, UP_TO_LARGEST, "Plus or minus; carried to the remai
 GrooveAngle = Annotated[
     float, GROOVE_ANGLE, "Included angle of the groove; 45 deg for a bevel, 60 for a V, 20 for J and U."
 ]
+FaceHeight = Annotated[
+    float,
+    UP_TO_50,
+    Stated("0 mm"),
+    "Height of the face over its plane: the flush plane, or the line between the toes.",
+]
+Hollow = Annotated[float, UP_TO_50, "Depth of a hollow face under its plane, instead of face_height."]
 RequiredThroat = Annotated[float, OVER_NOTHING, "Throat the finished seam must keep."]
 Sizing = Literal["leg", "throat"]
 SizeBy = Annotated[Sizing, "What is rounded up to the step; throat for EN 1993-1-8, leg otherwise."]

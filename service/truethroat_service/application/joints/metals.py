@@ -150,8 +150,8 @@ def metals(
     _strong_enough(rules, parts, faults)
     hollow = [part.material for part in parts if part.material and _is_hollow(part.material)]
     at_hss_end = bool(hollow) if hss_end is None else hss_end
-    if rules.family == "aisc" and (at_hss_end or hollow):
-        remarks.caution("hollow-section", _about_hollow_section(hss_end, hollow), Source(AISC, "J2.4(a)(2)"))
+    if rules.metals.hollow_ends is not None and (at_hss_end or hollow):
+        remarks.caution("hollow-section", _about_hollow_section(hss_end, hollow), rules.metals.hollow_ends)
     _remark_on_walls(rules, parts, faults, remarks)
     _remark(rules, parts, found, beta_w, process, faults, remarks)
     # The lower grade is taken for the one whose weld is worth less: at one tensile strength, of the higher beta_w.
@@ -267,7 +267,7 @@ def _remark_on_walls(rules: RuleSet, parts: tuple[Part, Part], faults: Faults, r
 
 def _has_design_wall(rules: RuleSet, part: Part) -> bool:
     """Whether a part's strength goes by less than its nominal wall."""
-    return rules.family == "aisc" and part.material in b4_2_design_wall.NOMINAL
+    return part.material in rules.metals.design_walls
 
 
 def _short(source: Source) -> str:

@@ -22,6 +22,7 @@ from ...standards import (
     en_1993_1_12_2007,
     en_1999_1_1_2007,
 )
+from ...standards.aisc_360_22 import b4_2_design_wall
 from ...standards.aisc_360_22 import rules as aisc
 from ...standards.aisc_360_22.chapter_b3_available_strength import Method
 from ...standards.aisc_360_22.fillet_options import aisc_options
@@ -182,7 +183,13 @@ def _aisc(method: Method) -> Callable[[str, str, Parameters], RuleSet]:
             groove=aisc.AiscGroove(),
             groove_weld=AiscGrooveWeld(method),
             family="aisc",
-            metals=MetalRules(filler="E70", matched_by_group=True),
+            quality="aws-d1-1-2020",
+            metals=MetalRules(
+                filler="E70",
+                matched_by_group=True,
+                hollow_ends=aisc_360_22.clause("J2.4(a)(2)"),
+                design_walls=frozenset(b4_2_design_wall.NOMINAL),
+            ),
             root_loss=s4_4_skewed_fillets.root_loss,
             parameters=values,
             options=aisc_options(method),
@@ -255,6 +262,7 @@ def _en(steels: _Steels, *, directional: bool) -> Callable[[str, str, Parameters
             groove=en.EnGroove(),
             groove_weld=EnGrooveWeld(directional, values["gamma_m2"]),
             family="en",
+            quality="iso-5817-c",
             metals=steels.metals,
             parameters=values,
             options=en_options(directional, values["gamma_m2"], {"din-na": _din_least_throat}),
@@ -280,6 +288,7 @@ def _aluminium(rule_set_id: str, title: str, values: Parameters) -> RuleSet:
         scope=_ALUMINIUM_SCOPE,
         groove=aluminium.AluminiumGroove(),
         family="en",
+        quality="iso-5817-c",
         metals=MetalRules(
             filler="ER5356",
             by_alloy=table_8_8_weld_metal.weld_metal_strength,

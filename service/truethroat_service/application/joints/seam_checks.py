@@ -7,6 +7,14 @@ from ..core.faults import Faults
 from .seams import FINISHES, Finish, Penetration, Seam, tangent_run
 
 
+def check_tolerance(
+    pointer: str, tolerance: float, length: float, name: str, faults: Faults, *, leaves_some: bool = False
+) -> None:
+    """Add a tolerance that is over its own length; with ``leaves_some`` also one that may leave nothing of it."""
+    if tolerance > length or (leaves_some and tolerance >= length):
+        faults.inconsistent(pointer, f"the tolerance is over the {name} itself")
+
+
 def check_seam(seam: Seam, faults: Faults) -> None:
     """Add what is wrong with a seam's own lengths."""
     if seam.kind == "closed-corner" and abs(seam.angle - pi / 2) > SAME:
@@ -22,12 +30,13 @@ def check_seam(seam: Seam, faults: Faults) -> None:
                 f"{faults.units.text(seam.overlap)} is more than the {faults.units.text(most)} end of part 1"
                 " along the overlap",
             )
-    if seam.thickness is not None and seam.thickness_tolerance >= min(seam.thickness):
-        faults.inconsistent("#/seam/thickness_tolerance", "the tolerance is over the thickness itself")
-    if seam.legs is not None and seam.legs_tolerance >= min(seam.legs):
-        faults.inconsistent("#/seam/legs_tolerance", "the tolerance is over the leg itself")
-    if seam.overlap_tolerance > seam.overlap:
-        faults.inconsistent("#/seam/overlap_tolerance", "the tolerance is over the overlap itself")
+    if seam.thickness is not None:
+        pointer, thinner = "#/seam/thickness_tolerance", min(seam.thickness)
+        check_tolerance(pointer, seam.thickness_tolerance, thinner, "thickness", faults, leaves_some=True)
+    if seam.legs is not None:
+        pointer, shorter = "#/seam/legs_tolerance", min(seam.legs)
+        check_tolerance(pointer, seam.legs_tolerance, shorter, "leg", faults, leaves_some=True)
+    check_tolerance("#/seam/overlap_tolerance", seam.overlap_tolerance, seam.overlap, "overlap", faults)
 
 
 def check_finish(seam: Seam, finish: Finish, faults: Faults) -> None:
@@ -53,5 +62,4 @@ def check_penetration(seam: Seam, penetration: Penetration, faults: Faults) -> N
             f"{faults.units.text(penetration.depth)} runs past the {faults.units.text(seam.overlap)} overlap"
             " it is measured along",
         )
-    if penetration.tolerance > penetration.depth:
-        faults.inconsistent("#/penetration/tolerance", "the tolerance is over the depth itself")
+    check_tolerance("#/penetration/tolerance", penetration.tolerance, penetration.depth, "depth", faults)

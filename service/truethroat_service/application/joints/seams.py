@@ -62,6 +62,15 @@ _VOUCHED_CODES: Mapping[Vouched, CautionCode] = MappingProxyType(
 )
 
 
+Account = Literal["physical", "creditable", "strength"]
+"""A way to count a throat: all there may be, what is measured or proven, or what is proven alone."""
+
+COUNTED: Mapping[Account, tuple[Vouched, ...]] = MappingProxyType(
+    {"physical": ("assumed", "measured", "proven"), "creditable": ("measured", "proven"), "strength": ("proven",)}
+)
+"""Penetration that each account counts, by who vouches for it."""
+
+
 @dataclass(frozen=True, slots=True)
 class Penetration:
     """Fusion beyond the root or the prepared depth, and who vouches for it."""
@@ -74,6 +83,10 @@ class Penetration:
     def code(self) -> CautionCode:
         """Code of the caution that says who vouches for it."""
         return _VOUCHED_CODES[self.vouched]
+
+    def counted(self, account: Account) -> "Penetration | None":
+        """Itself where an account counts it, or None."""
+        return self if self.depth > 0.0 and self.vouched in COUNTED[account] else None
 
 
 _FaceWidth = Annotated[float, Within(LENGTH, 1.0, most=20000.0)]

@@ -6,7 +6,7 @@ standard deviations to the tolerance. The lengths are taken as independent of ea
 
 from collections.abc import Mapping
 from dataclasses import dataclass, replace
-from typing import Literal
+from typing import Annotated, Literal
 
 import numpy as np
 
@@ -14,6 +14,7 @@ from ...engine import even_points
 from ...engine.formula import Source, off_the_sheet
 from ...engine.numeric import maximum
 from ...engine.rounding import SAME, at_least
+from ..core.shape import Numbered
 from .seams import Lengths, Shape, throats_left
 
 EVEN = Source("JCGM 100:2008", "4.3.7, bounds with nothing known between them: evenly spread", "from memory")
@@ -26,13 +27,17 @@ USUAL_DEVIATIONS = 2.0
 
 @dataclass(frozen=True, slots=True)
 class Spread:
-    """How lengths lie within their tolerances; ``deviations`` is how many standard deviations a tolerance is.
+    """How lengths lie within their tolerances."""
 
-    A normal spread that does not say has two of them to its tolerance.
-    """
-
-    distribution: Literal["even", "normal"] = "even"
-    deviations: float | None = None
+    distribution: Annotated[
+        Literal["even", "normal"],
+        "Evenly between the ends of the tolerance, where nothing more is known; or normally about the middle.",
+    ] = "even"
+    deviations: Annotated[
+        float | None,
+        Numbered(1.0, 6.0),
+        "Standard deviations that a tolerance is, of a normal distribution; two by default.",
+    ] = None
 
     @property
     def source(self) -> Source:

@@ -2,53 +2,56 @@
 
 from collections.abc import Callable, Iterable
 from dataclasses import dataclass
+from functools import cache
+from typing import Annotated
 
 from ...engine.formula import Source, cite
 from ...practice import deposition
 from ...reference.loader import FILLER_METALS
 from ...reference.loader_welding_rates import Quantity, Rate, usual
-
-GIVEN = "given"
+from ..core.shape import UNSENT
 
 
 @dataclass(frozen=True, slots=True)
-class Band:
-    """Least and most of a figure, in engine units, and where it comes from."""
+class Figure:
+    """Figure, and who says so."""
 
-    low: float
-    high: float
-    source: str = GIVEN
-
-    @property
-    def given(self) -> bool:
-        """Whether the request said it."""
-        return self.source == GIVEN
+    least: float
+    most: float
+    source: Annotated[str, '"given", or a publication.']
+    given: Annotated[bool, UNSENT, "Whether the request gave it."] = False
 
 
-def given(value: float) -> Band:
+def given(value: float) -> Figure:
     """Figure that the request says."""
-    return Band(value, value)
+    return Figure(value, value, "given", given=True)
 
 
-def density(filler: str | None, told: float | None) -> Band:
-    """Density of the weld metal: as told, of the filler, or of carbon steel."""
-    if told is not None:
-        return given(told)
+def density(filler: str | None, own: float | None) -> Figure:
+    """Density of the weld metal: as given, of the filler, or of carbon steel."""
+    if own is not None:
+        return given(own)
     if filler is None or FILLER_METALS[filler].family == "carbon-steel":
         cite(deposition.CARBON_STEEL)
-        return Band(deposition.STEEL, deposition.STEEL, str(deposition.CARBON_STEEL))
+        return Figure(deposition.STEEL, deposition.STEEL, str(deposition.CARBON_STEEL))
     metal = FILLER_METALS[filler]
     source = Source("", f"weld metal of {filler} at {metal.density_kg_m3:g} kg/m3", "from memory")
     cite(source)
-    return Band(metal.density_kg_m3 * 1e-9, metal.density_kg_m3 * 1e-9, str(source))
+    return Figure(metal.density_kg_m3 * 1e-9, metal.density_kg_m3 * 1e-9, str(source))
 
 
-def by_process(quantity: Quantity, process: str | None) -> Band | None:
+def by_process(quantity: Quantity, process: str | None) -> Figure | None:
     """Usual figure of a process by any of its codes; None where no publication gives one, or no process is said."""
-    return None if process is None else _spanned(usual(quantity, process), lambda rate: (rate.low, rate.high))
+    return None if process is None else _cited(*_usual_band(quantity, process))
 
 
-def stick_before_stub() -> Band:
+@cache
+def _usual_band(quantity: Quantity, process: str) -> tuple[Figure | None, tuple[Source, ...]]:
+    """Usual figure of a process and its sources: put together once, since every weld of a list asks for it."""
+    return _spanned(usual(quantity, process), lambda rate: (rate.low, rate.high))
+
+
+def stick_before_stub() -> Figure:
     """Efficiency of stick electrodes before a stub is lost, out of published ones that count one as lost."""
 
     def bare(rate: Rate) -> tuple[float, float]:
@@ -57,20 +60,26 @@ def stick_before_stub() -> Band:
         value = float(deposition.efficiency_before_stub(eta_s=rate.low, L_e=length, s=stub))
         return value, value
 
-    band = _spanned(usual("efficiency", "SMAW"), bare)
+    band = _cited(*_spanned(usual("efficiency", "SMAW"), bare))
     assert band is not None  # noqa: S101 - the data have rows of SMAW
     return band
 
 
-def _spanned(rates: Iterable[Rate], ends: Callable[[Rate], tuple[float, float]]) -> Band | None:
-    """Band over all rates, every one of them cited."""
-    found = list(rates)
-    if not found:
-        return None
-    sources = dict.fromkeys(Source("", rate.source, rate.mark) for rate in found)
+def _cited(band: Figure | None, sources: tuple[Source, ...]) -> Figure | None:
+    """Band whose sources are noted on the open sheet."""
     for source in sources:
         cite(source)
+    return band
+
+
+def _spanned(
+    rates: Iterable[Rate], ends: Callable[[Rate], tuple[float, float]]
+) -> tuple[Figure | None, tuple[Source, ...]]:
+    """Band over all rates, None over none, and every source of them."""
+    found = list(rates)
+    if not found:
+        return None, ()
+    sources = tuple(dict.fromkeys(Source("", rate.source, rate.mark) for rate in found))
     spans = [ends(rate) for rate in found]
-    return Band(
-        min(low for low, _ in spans), max(high for _, high in spans), "; ".join(str(source) for source in sources)
-    )
+    least, most = min(low for low, _ in spans), max(high for _, high in spans)
+    return Figure(least, most, "; ".join(str(source) for source in sources)), sources

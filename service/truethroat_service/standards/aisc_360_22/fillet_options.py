@@ -4,7 +4,7 @@ from dataclasses import dataclass
 
 from ...engine.formula import Source, about
 from ...engine.numeric import Flag, Real
-from ...engine.rule_set import FilletOptions, GapLimit, Intermittent, PartMetal, TensionStrength
+from ...engine.rule_set import Exposure, FilletOptions, GapLimit, Intermittent, Note, PartMetal, TensionStrength
 from . import clause, d3_shear_lag, j2_2_intermittent, j2_4_concentric_groups, j3_6_spacing
 from .chapter_b3_available_strength import Factors, Method
 from .j4_base_metal import TENSION_RUPTURE, TENSION_YIELD
@@ -17,6 +17,23 @@ class AiscIntermittent:
     def exposure_source(self) -> Source:
         """J3.6: painted, not subject to corrosion, or weathering steel."""
         return clause("J3.6")
+
+    @property
+    def exposures(self) -> tuple[Exposure, ...]:
+        """J3.6."""
+        return ("protected", "weathering-steel")
+
+    def needs_widths(self, run: Intermittent) -> bool:
+        """No limit goes by them."""
+        return False
+
+    def notes(self, run: Intermittent) -> tuple[Note, ...]:
+        """G2.4(c) is recalled; J3.6 leaves open how staggered segments are spaced."""
+        if run.member == "stiffener":
+            text = "16 web thicknesses and 10 in are recalled, not read: check them in the standard."
+            return (Note("recalled-limit", text, clause("G2.4(c)", "from memory")),)
+        text = "Spacing is taken from centre to centre of segments, staggered or not, which is the shorter reading."
+        return (Note("spacing-by-pitch", text),)
 
     def gap_limits(self, run: Intermittent, parts: tuple[PartMetal, PartMetal]) -> tuple[GapLimit, ...]:
         """G2.4(c) at a stiffener; J3.6 in a built-up member, with E6.2 in compression."""
@@ -105,4 +122,18 @@ def aisc_options(method: Method) -> FilletOptions:
         concentric=AiscConcentric(),
         tension_member=AiscTensionMember(method),
         instantaneous_centre=True,
+        penetration=Note(
+            "proven-penetration",
+            "Proven penetration counts only for a mechanized, automatic or robotic root pass at the tested current"
+            " and travel speed.",
+            clause("J2.2a"),
+        ),
+        lap_overlap=_lap_overlap,
+        packing_elsewhere="fillers have rules of their own in AISC 360-22 J5, not covered here",
     )
+
+
+def _lap_overlap(thinner: Real) -> tuple[Real, Source]:
+    """J2.2b(f)."""
+    rule = j2_2_intermittent.least_overlap
+    return rule(t=thinner, l_0=j2_2_intermittent.LEAST_OVERLAP), rule.source

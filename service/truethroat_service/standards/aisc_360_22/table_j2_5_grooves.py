@@ -18,9 +18,6 @@ WELD_COMPRESSION = Factors(phi=0.80, omega=1.88)
 WELD_SHEAR = Factors(phi=0.75, omega=2.00)
 """Weld metal, shear, on 0.60 F_EXX."""
 
-BASE_TENSION = Factors(phi=0.75, omega=2.00)
-"""Base metal, tension square to the axis, on F_u."""
-
 BASE_COMPRESSION = Factors(phi=0.90, omega=1.67)
 """Base metal, compression in a joint not designed to bear, on F_y."""
 

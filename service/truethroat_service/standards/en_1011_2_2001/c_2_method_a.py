@@ -4,6 +4,8 @@ The preheat itself is read off charts that no formula stands for; what is here i
 that may be welded without preheat. Between its columns the worse one holds.
 """
 
+from typing import Literal
+
 from ...engine.formula import Arg, Table, formula
 from ...engine.numeric import Real, where
 from ...engine.rounding import SAME, at_most
@@ -14,7 +16,9 @@ HYDROGEN_SCALE = clause("C.2, hydrogen scale", "from memory")
 TABLE_C_1 = clause("Table C.1")
 CHARTS = clause("C.2, charts of Figure C.2", "from memory")
 
-SCALES = ((3.0, "E"), (5.0, "D"), (10.0, "C"), (15.0, "B"))
+HydrogenScale = Literal["A", "B", "C", "D", "E"]
+
+SCALES: tuple[tuple[float, HydrogenScale], ...] = ((3.0, "E"), (5.0, "D"), (10.0, "C"), (15.0, "B"))
 """Largest hydrogen content, ml/100 g, of each scale; over the last one it is A."""
 
 COLUMNS = {"CE_1": 0.43, "CE_2": 0.49, "Q_1": 1.0, "Q_2": 2.0}
@@ -36,7 +40,7 @@ CE_49_1 = _column("C1_49_1", 60.0, 50.0, 35.0, 30.0, 25.0)
 CE_49_2 = _column("C1_49_2", 100.0, 100.0, 65.0, 55.0, 50.0)
 
 
-def hydrogen_scale(hydrogen: float) -> str:
+def hydrogen_scale(hydrogen: float) -> HydrogenScale:
     """Letter of a diffusible hydrogen content of the weld metal, ml/100 g; A is the worst."""
     return next((scale for limit, scale in SCALES if at_most(hydrogen, limit)), "A")
 

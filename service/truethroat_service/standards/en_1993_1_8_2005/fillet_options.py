@@ -8,6 +8,8 @@ from ...engine.formula import Source, cite, off_the_sheet
 from ...engine.numeric import Real, where
 from ...engine.rounding import SAME
 from ...engine.rule_set import (
+    Exposure,
+    Note,
     FilletOptions,
     Flange,
     FlangeWidths,
@@ -38,6 +40,22 @@ class EnIntermittent:
     def exposure_source(self) -> Source:
         """4.3.2.2(1)."""
         return clause("4.3.2.2(1)", "from memory")
+
+    @property
+    def exposures(self) -> tuple[Exposure, ...]:
+        """4.3.2.2(1)."""
+        return ("protected",)
+
+    def needs_widths(self, run: Intermittent) -> bool:
+        """4.3.2.2(2) and (5): in compression, in shear and in built-up members."""
+        return run.loading != "tension" or run.member == "built-up"
+
+    def notes(self, run: Intermittent) -> tuple[Note, ...]:
+        """4.3.2.2(5): text and figure differ."""
+        if run.member != "built-up":
+            return ()
+        text = "At the ends the clause's text goes by the narrower part and its figure by both; the wider is taken."
+        return (Note("end-weld", text, clause("4.3.2.2(5) and Figure 4.1", "from memory")),)
 
     def gap_limits(self, run: Intermittent, parts: tuple[PartMetal, PartMetal]) -> tuple[GapLimit, ...]:
         """4.3.2.2(2); that a segment carries the force of its pitch is 4.9(7)."""

@@ -5,8 +5,6 @@ in the middle of the plate is off the middle of the throat by half the plate and
 stress of that moment is added to the pull's own at the root.
 """
 
-from math import pi
-
 from ...engine.formula import Arg, Source, formula
 from ...engine.numeric import Real, magnitude
 from . import EDITION
@@ -38,7 +36,3 @@ def moment(n: Real, t_2: Real, z: Real) -> Real:
 def force_at_root(n_perp: Real, m_root: Real, a: Real) -> Real:
     """Force per length square to the throat that puts on all of it the stress at the root."""
     return magnitude(n_perp) + 6.0 * m_root / a
-
-
-RIGHT_ANGLE = pi / 2
-"""The one angle between the plates that the model is for."""

@@ -6,11 +6,12 @@ A way that its rules, its access or its finish rule out raises ``Unworkable`` wi
 from collections.abc import Mapping
 from types import MappingProxyType
 
+from ..answer import WayName
 from ..request import Kind
 from . import fillets, grooves, seams
 from .way import Way
 
-WAYS: Mapping[Kind, Mapping[str, Way]] = MappingProxyType(
+WAYS: Mapping[Kind, Mapping[WayName, Way]] = MappingProxyType(
     {
         "tee": {
             "fillet-one-side": fillets.one_side,

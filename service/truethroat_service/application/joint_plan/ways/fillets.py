@@ -12,11 +12,14 @@ from ....engine.rule_set import Intermittent
 from ....engine.units import INCH
 from ....standards.aws_d1_1_2020 import s7_21_fit_up
 from ...distortion import request as distortion
+from ...core.units import Units
+from ...fillet_size import fillet_size
+from ...fillet_size.answer import IntermittentFillet, SpecifiedFilletSize
 from ...fillet_size.request import FilletSizeRequest, Joint, SharedForce
 from ...joints import weld_sections
 from ...joints.rule_sets import rule_set
 from ...joints.seams import Lengths, Shape
-from ..asking import Parts, Unworkable, engine
+from ..asking import Parts, Unworkable
 from ..request import JointPlanRequest
 from .way import Judged, Made, as_welded_only, common, needs_second_side, opens_one_side
 
@@ -38,13 +41,14 @@ def _fillet(
     as_welded_only(request)
     joint = request.joint
     kind: Any = joint.kind
-    edge = (1 + request.thickness.index(request.thinner) if sides == 2 else 2) if kind == "lap" else None
+    edge: Literal[1, 2] | None = None
+    if kind == "lap":
+        edge = 1 if sides == 2 and request.thickness[0] == request.thinner else 2
     load = None
     if request.load is not None:
         load = SharedForce(request.load.force, request.length, request.load.angle)
-    sized = parts.ask_for(
-        ("enough",),
-        "fillet_size",
+    sized = parts.ask_for_enough(
+        fillet_size,
         FilletSizeRequest(
             rule_set=request.rule_set,
             joint=Joint(kind, joint.angle, joint.root_gap, sides),
@@ -58,34 +62,36 @@ def _fillet(
             intermittent=intermittent,
             edge_of=edge,
             end_loaded=kind == "lap" and load is not None and load.angle < pi / 2 - SAME,
-            root_bending=_opens_from_root(request, sides) and rule_set(request.rule_set).family == "en",
+            root_bending=_opens_from_root(request, sides) and rule_set(request.rule_set).options.root_bending is not None,
             leg_tolerance=request.tolerances.legs,
             penetration=request.penetration if request.penetration.depth else None,
             common=common(request),
         ),
     )
-    leg = engine(sized["specify"]["leg"])
+    assert sized.specify is not None  # noqa: S101 - what is enough has a size
+    leg = sized.specify.leg
     added = s7_21_fit_up.leg_added(g=joint.root_gap, g_free=s7_21_fit_up.FREE_GAP, same=SAME)
     gap = float(s7_21_fit_up.along_the_face(g_add=added, psi=joint.angle))
-    least = {size: max(engine(sized[limit][size]) for limit in ("required", "minimum")) for size in ("leg", "throat")}
-    share = 1.0 if intermittent is None else _laid_share(sized["intermittent"], request.length)
+    least_leg = max(sized.required.leg, sized.minimum.leg)
+    least_throat = max(sized.required.throat, sized.minimum.throat)
+    share = 1.0 if sized.intermittent is None else _laid_share(sized.intermittent, request.length)
     angles = (joint.angle,) if sides == 1 else (joint.angle, pi - joint.angle if kind == "tee" else joint.angle)
     shape = Shape("fillet", max(angles), True, "as-welded", 0.0, None, False)
     loose = -request.tolerances.legs
     return Made(
-        size=_fillet_text(sized, sides),
+        size=_fillet_text(sized.specify, sized.intermittent, sides, Units(request.common.units)),
         laid="fillet",
         shapes=tuple(
             # The leg laid holds what the gap takes.
             weld_sections.Fillet("fillet", legs=(leg, leg), angle=angle)
             for angle in angles
         ),
-        required_throat=least["throat"],
-        judged=Judged(shape, Lengths(z_1=leg - gap, z_2=leg - gap), {"z_1": loose, "z_2": loose}, least["throat"]),
+        required_throat=least_throat,
+        judged=Judged(shape, Lengths(z_1=leg - gap, z_2=leg - gap), {"z_1": loose, "z_2": loose}, least_throat),
         joint=_fillet_case(request, sides, leg, share),
         width=float(fillet_section.face_width(z_1=leg, z_2=leg, psi=min(angles))),
         leg=leg,
-        required_leg=least["leg"] + gap,
+        required_leg=least_leg + gap,
         share=share,
     )
 
@@ -94,7 +100,7 @@ def _opens_from_root(request: JointPlanRequest, sides: int) -> bool:
     """Whether the load opens a tee welded on one side from its root; refuses what no rule here has a model for."""
     if sides == 2 or request.joint.kind != "tee" or not opens_one_side(request):
         return False
-    if rule_set(request.rule_set).family == "en" and request.load is not None:
+    if rule_set(request.rule_set).options.root_bending is not None and request.load is not None:
         if abs(request.joint.angle - pi / 2) > SAME:
             raise Unworkable(f"bends its root open, and the model of that is for a square tee ({ROOT_BENDING})")
         return True
@@ -104,20 +110,20 @@ def _opens_from_root(request: JointPlanRequest, sides: int) -> bool:
     )
 
 
-def _laid_share(run: Mapping[str, Any], length: float) -> float:
+def _laid_share(run: IntermittentFillet, length: float) -> float:
     """Share of a line that an intermittent weld lays, its end welds in it."""
-    segment, ends = engine(run["segment"]), engine(run["end_weld"])
-    count: int | None = run["count"]
-    if count is None:
-        return segment / engine(run["pitch"])
-    return min(((count - 2) * segment + 2.0 * max(segment, ends)) / length, 1.0)
+    if run.count is None:
+        return run.segment / run.pitch
+    return min(((run.count - 2) * run.segment + 2.0 * max(run.segment, run.end_weld)) / length, 1.0)
 
 
-def _fillet_text(sized: Mapping[str, Any], sides: int) -> str:
+def _fillet_text(size: SpecifiedFilletSize, run: IntermittentFillet | None, sides: int, units: Units) -> str:
     """Size of a fillet as it is called for."""
-    size, run = sized["specify"], sized.get("intermittent")
-    text = f"{size['leg']['text']} leg, {size['throat']['text']} throat, {'both sides' if sides == 2 else 'one side'}"
-    return text if run is None else f"{text}, {run['segment']['text']} every {run['pitch']['text']}"
+    where = "both sides" if sides == 2 else "one side"
+    text = f"{units.text(size.leg)} leg, {units.text(size.throat)} throat, {where}"
+    if run is None:
+        return text
+    return f"{text}, {units.text(run.segment)} every {units.length(run.pitch, 'down')['text']}"
 
 
 def _fillet_case(request: JointPlanRequest, sides: Literal[1, 2], leg: float, share: float) -> distortion.Joint | None:

@@ -1,6 +1,5 @@
 """Ways to make a joint with a groove by a listed detail: partial, under a fillet, or through."""
 
-from collections.abc import Mapping
 from dataclasses import replace
 from math import pi
 from typing import Any
@@ -8,11 +7,15 @@ from typing import Any
 from ....engine.rounding import SAME, up
 from ....engine.units import INCH
 from ...distortion import request as distortion
-from ...groove_size.request import CUT_BOTH, FullWeld, GrooveForce, GrooveJoint, GrooveSizeRequest, PartialWeld
+from ...core.codes import Verdict
+from ...core.units import Units
+from ...groove_size import groove_size
+from ...groove_size.answer import GroovePreparation
+from ...groove_size.request import FullWeld, GrooveForce, GrooveJoint, GrooveSizeRequest, PartialWeld
 from ...joints import weld_sections
 from ...joints.rule_sets import rule_set
 from ...joints.seams import Lengths, Shape
-from ..asking import Parts, Unworkable, engine
+from ..asking import Parts, Unworkable
 from ..request import JointPlanRequest
 from .way import Judged, Made, common, opens_one_side
 
@@ -38,8 +41,8 @@ def _groove(request: JointPlanRequest, parts: Parts, weld: PartialWeld | FullWel
     load = None
     if request.load is not None:
         load = GrooveForce(request.load.force, request.length, request.load.angle)
-    sized = parts.ask(
-        "groove_size",
+    answer = parts.ask(
+        groove_size,
         GrooveSizeRequest(
             rule_set=request.rule_set,
             joint=GrooveJoint(joint),
@@ -54,51 +57,47 @@ def _groove(request: JointPlanRequest, parts: Parts, weld: PartialWeld | FullWel
             common=common(request),
         ),
     )
-    if sized["verdict"] != "enough":
+    if answer.verdict is not Verdict.ENOUGH:
         # What stands against the nearest groove comes after what it needs.
-        raise Unworkable(*reversed(sized["reasons"]))
-    cut = sized["preparation"]
+        raise Unworkable(*reversed(answer.reasons))
+    sized = answer.result
+    cut = sized.preparation
     if cut is None:
-        raise Unworkable(
-            "no preparation of the standard fits", *(f"{no['ref']}: {no['why']}" for no in sized["refused"])
-        )
-    # Each side is welded apart.
-    sides = 2 if cut["form"].startswith("double") else 1
+        raise Unworkable("no preparation of the standard fits", *(f"{no.ref}: {no.why}" for no in sized.refused))
     if isinstance(weld, PartialWeld):
-        if sides == 1 and opens_one_side(request) and weld.groove is None and request.access == "both-sides":
+        if cut.sides == 1 and opens_one_side(request) and weld.groove is None and request.access == "both-sides":
             return _groove(request, parts, replace(weld, groove="double-bevel"))
-        _check_partial(request, cut, sides)
-    area = engine(cut["area"])
-    faces = 2 if cut["form"] in CUT_BOTH else 1
-    opening = engine(cut["gap"]) + (0.0 if cut["setback"] is None else faces * engine(cut["setback"]))
-    required = None if sized["required"] is None else engine(sized["required"]["throat"]) / sides
-    if required is not None and sized["minimum"] is not None:
-        required = max(required, engine(sized["minimum"]["throat"]))
+        _check_partial(request, cut)
+    opening = cut.gap + (0.0 if cut.setback is None else cut.edges * cut.setback)
+    # Each side is welded apart.
+    required = None if sized.required is None else sized.required.throat / cut.sides
+    if required is not None and sized.minimum is not None:
+        required = max(required, sized.minimum.throat)
     return Made(
-        size=_groove_text(cut),
+        size=_groove_text(cut, Units(request.common.units)),
         laid="groove",
-        shapes=(weld_sections.PlainArea("area", area / sides),) * sides,
+        shapes=(weld_sections.PlainArea("area", cut.area / cut.sides),) * cut.sides,
         required_throat=required,
         judged=_one_groove(request, cut, weld, required),
-        joint=_groove_case(request, joint, cut, area, opening),
+        joint=_groove_case(request, joint, cut, opening),
         leg=weld.reinforcing_fillet or None if isinstance(weld, PartialWeld) else None,
         width=opening if request.finish.to == "as-welded" else 0.0,
-        cuts=0 if cut["setback"] is None else sides * faces,
+        cuts=0 if cut.setback is None else cut.sides * cut.edges,
     )
 
 
-def _groove_text(cut: Mapping[str, Any]) -> str:
+def _groove_text(cut: GroovePreparation, units: Units) -> str:
     """Preparation as it is called for."""
-    depth = "through" if cut["depth"] is None else f"{cut['depth']['text']} deep"
-    angle = "" if cut["angle"] is None else f", {cut['angle']['text']}"
-    return f"{cut['form'].replace('-', ' ')} {depth}{angle}, root gap {cut['gap']['text']} ({cut['ref']})"
+    depth = "through" if cut.depth is None else f"{units.text(cut.depth)} deep"
+    angle = "" if cut.angle is None else f", {units.angle(cut.angle)['text']}"
+    return f"{cut.form.replace('-', ' ')} {depth}{angle}, root gap {units.text(cut.gap)} ({cut.ref})"
 
 
-def _check_partial(request: JointPlanRequest, cut: Mapping[str, Any], sides: int) -> None:
+def _check_partial(request: JointPlanRequest, cut: GroovePreparation) -> None:
     """Refuse a groove that is none, and one from one side that its load opens from the root."""
-    if cut["depth"] is None or engine(cut["depth"]) <= 0.0:
+    if cut.depth is None or cut.depth <= 0.0:
         raise Unworkable("cuts no groove: what carries is a fillet alone")
-    if sides == 1 and opens_one_side(request):
+    if cut.sides == 1 and opens_one_side(request):
         raise Unworkable(
             "a groove from one side opens from its root: hold the joint from turning and say held_from_turning, weld"
             " both sides or go through"
@@ -106,7 +105,7 @@ def _check_partial(request: JointPlanRequest, cut: Mapping[str, Any], sides: int
 
 
 def _one_groove(
-    request: JointPlanRequest, cut: Mapping[str, Any], weld: PartialWeld | FullWeld, required: float | None
+    request: JointPlanRequest, cut: GroovePreparation, weld: PartialWeld | FullWeld, required: float | None
 ) -> Judged | None:
     """Section of one of the grooves that share the throat; None where the parts rule, or under a reinforcing fillet."""
     if isinstance(weld, FullWeld) or weld.reinforcing_fillet > 0.0 or required is None:
@@ -117,24 +116,23 @@ def _one_groove(
     lengths = Lengths(
         t_1=t_1,
         t_2=t_2,
-        depth=engine(cut["depth"]),
-        deduction=engine(cut["deduction"]),
+        depth=cut.depth or 0.0,
+        deduction=cut.deduction,
         penetration=proven.depth,
     )
     return Judged(shape, lengths, {"depth": -request.tolerances.depth, "penetration": -proven.tolerance}, required)
 
 
 def _groove_case(
-    request: JointPlanRequest, joint: str, cut: Mapping[str, Any], area: float, opening: float
+    request: JointPlanRequest, joint: str, cut: GroovePreparation, opening: float
 ) -> distortion.Joint | None:
     """What the groove pulls, by its area and its widths at face and root."""
-    if area <= 0.0:
+    if cut.area <= 0.0:
         return None
     through = request.thickness[1] if joint == "tee" else request.thinner
-    root = engine(cut["gap"])
     # What is laid on both sides alike turns nothing.
-    face = root if cut["form"].startswith("double") else max(opening, root)
-    weld = distortion.Groove("by-area", area=area, face_width=face, root_width=root)
+    face = cut.gap if cut.sides == 2 else max(opening, cut.gap)
+    weld = distortion.Groove("by-area", area=cut.area, face_width=face, root_width=cut.gap)
     return distortion.Butt("butt", through, weld)
 
 

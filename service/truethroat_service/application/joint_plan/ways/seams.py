@@ -1,6 +1,6 @@
 """Ways to make a joint as a seam that keeps a throat under its finish: square, bevelled, open or filleted inside."""
 
-from dataclasses import replace
+from dataclasses import dataclass, replace
 from math import cos, pi, sqrt
 from typing import Any
 
@@ -9,16 +9,19 @@ from ....engine.rounding import SAME, at_least, up
 from ....engine.units import INCH
 from ....practice import weld_sections as section_areas
 from ....standards.aisc_360_22.j2_2_fillet_limits import TABLE_J2_4
+from ...bevel_depth import bevel_depth
 from ...bevel_depth.request import BevelDepthRequest
+from ...core.codes import Verdict
 from ...core.faults import Faults
 from ...core.units import Units
 from ...distortion import request as distortion
-from ...grind_allowance import creditable
+from ...grind_allowance import grind_allowance
 from ...grind_allowance.request import GrindAllowanceRequest
 from ...joints import weld_sections
 from ...joints.rule_sets import rule_set
 from ...joints.seams import Finish, Penetration, Preparation, Seam
-from ..asking import Parts, Unworkable, engine
+from ...joints.throat_budget import ToleratedSection
+from ..asking import Parts, Unworkable
 from ..request import JointPlanRequest
 from .way import Judged, Made, as_welded_only, common, needs_second_side
 
@@ -47,6 +50,14 @@ def _flat_seam(request: JointPlanRequest) -> Seam:
     return Seam(kind, request.thickness, request.joint.angle, thickness_tolerance=request.tolerances.thickness)
 
 
+@dataclass(frozen=True, slots=True)
+class _Kept:
+    """Seam that keeps its throat under its finish: what was asked, and the section that was judged."""
+
+    asked: GrindAllowanceRequest
+    section: ToleratedSection
+
+
 def _ground(
     request: JointPlanRequest,
     parts: Parts,
@@ -55,7 +66,7 @@ def _ground(
     face: float | None = None,
     face_width: float | None = None,
     finish: Finish | None = None,
-) -> GrindAllowanceRequest:
+) -> _Kept:
     """Ask whether a seam keeps its throat under the finish, on what is proven alone."""
     asked = GrindAllowanceRequest(
         seam=seam,
@@ -71,10 +82,10 @@ def _ground(
         position=request.position,
         common=common(request),
     )
-    found = parts.ask("grind_allowance", asked)
-    if found["creditable"]["verdict"] != "enough":
-        raise Unworkable(*(reason for reason in found["reasons"] if reason.startswith("Creditable")))
-    return asked
+    account = parts.ask(grind_allowance, asked).result.creditable
+    if account.verdict is not Verdict.ENOUGH:
+        raise Unworkable(*account.reasons)
+    return _Kept(asked, account.section)
 
 
 def _fused(proven: Penetration, seam: Seam) -> Penetration:
@@ -86,10 +97,10 @@ def _fused(proven: Penetration, seam: Seam) -> Penetration:
 
 
 def _seam_made(
-    request: JointPlanRequest, asked: GrindAllowanceRequest, size: str, shape: weld_sections.Shape, width: float
+    request: JointPlanRequest, kept: _Kept, size: str, shape: weld_sections.Shape, width: float
 ) -> Made:
     """Way that rests on a finished seam."""
-    account = creditable(asked)
+    asked, section_ = kept.asked, kept.section
     joint = None
     if request.joint.kind == "butt":
         area = weld_sections.measured(shape).area
@@ -100,7 +111,7 @@ def _seam_made(
         laid="groove",
         shapes=(shape,),
         required_throat=request.required_throat,
-        judged=Judged(account.shape, account.lengths, account.worse, asked.required_throat),
+        judged=Judged(section_.shape, section_.lengths, section_.worse, asked.required_throat),
         joint=joint,
         width=width if asked.finish.to == "as-welded" else 0.0,
         face=(asked.face_height or None) if asked.finish.to == "as-welded" else None,
@@ -111,9 +122,9 @@ def square(request: JointPlanRequest, parts: Parts) -> Made:
     """Square edges closed tight: the throat is what penetration is proven."""
     if request.proven.depth <= 0.0:
         raise Unworkable("a tight square edge keeps only its penetration, and none is proven")
-    asked = _ground(request, parts, _flat_seam(request))
+    kept = _ground(request, parts, _flat_seam(request))
     width = 2.0 * request.proven.depth
-    return _seam_made(request, asked, "square edge", _cap(width, LEAST_CAP), width)
+    return _seam_made(request, kept, "square edge", _cap(width, LEAST_CAP), width)
 
 
 def _cap(width: float, height: float) -> weld_sections.PlainArea:
@@ -131,17 +142,16 @@ def face_left(request: JointPlanRequest, parts: Parts) -> Made:
     face = float(up(max(height, step), step))
     # So wide that the nearer toe is no closer to the root than the face is high.
     width = 2.0 * face
-    asked = _ground(request, parts, _flat_seam(request), face=face, face_width=width)
-    return _seam_made(request, asked, "square edge, face left standing", _cap(width, face), width)
+    kept = _ground(request, parts, _flat_seam(request), face=face, face_width=width)
+    return _seam_made(request, kept, "square edge, face left standing", _cap(width, face), width)
 
 
 def bevelled(request: JointPlanRequest, parts: Parts) -> Made:
     """Edge bevelled so deep that the finished seam keeps its throat."""
     minimum = rule_set(request.rule_set).groove.minimum_throat(request.thinner)
     required = _throat(request) if minimum is None else max(_throat(request), minimum[0])
-    cut = parts.ask_for(
-        ("enough",),
-        "bevel_depth",
+    cut = parts.ask_for_enough(
+        bevel_depth,
         BevelDepthRequest(
             seam=_flat_seam(request),
             required_throat=required,
@@ -154,14 +164,15 @@ def bevelled(request: JointPlanRequest, parts: Parts) -> Made:
             common=common(request),
         ),
     )
-    depth = engine(cut["depth"])
-    if depth <= 0.0:
+    assert cut.depth is not None and cut.setback is not None and cut.area is not None  # noqa: S101 - it is enough
+    if cut.depth <= 0.0:
         raise Unworkable("no bevel is needed")
-    prepared = Preparation(depth, tolerance=request.tolerances.depth)
-    asked = _ground(replace(request, required_throat=required), parts, _flat_seam(request), prepared)
-    shape = weld_sections.PlainArea("area", engine(cut["area"]))
-    size = f"bevel {cut['depth']['text']} deep, setback {cut['setback']['text']}"
-    return replace(_seam_made(request, asked, size, shape, engine(cut["setback"])), cuts=1)
+    prepared = Preparation(cut.depth, tolerance=request.tolerances.depth)
+    kept = _ground(replace(request, required_throat=required), parts, _flat_seam(request), prepared)
+    units = Units(request.common.units)
+    size = f"bevel {units.text(cut.depth)} deep, setback {units.text(cut.setback)}"
+    shape = weld_sections.PlainArea("area", cut.area)
+    return replace(_seam_made(request, kept, size, shape, cut.setback), cuts=1)
 
 
 def _open(request: JointPlanRequest, parts: Parts, overlap: float) -> Made:
@@ -182,11 +193,11 @@ def _open(request: JointPlanRequest, parts: Parts, overlap: float) -> Made:
     # The sharp corner stands as far over the line between the toes as the root lies under it.
     a, b = corner.sides
     face = float(section.open_corner_toe_line(t_1=a, t_2=b, gamma=pi - request.joint.angle)) if sharp else None
-    asked = _ground(request, parts, seam, face=face)
+    kept = _ground(request, parts, seam, face=face)
     # Filled sharp, both faces are the plates' own; flat, the face is the line between the toes.
     turn = pi - request.joint.angle
     width = 0.0 if sharp else sqrt(a * a + b * b - 2.0 * a * b * cos(turn))
-    return _seam_made(request, asked, f"{kind.replace('-', ' ')}, {'filled' if sharp else 'flat'}", corner, width)
+    return _seam_made(request, kept, f"{kind.replace('-', ' ')}, {'filled' if sharp else 'flat'}", corner, width)
 
 
 def open_corner(request: JointPlanRequest, parts: Parts) -> Made:
@@ -212,10 +223,10 @@ def inside_fillet(request: JointPlanRequest, parts: Parts) -> Made:
     loose = request.tolerances.legs
     leg = float(up(max(float(section.equal_leg(a=required, psi=psi)) + loose, least), step))
     seam = Seam("fillet", request.thickness, psi, legs=(leg, leg), legs_tolerance=loose)
-    asked = _ground(request, parts, seam, finish=Finish("as-welded"))
+    kept = _ground(request, parts, seam, finish=Finish("as-welded"))
     made = _seam_made(
         request,
-        asked,
+        kept,
         f"{Units(request.common.units).text(leg)} leg inside",
         weld_sections.Fillet("fillet", legs=(leg, leg), angle=psi, root_gap=request.joint.root_gap),
         float(fillet_section.face_width(z_1=leg, z_2=leg, psi=psi)),

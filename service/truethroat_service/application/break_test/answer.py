@@ -1,0 +1,119 @@
+"""Answer of ``/v1/break-test``, in engine units."""
+
+from dataclasses import dataclass, field
+from typing import Annotated, Literal
+
+from ..core.codes import Verdict
+from ..core.quantities import HAND_FORCE, MOMENT
+from ..core.shape import INLINED, OMITTED, Length, Q
+
+
+@dataclass(frozen=True, slots=True)
+class OpenedThroat:
+    """Throat under the finish and the notch, as given and by its tolerances."""
+
+    least: Length
+    nominal: Length
+    most: Length
+
+
+@dataclass(frozen=True, slots=True)
+class Stages:
+    """What it takes at each stage of opening a root."""
+
+    first_yield: float
+    hinge: float
+    breaking: float
+    breaking_at_most: float
+
+
+@dataclass(frozen=True, slots=True)
+class Opened:
+    """What one account of the throat takes to open, and whether weld or plate gives way."""
+
+    throat: OpenedThroat
+    moment: Annotated[
+        Stages,
+        Q(MOMENT),
+        "Moment on the coupon: the root yields, the throat folds (both at its least), breaks, and breaks at the most.",
+    ]
+    force: Annotated[Stages, Q(HAND_FORCE), "Force on the lever for each of them."]
+    governs: Literal["weld", "plate"]
+
+
+@dataclass(frozen=True, slots=True)
+class OpenedAccount:
+    """What one account of the throat takes to open."""
+
+    verdict: Verdict
+    opened: Annotated[Opened, INLINED]
+
+
+@dataclass(frozen=True, slots=True)
+class CouponCheck:
+    """One dimension against its limit."""
+
+    name: str
+    value: Length
+    least: Annotated[Length | None, OMITTED] = field(default=None, kw_only=True)
+    most: Annotated[Length | None, OMITTED] = field(default=None, kw_only=True)
+    verdict: Literal["within", "out"]
+    source: str
+
+    @property
+    def limit(self) -> float:
+        """Least or most it may be, mm."""
+        return self.least if self.least is not None else self.most or 0.0
+
+
+@dataclass(frozen=True, slots=True)
+class ThroatInBalance:
+    """Of an equal-leg fillet also its leg."""
+
+    throat: Length
+    leg: Length | None
+
+
+@dataclass(frozen=True, slots=True)
+class FoldedPlate:
+    """The thinner plate: what folds it, and the throat that breaks just as it does."""
+
+    moment: Annotated[float, Q(MOMENT)]
+    force: Annotated[float, Q(HAND_FORCE)]
+    balance: ThroatInBalance
+
+
+@dataclass(frozen=True, slots=True)
+class StandardCoupon:
+    """Coupon that the rules know."""
+
+    plate: Length
+    leg: Length
+    least_width: Length
+    welded_length: Length
+    specimen: Length
+    source: str
+
+
+@dataclass(frozen=True, slots=True)
+class CouponAcceptance:
+    """What the outcome is worth."""
+
+    verdict: Verdict
+    limits: tuple[CouponCheck, ...]
+    source: str
+
+
+@dataclass(frozen=True, slots=True)
+class BreakTestAnswer:
+    """What opens a coupon from its root, counting all the throat there is."""
+
+    opened: Annotated[Opened, INLINED]
+    creditable: Annotated[OpenedAccount, "Counting measured and proven penetration."]
+    strength: Annotated[OpenedAccount, "Counting proven penetration alone, and no face height."]
+    plate: FoldedPlate
+    length: Annotated[Length, "Length left between side notches."]
+    fold: Annotated[str, "Which way to fold it."]
+    checks: tuple[CouponCheck, ...]
+    standard_coupon: StandardCoupon | None
+    acceptance: CouponAcceptance | None

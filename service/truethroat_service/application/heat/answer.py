@@ -1,0 +1,175 @@
+"""Answer of ``/v1/heat``, in engine units; a field that lacks something says what, instead of being ``None``."""
+
+from dataclasses import dataclass
+from typing import Annotated, Any, Literal
+
+from ...standards.en_1011_2_2001.c_2_method_a import HydrogenScale
+from ..core.left_out import LeftOut
+from ..core.quantities import ENERGY_PER_LENGTH, LENGTH, SPEED, TEMPERATURE, TIME, render
+from ..core.shape import Area, Band, Lacks, Length, LengthDown, Q
+
+Temperature = Annotated[float, Q(TEMPERATURE)]
+EnergyPerLength = Annotated[float, Q(ENERGY_PER_LENGTH)]
+EnergyBand = Annotated[Band, Q(ENERGY_PER_LENGTH)]
+TimeBand = Annotated[Band, Q(TIME)]
+HeatFlow = Literal["two-dimensional", "three-dimensional", "between"]
+HardnessStanding = Literal["within", "over", "open"]
+
+
+@dataclass(frozen=True, slots=True)
+class PassEnergy:
+    """Both conventions."""
+
+    arc_energy: Annotated[EnergyPerLength | Lacks, "Without k: AWS D1.1, ASME IX."]
+    heat_input: Annotated[EnergyPerLength | Lacks, "With k: EN 1011-1."]
+    efficiency: Annotated[float | Lacks, "k."]
+
+
+@dataclass(frozen=True, slots=True)
+class PassCooling:
+    """Cooling time t8/5."""
+
+    time: TimeBand
+    flow: HeatFlow | Lacks
+    transition_thickness: Annotated[Band | Lacks, Q(LENGTH), "Thickness over which heat flows in three dimensions."]
+
+
+@dataclass(frozen=True, slots=True)
+class HeatLimits:
+    """What keeps the cooling time in the window."""
+
+    heat_input: EnergyBand
+    arc_energy: EnergyBand | Lacks
+    travel_speed: Annotated[Band | Lacks, Q(SPEED)]
+
+
+@dataclass(frozen=True, slots=True)
+class ParentEquivalents:
+    """Carbon equivalents of the parent."""
+
+    ce: float | Lacks
+    cet: float | Lacks
+    pcm: float | Lacks
+
+
+@dataclass(frozen=True, slots=True)
+class MethodAPreheat:
+    """EN 1011-2 method A, as far as it is no chart."""
+
+    hydrogen_scale: HydrogenScale
+    without_preheat_to: LengthDown | Lacks
+    free_of_preheat: bool | Lacks
+    source: str
+
+
+PlateIsWarm = Annotated[bool, "Whether the plate is that warm when the pass begins."]
+
+
+@dataclass(frozen=True, slots=True)
+class FormulaPreheat:
+    """Preheat by the formula of one rule."""
+
+    temperature: Temperature
+    met: PlateIsWarm
+    source: str
+
+
+@dataclass(frozen=True, slots=True)
+class PrintedPreheat:
+    """The row as printed in both units; they are not conversions."""
+
+    fahrenheit: Temperature
+    celsius: Temperature
+
+    def wire(self) -> dict[str, Any]:
+        """Both as printed, whatever units the request asked for."""
+        return {
+            "fahrenheit": render(TEMPERATURE, self.fahrenheit, "us"),
+            "celsius": render(TEMPERATURE, self.celsius, "metric"),
+        }
+
+
+@dataclass(frozen=True, slots=True)
+class CategoryPreheat:
+    """AWS D1.1, by category and thickest part."""
+
+    category: str
+    temperature: Temperature
+    printed: PrintedPreheat
+    thickest_part: Length
+    met: PlateIsWarm
+    source: str
+
+
+@dataclass(frozen=True, slots=True)
+class PreheatAnswer:
+    """Preheat by each rule that the request gives enough for."""
+
+    method_a: MethodAPreheat | Lacks
+    method_b: Annotated[FormulaPreheat | Lacks, "EN 1011-2 method B."]
+    sew_088: Annotated[FormulaPreheat | Lacks, "SEW 088, method B with two other constants."]
+    aws_d1_1: CategoryPreheat | Lacks
+
+
+@dataclass(frozen=True, slots=True)
+class ModelHardness:
+    """Hardness HV10 by one model, at the slowest and the fastest cooling, and of pure structures."""
+
+    least: float
+    most: float
+    martensite: float
+    bainite: float
+
+
+@dataclass(frozen=True, slots=True)
+class HardnessBesideWeld:
+    """Hardness HV10 beside the weld."""
+
+    dueren: ModelHardness
+    yurioka: ModelHardness
+    band: Annotated[Band, "Both models, with 50 HV on either side."]
+    limit: Annotated[float | Lacks, "Of ISO 15614-1."]
+    standing: HardnessStanding | Lacks
+    source: str | Lacks
+
+
+@dataclass(frozen=True, slots=True)
+class DepositedBead:
+    """What the deposition rate lays."""
+
+    area: Area
+    leg: Length
+
+
+@dataclass(frozen=True, slots=True)
+class OversizeHeat:
+    """The leg laid against the leg required."""
+
+    required_arc_energy: EnergyPerLength
+    heat_ratio: Annotated[float, "Arc energy of the leg laid over that of the leg required."]
+    cooling_time_required: TimeBand | Lacks
+    cooling_time_laid: TimeBand | Lacks
+
+
+@dataclass(frozen=True, slots=True)
+class FilletHeat:
+    """Leg of a single-pass fillet against arc energy."""
+
+    usual_leg: Annotated[Length | Lacks, "Leg that this arc energy usually lays."]
+    bead: DepositedBead | Lacks
+    usual_arc_energy: Annotated[EnergyPerLength | Lacks, "Arc energy that the leg usually takes."]
+    oversize: OversizeHeat | Lacks
+
+
+@dataclass(frozen=True, slots=True)
+class HeatAnswer:
+    """Heat of a pass."""
+
+    energy: PassEnergy | Lacks
+    cooling: PassCooling | Lacks
+    limits: HeatLimits | Lacks
+    carbon_equivalents: ParentEquivalents
+    preheat: PreheatAnswer
+    hardness: HardnessBesideWeld | Lacks
+    fillet: FilletHeat | Lacks
+    left_out: tuple[LeftOut, ...] = ()
