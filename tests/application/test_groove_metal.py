@@ -9,11 +9,11 @@ import pytest
 import shapely
 from hypothesis import assume
 from shapely import LineString, Point, affinity
+from tests.application.asked import groove_size
 from tests.application.grooves import flares, partial, whole
 from tests.application.joints import given, mm
 from tests.practice.drawings import half_groove
 
-from truethroat_service.application.groove_size import groove_size
 from truethroat_service.application.groove_size.request import GrooveSizeRequest
 
 ROOT_RADIUS = {"j": 10.0, "u": 6.0}

@@ -8,13 +8,13 @@ from typing import Any
 import pytest
 from hypothesis import assume
 from hypothesis import strategies as st
+from tests.application.asked import groove_size
 from tests.application.grooves import flares, partial, whole, with_weld
 from tests.application.joints import AISC, EN, given, mm
 
 from truethroat_service.application.bevel_depth import bevel_depth
 from truethroat_service.application.bevel_depth.request import BevelDepthRequest
 from truethroat_service.application.core.answers import Common
-from truethroat_service.application.groove_size import groove_size
 from truethroat_service.application.groove_size.request import (
     GrooveForce,
     GrooveJoint,

@@ -7,11 +7,10 @@ from math import pi, sqrt
 
 import pytest
 from hypothesis import strategies as st
-from tests.application.asked import fillet_size
+from tests.application.asked import fillet_size, groove_size
 from tests.application.joints import given, hundredths, mm
 
 from truethroat_service.application.fillet_size.request import FilletSizeRequest, Joint, SharedForce
-from truethroat_service.application.groove_size import groove_size
 from truethroat_service.application.groove_size.request import GrooveForce, GrooveJoint, GrooveSizeRequest, PartialWeld
 from truethroat_service.application.joints.metals import Filler, Part
 

@@ -8,12 +8,11 @@ from typing import Any
 
 import pytest
 from hypothesis import strategies as st
-from tests.application.asked import fillet_size
+from tests.application.asked import fillet_size, groove_size
 from tests.application.grooves import partial, with_weld
 from tests.application.joints import AISC, EN, RULE_SETS, fillets, given, hundredths, mm
 
 from truethroat_service.application.fillet_size.request import FilletSizeRequest, Joint, Packing, SharedForce
-from truethroat_service.application.groove_size import groove_size
 from truethroat_service.application.groove_size.request import GrooveForce, GrooveJoint, GrooveSizeRequest, PartialWeld
 from truethroat_service.application.joints.metals import Filler, Part
 from truethroat_service.application.joints.seams import Penetration

@@ -6,13 +6,12 @@ from dataclasses import replace
 from math import pi, radians, sin, sqrt
 
 import pytest
-from tests.application.asked import as_welded, fillet_size
+from tests.application.asked import as_welded, fillet_size, groove_size
 from tests.application.joints import mm
 
 from truethroat_service.application.as_welded.request import FilletReadings, Required
 from truethroat_service.application.core.faults import Refused
 from truethroat_service.application.fillet_size.request import BalancedForce, FilletSizeRequest, Joint, SharedForce
-from truethroat_service.application.groove_size import groove_size
 from truethroat_service.application.groove_size.request import GrooveJoint, GrooveSizeRequest, TeeButt
 from truethroat_service.application.joints.metals import Filler, Part
 from truethroat_service.application.joints.seams import Penetration

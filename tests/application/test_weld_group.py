@@ -10,11 +10,11 @@ import numpy as np
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
+from tests.application.asked import weld_group
 
 from truethroat_service.application import weld_group as use_case
 from truethroat_service.application.core.faults import Refused
 from truethroat_service.application.joints.metals import Filler, Part
-from truethroat_service.application.weld_group import weld_group
 from truethroat_service.application.weld_group.request import GroupLoad, Vector, WeldGroupRequest
 from truethroat_service.practice.weld_patterns import PATTERNS, Piece, line
 

@@ -171,6 +171,8 @@ def _typed(hint: Hint, more: dict[str, Any]) -> fields.Field:
         return fields.Object(schema_of(sent_as.form), **more)
     if named is not None:
         return fields.ChoiceOrObject(fields.Named(named.names, named.makes), schema_of(named.form), **more)
+    if hint.mark(By) is not None or hint.mark(ToldBy) is not None:
+        return _object(hint, more)
     if get_origin(hint.type) is tuple:
         return _several(hint, more)
     if choices is not None:

@@ -9,18 +9,22 @@ from .bevel_depth.examples import EXAMPLES as BEVEL_DEPTH
 from .break_test import break_test
 from .break_test.examples import EXAMPLES as BREAK_TEST
 from .core.answers import Answered
+from .crack_risk import crack_risk
+from .crack_risk.examples import EXAMPLES as CRACK_RISK
 from .distortion import distortion
 from .distortion.examples import EXAMPLES as DISTORTION
 from .filler_quantity import filler_quantity
 from .filler_quantity.examples import EXAMPLES as FILLER_QUANTITY
-from .crack_risk import crack_risk
-from .crack_risk.examples import EXAMPLES as CRACK_RISK
 from .fillet_size import fillet_size
 from .fillet_size.examples import EXAMPLES as FILLET_SIZE
 from .grind_allowance import grind_allowance
 from .grind_allowance.examples import EXAMPLES as GRIND_ALLOWANCE
+from .groove_size import groove_size
+from .groove_size.examples import EXAMPLES as GROOVE_SIZE
 from .heat import heat
 from .heat.examples import EXAMPLES as HEAT
+from .weld_group import weld_group
+from .weld_group.examples import EXAMPLES as WELD_GROUP
 
 
 @dataclass(frozen=True, slots=True)
@@ -61,6 +65,8 @@ class Capability:
 
 CAPABILITIES = (
     Capability(fillet_size, "Leg and throat of a fillet to specify.", FILLET_SIZE),
+    Capability(groove_size, "How much groove, plug or slot is enough.", GROOVE_SIZE),
+    Capability(weld_group, "Lines of weld under any force and moment.", WELD_GROUP),
     Capability(filler_quantity, "What welds take in metal, time, gas and money.", FILLER_QUANTITY),
     Capability(bevel_depth, "How deep to prepare an edge before welding.", BEVEL_DEPTH),
     Capability(break_test, "What opens a coupon from its root.", BREAK_TEST),

@@ -217,6 +217,8 @@ class MetalRules:
     lesser: LesserRule | None = None
     by_alloy: AlloyRule | None = None
     softened: SoftenedRule | None = None
+    matched_by_group: bool = False
+    """Whether filler metals are matched to the parts by the groups of AWS D1.1."""
     hollow_ends: Source | None = None
     """Where it is ruled that the end of a rectangular hollow section in tension takes no directional increase."""
     design_walls: frozenset[str] = frozenset()
@@ -492,6 +494,34 @@ class FilletOptions:
     """Why packing is not covered, where a clause that is not held here rules on it."""
     least_throats: Mapping[str, Callable[[Real], tuple[Real, Source]]] = field(default_factory=dict)
     """Least throat by the thicker part, mm, by the name of the national rule."""
+    instantaneous_centre: bool = False
+    """Whether a group may be sized by its instantaneous centre, which rests on the directional increase."""
+
+
+@dataclass(frozen=True, slots=True)
+class GrooveOptions:
+    """What a rule set has to say of grooves beside their strength; None where it says nothing.
+
+    ``details`` is the standard whose listed preparations go with the rules; ``by_form`` says that a groove may go by
+    its form alone where that standard details none.
+    """
+
+    details: str | None = None
+    by_form: bool = False
+    bearing: Source | None = None
+    """Where it is ruled that parts finished to bear take the compression."""
+    full: Source | None = None
+    """Where a full penetration is ruled to be as strong as the weaker part."""
+    partial: Source | None = None
+    """Where a partial penetration is ruled."""
+    tee_butt: Source | None = None
+    """Where it is ruled when a T-butt counts as full strength."""
+    one_sided: Source | None = None
+    """Where bending that opens the root of a groove from one side is ruled out."""
+    proven: Limit | None = None
+    """Where proven penetration counts."""
+    backing: Limit | None = None
+    """What the filler metal must be where backing stays in at a tee or corner in tension."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -518,5 +548,8 @@ class RuleSet:
     parameters: Mapping[str, float] = field(default_factory=dict)
     groove_weld: GrooveWeldRules | None = None
     options: FilletOptions = field(default_factory=FilletOptions)
+    grooves: GrooveOptions = GrooveOptions()
+    size_by: Literal["leg", "throat"] = "leg"
+    """What a fillet is specified by."""
     quality: Literal["aws-d1-1-2020", "iso-5817-c"] | None = None
     """Quality level or code that a weld by these rules is usually held to."""

@@ -142,9 +142,7 @@ MOMENT = _dimension(
         "lbf*ft": "pound_force*foot",
     },
 )
-LINE_SECOND_MOMENT = _dimension(
-    "second moment of a line", "mm**3", "mm3", "in3", {"mm3": "millimeter**3", "in3": "inch**3"}
-)
+LINE_SECOND_MOMENT = _dimension("line second moment", "mm**3", "mm3", "in3", {"mm3": "millimeter**3", "in3": "inch**3"})
 STRESS = _dimension(
     "stress",
     "MPa",

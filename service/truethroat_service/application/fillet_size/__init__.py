@@ -7,8 +7,6 @@ from ...engine import loads
 from ...engine.formula import about, cite, working
 from ...engine.rounding import SAME, at_most
 from ...engine.rule_set import RuleSet, Unlisted, WeldLoad
-from ...engine.section import equal_leg_throat
-from ...engine.units import INCH
 from ...reference.loader import position as position_of
 from ...reference.loader import process as process_of
 from ...standards.aws_d1_1_2020 import s4_4_skewed_fillets, s5_pass_limits
@@ -18,6 +16,7 @@ from ..core.faults import Faults
 from ..core.remarks import Remarks
 from ..core.units import Units
 from ..joints import filler_matching
+from ..joints.fillets import FilletSize, fillet_size_of, usual_step
 from ..joints.loads import ForceComponents
 from ..joints.metals import Metals, metals
 from ..joints.rule_sets import chosen
@@ -25,7 +24,6 @@ from . import special_loads
 from .answer import (
     ConcentricGroup,
     CountedLength,
-    FilletSize,
     FilletSizeAnswer,
     FilletStrength,
     FlangeWidth,
@@ -69,8 +67,7 @@ def fillet_size(request: FilletSizeRequest) -> Answered[FilletSizeAnswer]:
         losses = _root_losses(request, rules, faults)
         found = metals(rules, request.parts, request.filler, beta_w, request.hss_end, faults, remarks, request.process)
         faults.refuse()
-        if rules.family == "aisc":
-            filler_matching.remark_on_fillets(request.parts, request.filler, request.process, remarks)
+        filler_matching.remark_on_fillets(rules, request.parts, request.filler, request.process, remarks)
         request = _filled(request, rules)
         run = _run(request, rules, found, faults)
         fillets = _fillets(request, rules, found, losses, run)
@@ -95,10 +92,8 @@ def fillet_size(request: FilletSizeRequest) -> Answered[FilletSizeAnswer]:
 
 def _filled(request: FilletSizeRequest, rules: RuleSet) -> FilletSizeRequest:
     """Request with the defaults that hang on its rule set and units."""
-    size_by = request.size_by or ("throat" if rules.family == "en" else "leg")
-    step = request.size_step
-    if step is None:
-        step = INCH / 16 if request.common.units == "us" else 0.5 if size_by == "throat" else 1.0
+    size_by = request.size_by or rules.size_by
+    step = request.size_step or usual_step(request.common.units, size_by)
     return replace(request, size_by=size_by, size_step=step)
 
 
@@ -324,7 +319,7 @@ def _utilisation(sizes: Sizes) -> float | None:
 
 def _size(sizes: Sizes, leg: float, source: str) -> FilletSize:
     """Size by its leg."""
-    return FilletSize(leg, float(equal_leg_throat.body(z=leg, psi=sizes.psi)), source)
+    return fillet_size_of(leg, sizes.psi, source)
 
 
 def _specified(sizes: Sizes, passes: int | None, step: str) -> SpecifiedFilletSize:

@@ -4,15 +4,7 @@ from dataclasses import dataclass
 from typing import Annotated, Literal
 
 from ..core.shape import Area, Force, ForcePerLength, Length, LengthDown, LengthUp
-
-
-@dataclass(frozen=True, slots=True)
-class FilletSize:
-    """Size of a fillet."""
-
-    leg: Length
-    throat: Length
-    source: str
+from ..joints.fillets import FilletSize
 
 
 @dataclass(frozen=True, slots=True)

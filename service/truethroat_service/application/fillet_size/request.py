@@ -6,16 +6,18 @@ from typing import Annotated, Literal
 
 from ...engine.rule_set import Flange, Intermittent
 from ..core.answers import Common
-from ..core.quantities import ANGLE, AREA, LENGTH
+from ..core.quantities import AREA, LENGTH
 from ..core.shape import As, OneOf, ToldBy, Within, form
 from ..joints.given import (
     ANY_FORCE,
     LONG,
     LONGEST,
+    QUARTER_TURN,
     UP_TO_50,
     WIDE_PLATE_ANGLE,
     Position,
     Process,
+    SizeBy,
     SizeStep,
 )
 from ..joints.loads import ForceComponents
@@ -43,7 +45,7 @@ class SharedForce:
     length: Annotated[float, LONG, "Length of each weld."]
     angle: Annotated[
         float,
-        Within(ANGLE, most=pi / 2),
+        QUARTER_TURN,
         "Angle of the force to the weld's axis: 0 deg along it, 90 deg across it.",
     ]
 
@@ -214,10 +216,7 @@ class FilletSizeRequest:
         float, UP_TO_50, "How much smaller a leg may be laid than specified; the size makes up for it."
     ] = 0.0
     penetration: GivenPenetration | None = None
-    size_by: Annotated[
-        Literal["leg", "throat"] | None,
-        "What is rounded up to the step; throat for EN 1993-1-8, leg otherwise.",
-    ] = None
+    size_by: SizeBy | None = None
     size_step: SizeStep | None = None
     common: Common = Common()
 

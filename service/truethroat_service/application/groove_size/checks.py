@@ -51,7 +51,7 @@ def _check_joint(request: GrooveSizeRequest, rules: RuleSet, faults: Faults) -> 
     if isinstance(weld, TeeButt):
         if kind != "tee":
             faults.inconsistent("#/joint/kind", f"a T-butt is a tee, not a {kind}")
-        if rules.family != "en":
+        if rules.grooves.tee_butt is None:
             faults.out_of_scope(
                 "#/weld/kind", f"the rule for a T-butt is that of {s4_7_butt_welds.TEE}; {rules.id} has none"
             )
@@ -119,11 +119,11 @@ def _check_partial(weld: PartialWeld, request: GrooveSizeRequest, rules: RuleSet
                 "#/weld/penetration/depth", f"the groove goes through {faults.units.text(request.through)}"
             )
     if weld.bears:
-        if rules.family != "aisc":
+        if rules.grooves.bearing is None:
             faults.inconsistent("#/weld/bears", f"bears belongs to AISC 360-22, not to {rules.id}; leave it out")
         elif not _presses(request.load):
             faults.inconsistent("#/weld/bears", "a joint bears where the load presses the parts together")
-    if rules.family == "aisc" and weld.proven <= 0.0 and weld.groove != "square":
+    if weld.proven <= 0.0 and weld.groove != "square":
         try:
             # A J has a row for every process and position of the table, so what is missing here is missing for all.
             with off_the_sheet():
@@ -142,26 +142,26 @@ def _presses(load: GrooveForce | ForceComponents | None) -> bool:
 
 
 def check_filler(
-    request: GrooveSizeRequest, rules: RuleSet, load: GrooveLoad, found: Metals, faults: Faults, remarks: Remarks
+    request: GrooveSizeRequest, rules: RuleSet, load: GrooveLoad, metal: Metals, faults: Faults, remarks: Remarks
 ) -> None:
     """Refuse a filler metal that the joint may not have; say what is taken for granted about it."""
     if isinstance(request.weld, Holes):
-        if request.weld.leg is not None and rules.family == "aisc":
-            filler_matching.remark_on_fillets(request.parts, request.filler, request.process, remarks)
+        if request.weld.leg is not None:
+            filler_matching.remark_on_fillets(rules, request.parts, request.filler, request.process, remarks)
         return
-    if rules.family == "aisc":
-        _check_aisc_filler(request, load, found, faults, remarks)
+    if rules.metals.matched_by_group:
+        _check_filler_by_group(request, load, metal, faults, remarks)
     elif isinstance(request.weld, FullWeld | TeeButt):
         # A T-butt that counts as full strength counts as a full penetration (4.7.3(1)).
-        source = s4_7_butt_welds.FULL_PENETRATION
-        weaker = min(float(part.tensile_strength or 0.0) for part in found.parts)
-        if found.weld.filler is None:
+        source = rules.grooves.full
+        weaker = min(float(part.tensile_strength or 0.0) for part in metal.parts)
+        if metal.weld.filler is None:
             remarks.caution(
                 "matching-filler-assumed",
                 "The filler metal is taken to be at least as strong as the weaker part, as a full penetration needs.",
                 source,
             )
-        elif not at_least(found.weld.filler, weaker):
+        elif not at_least(metal.weld.filler, weaker):
             least = faults.units.stress_text(weaker)
             faults.out_of_scope(
                 "#/filler",
@@ -170,8 +170,8 @@ def check_filler(
             )
 
 
-def _check_aisc_filler(
-    request: GrooveSizeRequest, load: GrooveLoad, found: Metals, faults: Faults, remarks: Remarks
+def _check_filler_by_group(
+    request: GrooveSizeRequest, load: GrooveLoad, metal: Metals, faults: Faults, remarks: Remarks
 ) -> None:
     """Table J2.5: matching, one level lower for a full penetration in compression, no more than one level higher."""
     assert request.filler is not None  # noqa: S101 - refused before
@@ -179,11 +179,10 @@ def _check_aisc_filler(
     lower = 1 if pressed_only else 0
     known = filler_matching.matching(request.parts, request.filler, request.process)
     if known is None:
-        _check_by_strength(request, lower, found, faults, remarks)
+        _check_by_strength(request, lower, metal, faults, remarks)
         return
     name = request.filler.id or "the filler metal"
-    wanted = " to ".join(f"E{level}" for level in dict.fromkeys(known.wanted))
-    groups = " and ".join(group.name for group in known.groups)
+    wanted, groups = known.classes_wanted, known.group_names
     source = Source(AISC, "J2.6, Table J2.5")
     cite(s5_6_matching.GROUPS)
     if known.standing == "over" and known.classes > filler_matching.PERMITTED_OVER:
@@ -197,13 +196,13 @@ def _check_aisc_filler(
     filler_matching.remark_on_hydrogen(name, known, remarks)
 
 
-def _check_by_strength(request: GrooveSizeRequest, lower: int, found: Metals, faults: Faults, remarks: Remarks) -> None:
+def _check_by_strength(request: GrooveSizeRequest, lower: int, metal: Metals, faults: Faults, remarks: Remarks) -> None:
     """Refuse by levels of strength where a part is in no group of base metals; ``lower`` levels are allowed under."""
     rule, level = j2_6_filler.matching_level, j2_6_filler.LEVEL
     levels = {"l": level, "l_60": j2_6_filler.LEAST_LEVEL, "same": SAME}
-    tensile = sorted(float(part.tensile_strength or 0.0) for part in found.parts)
+    tensile = sorted(float(part.tensile_strength or 0.0) for part in metal.parts)
     weaker, stronger = (float(rule(F_u=strength, **levels)) for strength in tensile)
-    filler, text = float(found.weld.filler or 0.0), faults.units.stress_text
+    filler, text = float(metal.weld.filler or 0.0), faults.units.stress_text
     if not at_most(filler, stronger + level):
         faults.out_of_scope(
             "#/filler",

@@ -2,7 +2,6 @@
 
 from dataclasses import dataclass
 from math import inf, pi
-from typing import Any
 
 from ...engine.formula import Source, cite
 from ...engine.numeric import ceil
@@ -11,8 +10,7 @@ from ...engine.rule_set import HoleLimits, RuleSet, WeldMetal
 from ...engine.section import equal_leg_throat
 from ...practice.plug_holes import centre_line, fillet_area, hole_area
 from ..core.faults import Faults
-from ..core.quantities import QuantityDict
-from ..core.units import Units
+from .answer import WeldedHoleLimits, WeldedHoles
 from .request import GrooveSizeRequest, Holes
 
 
@@ -27,7 +25,7 @@ class LegLimits:
 
 
 @dataclass(frozen=True, slots=True)
-class HolesFound:
+class SizedHoles:
     """Welds in holes as they come out: limits, sizes mm, area mm2 and strength N of one, and how many the force needs.
 
     A filled hole has a filling, one with a fillet all round a throat and the length of that throat's centre line.
@@ -125,7 +123,7 @@ def _leg_limits(request: GrooveSizeRequest, rules: RuleSet) -> LegLimits:
     return LegLimits(float(least), least_source, float(largest), largest_source)
 
 
-def holes(weld: Holes, request: GrooveSizeRequest, force: float, rules: RuleSet, metal: WeldMetal) -> HolesFound:
+def holes(weld: Holes, request: GrooveSizeRequest, force: float, rules: RuleSet, metal: WeldMetal) -> SizedHoles:
     """Welds in holes for a shear force in N on the faying surface."""
     assert rules.groove_weld is not None  # noqa: S101 - as above
     thickness = request.parts[1].thickness
@@ -145,36 +143,31 @@ def holes(weld: Holes, request: GrooveSizeRequest, force: float, rules: RuleSet,
     needed = max(int(float(ceil(force / strength - SAME))), 1)
     count = needed if weld.count is None else weld.count
     used = force / (count * strength)
-    return HolesFound(limits, leg_limits, filling, throat, line, area, strength, needed, count, used)
+    return SizedHoles(limits, leg_limits, filling, throat, line, area, strength, needed, count, used)
 
 
-def dump_holes(found: HolesFound, weld: Holes, units: Units) -> dict[str, Any]:
-    """Holes as an answer shows them."""
-    limits, legs = found.limits, found.leg_limits
-    return {
-        "width": units.length(weld.width),
-        "length": units.length(weld.length),
-        "filling": _length(found.filling, units),
-        "leg": _length(weld.leg, units),
-        "throat": _length(found.throat, units),
-        "centre_line": _length(found.centre_line, units),
-        "area": units.area(found.area),
-        "strength": units.force(found.strength),
-        "needed": found.needed,
-        "count": found.count,
-        "limits": {
-            "least_width": _length(limits.least_width, units),
-            "largest_width": _length(limits.largest_width, units),
-            "longest": _length(limits.longest if weld.is_slot else None, units),
-            "least_filling": _length(limits.least_filling, units),
-            "least_leg": _length(None if legs is None else legs.least, units),
-            "largest_leg": _length(None if legs is None else legs.largest, units),
-            "least_pitch": _length(limits.least_pitch, units),
-            "least_pitch_along": _length(limits.least_pitch_along if weld.is_slot else None, units),
-        },
-    }
-
-
-def _length(value: float | None, units: Units) -> QuantityDict | None:
-    """Length as an answer shows it, None where there is none."""
-    return None if value is None else units.length(value)
+def welded_holes(sized: SizedHoles, weld: Holes) -> WeldedHoles:
+    """Holes of the answer."""
+    limits, legs = sized.limits, sized.leg_limits
+    return WeldedHoles(
+        width=weld.width,
+        length=weld.length,
+        filling=sized.filling,
+        leg=weld.leg,
+        throat=sized.throat,
+        centre_line=sized.centre_line,
+        area=sized.area,
+        strength=sized.strength,
+        needed=sized.needed,
+        count=sized.count,
+        limits=WeldedHoleLimits(
+            least_width=limits.least_width,
+            largest_width=limits.largest_width,
+            longest=limits.longest if weld.is_slot else None,
+            least_filling=limits.least_filling,
+            least_leg=None if legs is None else legs.least,
+            largest_leg=None if legs is None else legs.largest,
+            least_pitch=limits.least_pitch,
+            least_pitch_along=limits.least_pitch_along if weld.is_slot else None,
+        ),
+    )

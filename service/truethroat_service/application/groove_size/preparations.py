@@ -5,7 +5,6 @@ A detail holds for joints, thicknesses, processes and positions; one that does n
 
 from collections.abc import Iterable
 from dataclasses import dataclass
-from typing import Any
 
 from ...engine.formula import Source
 from ...engine.rounding import at_least, at_most, down, up
@@ -15,10 +14,8 @@ from ...reference.loader_preparations import PREPARATIONS, Preparation
 from ...standards.aws_d1_1_2020.s5_square_grooves import square_throat
 from ..core.units import Units
 from ..joints import grooves
+from .answer import GroovePreparation, RefusedPreparation
 from .request import CUT_BOTH, FORMS, FullWeld, JointKind, PartialWeld, fits_joint, sides, single, usual_angle
-
-STANDARDS = {"aisc": "AWS D1.1:2020", "en": "ISO 9692-1:2013"}
-"""Standard whose details go with a family of rule sets."""
 
 BY_FORM = "by form; no detail of the standard"
 
@@ -58,19 +55,6 @@ class Detail:
 
 
 @dataclass(frozen=True, slots=True)
-class Refusal:
-    """Detail that does not fit, and why."""
-
-    id: str | None
-    ref: str
-    why: str
-
-    def dump(self) -> dict[str, Any]:
-        """Refusal as an answer shows it."""
-        return {"id": self.id, "ref": self.ref, "why": self.why}
-
-
-@dataclass(frozen=True, slots=True)
 class Need:
     """What a partial-penetration groove must give: throat for the load in all, least throat a side, mm."""
 
@@ -80,7 +64,7 @@ class Need:
 
 
 @dataclass(frozen=True, slots=True)
-class Sized:
+class SizedDetail:
     """Detail as it would be made; mm and mm2.
 
     ``needed_depth`` is the load's own need, ``throat`` that of the shallowest cut its tolerance allows.
@@ -98,32 +82,32 @@ class Sized:
     why: str | None = None
     deeper: bool = False
 
-    def dump(self, units: Units) -> dict[str, Any]:
-        """Preparation as an answer shows it."""
+    def preparation(self) -> GroovePreparation:
+        """Preparation of the answer."""
         detail = self.detail
-        return {
-            "id": detail.id,
-            "ref": detail.ref,
-            "standard": detail.standard,
-            "form": detail.form,
-            "root": detail.root,
-            "angle": None if detail.angle is None else units.angle(detail.angle),
-            "gap": units.length(detail.gap),
-            "land": None if self.land is None else units.length(self.land),
-            "depth": None if self.depth is None else units.length(self.depth),
-            "setback": None if self.setback is None else units.length(self.setback),
-            "deduction": units.length(self.deduction),
-            "throat": units.length(self.throat),
-            "area": units.area(self.area),
-            "filler": grooves.deposited(self.area, units),
-            "enough": self.why is None,
-            "why": self.why,
-        }
+        return GroovePreparation(
+            id=detail.id,
+            ref=detail.ref,
+            standard=detail.standard,
+            form=detail.form,
+            root=detail.root,
+            angle=detail.angle,
+            gap=detail.gap,
+            land=self.land,
+            depth=self.depth,
+            setback=self.setback,
+            deduction=self.deduction,
+            throat=self.throat,
+            area=self.area,
+            filler=grooves.deposited_metal(self.area),
+            enough=self.why is None,
+            why=self.why,
+        )
 
 
 def listed(
-    weld: PartialWeld | FullWeld, place: Place, standard: str, units: Units
-) -> tuple[list[Detail], list[Refusal]]:
+    weld: PartialWeld | FullWeld, place: Place, standard: str | None, units: Units
+) -> tuple[list[Detail], list[RefusedPreparation]]:
     """Details of a standard that a joint allows, and those that it does not; other forms and roots are passed over."""
     fitting, refused = [], []
     for row in PREPARATIONS:
@@ -136,7 +120,7 @@ def listed(
         if detail.angle is not None and at_least(detail.land, place.thickness):
             against.append(f"a land of {units.text(detail.land)} leaves nothing to cut")
         if against:
-            refused.append(Refusal(row.id, row.ref, "; ".join(against)))
+            refused.append(RefusedPreparation(row.id, row.ref, "; ".join(against)))
         else:
             fitting.append(detail)
     return fitting, refused
@@ -223,7 +207,7 @@ def _detail(row: Preparation, weld: PartialWeld | FullWeld, place: Place) -> Det
 
 def by_form(weld: PartialWeld, place: Place) -> list[Detail]:
     """Grooves of a partial-penetration weld that no standard details, by their form alone."""
-    made = []
+    details = []
     for form in FORMS if weld.groove is None else (weld.groove,):
         if form == "square" and (weld.proven <= 0.0 or weld.reinforcing_fillet > 0.0):
             continue
@@ -231,11 +215,11 @@ def by_form(weld: PartialWeld, place: Place) -> list[Detail]:
             continue
         angle = None if form == "square" else weld.groove_angle or usual_angle(form)
         root = "back-run" if sides(form) == 2 else "open"
-        made.append(Detail(None, BY_FORM, None, form, root, angle, weld.gap or 0.0, weld.minimum_land))
-    return made
+        details.append(Detail(None, BY_FORM, None, form, root, angle, weld.gap or 0.0, weld.minimum_land))
+    return details
 
 
-def size_full(detail: Detail, place: Place, throat: float) -> Sized:
+def size_full(detail: Detail, place: Place, throat: float) -> SizedDetail:
     """Full-penetration groove of a detail."""
     setback, depth, faces, cut = None, None, 0.0, 0.0
     if detail.angle is not None:
@@ -246,10 +230,12 @@ def size_full(detail: Detail, place: Place, throat: float) -> Sized:
         gouge = float(groove_fill.gouged(h=groove_fill.GOUGE_DEPTH, w=groove_fill.GOUGE_WIDTH))
     area = groove_fill.full_fill(g=detail.gap, t=place.thickness, k=faces, A_g=cut, A_bg=gouge)
     land = None if detail.angle is None else detail.land
-    return Sized(detail, depth, depth, land, setback, 0.0, throat, float(area))
+    return SizedDetail(detail, depth, depth, land, setback, 0.0, throat, float(area))
 
 
-def size_partial(detail: Detail, weld: PartialWeld, place: Place, need: Need, rules: RuleSet, units: Units) -> Sized:
+def size_partial(
+    detail: Detail, weld: PartialWeld, place: Place, need: Need, rules: RuleSet, units: Units
+) -> SizedDetail:
     """Partial-penetration groove of a detail; raises ``Unlisted`` for a groove the rules do not list."""
     if detail.form == "square":
         return _size_square(detail, weld, place, need, units)
@@ -284,7 +270,7 @@ def size_partial(detail: Detail, weld: PartialWeld, place: Place, need: Need, ru
     area = groove_fill.partial_fill(k=faces, A_g=cut, m=m, g=detail.gap, d=depth, w=weld.reinforcing_fillet)
     land_left = place.thickness - m * depth
     by_load = max(float(distance) - weld.proven, 0.0)
-    return Sized(detail, depth, by_load, land_left, setback, loss, throat, float(area), why, deeper)
+    return SizedDetail(detail, depth, by_load, land_left, setback, loss, throat, float(area), why, deeper)
 
 
 def _throat(detail: Detail, weld: PartialWeld, place: Place, depth: float, loss: float) -> float:
@@ -297,7 +283,7 @@ def _throat(detail: Detail, weld: PartialWeld, place: Place, depth: float, loss:
     return float(groove_throat.groove_throat(m=m, d=depth, p=fused, c=loss))
 
 
-def _size_square(detail: Detail, weld: PartialWeld, place: Place, need: Need, units: Units) -> Sized:
+def _size_square(detail: Detail, weld: PartialWeld, place: Place, need: Need, units: Units) -> SizedDetail:
     """Square groove: the throat of a listed detail, or what is proven to fuse."""
     if detail.share is not None:
         throat = float(square_throat(k_T=detail.share, T=place.thickness, c=detail.less))
@@ -310,7 +296,7 @@ def _size_square(detail: Detail, weld: PartialWeld, place: Place, need: Need, un
         asks = "the least throat" if least > need.throat else "the load"
         why = f"its throat of {units.text(throat)} is under the {units.text(wanted)} that {asks} asks for"
     area = groove_fill.partial_fill(k=1.0, A_g=0.0, m=1.0, g=detail.gap, d=throat, w=weld.reinforcing_fillet)
-    return Sized(detail, None, None, None, None, 0.0, throat, float(area), why)
+    return SizedDetail(detail, None, None, None, None, 0.0, throat, float(area), why)
 
 
 def _cut(detail: Detail, depth: float) -> tuple[float, float, float]:
@@ -324,20 +310,20 @@ def _cut(detail: Detail, depth: float) -> tuple[float, float, float]:
     return made.setback, edges * detail.sides, made.area / edges
 
 
-def ranked(found: Iterable[Sized]) -> list[Sized]:
+def ranked(sized: Iterable[SizedDetail]) -> list[SizedDetail]:
     """Preparations, those that do first, least metal first."""
-    return sorted(found, key=lambda one: (one.why is not None, one.area))
+    return sorted(sized, key=lambda one: (one.why is not None, one.area))
 
 
 def size_all(
     details: Iterable[Detail], weld: PartialWeld, place: Place, need: Need, rules: RuleSet, units: Units
-) -> tuple[list[Sized], list[Refusal], list[Unlisted]]:
+) -> tuple[list[SizedDetail], list[RefusedPreparation], list[Unlisted]]:
     """Every detail sized, least metal first; those the rules do not list, and what they say of them."""
-    found, refused, unlisted = [], [], []
+    sized, refused, unlisted = [], [], []
     for detail in details:
         try:
-            found.append(size_partial(detail, weld, place, need, rules, units))
+            sized.append(size_partial(detail, weld, place, need, rules, units))
         except Unlisted as error:
             unlisted.append(error)
-            refused.append(Refusal(detail.id, f"{detail.form}, {detail.ref}", str(error)))
-    return ranked(found), refused, unlisted
+            refused.append(RefusedPreparation(detail.id, f"{detail.form}, {detail.ref}", str(error)))
+    return ranked(sized), refused, unlisted

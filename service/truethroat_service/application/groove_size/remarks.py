@@ -3,20 +3,18 @@
 from ...engine.formula import Source
 from ...engine.rule_set import GrooveLoad, RuleSet
 from ..core.remarks import Remarks
-from ..core.units import Units
-from .preparations import STANDARDS, Sized
+from ..joints.metals import AISC
+from .preparations import SizedDetail
 from .request import FlareWeld, FullWeld, GrooveSizeRequest, PartialWeld
-
-AISC, EN = "ANSI/AISC 360-22", "EN 1993-1-8:2005"
 
 
 def remark(
-    request: GrooveSizeRequest, rules: RuleSet, load: GrooveLoad, chosen: Sized | None, units: Units, remarks: Remarks
+    request: GrooveSizeRequest, rules: RuleSet, load: GrooveLoad, chosen: SizedDetail | None, remarks: Remarks
 ) -> None:
     """Say what a groove's figures rest on and leave out."""
     weld = request.weld
     if isinstance(weld, PartialWeld):
-        _about_partial(weld, rules, units, remarks)
+        _about_partial(weld, rules, remarks)
     if isinstance(weld, PartialWeld | FullWeld):
         _about_preparation(weld, rules, chosen, remarks)
         if rules.scope.families != ("carbon-steel",):
@@ -34,29 +32,24 @@ def remark(
             "one-sided",
             "Welded from one side with its root in tension: bending that opens the root is not in these figures. Keep"
             " the joint from turning or weld the other side.",
-            Source(EN, "4.12", "from memory")
-            if rules.family == "en"
-            else Source("AWS D1.1/D1.1M:2020", "eccentricity of one-sided grooves", "from memory"),
+            rules.grooves.one_sided,
         )
     if isinstance(weld, FullWeld) and chosen is not None:
         _about_root(request, rules, load, chosen, remarks)
 
 
-def _about_partial(weld: PartialWeld, rules: RuleSet, units: Units, remarks: Remarks) -> None:
+def _about_partial(weld: PartialWeld, rules: RuleSet, remarks: Remarks) -> None:
     """Penetration, depth achieved, bearing and reinforcement of a partial penetration."""
     fused = weld.penetration
     if fused is not None and fused.depth > 0.0 and fused.vouched != "proven":
         remarks.caution(
-            f"{fused.vouched}-penetration",
-            f"Penetration of {units.text(fused.depth)} is {fused.vouched}, not proven by a qualified procedure, so it"
-            " does not count.",
+            fused.code,
+            f"Penetration of {remarks.units.text(fused.depth)} is {fused.vouched}, not proven by a qualified procedure,"
+            " so it does not count.",
         )
-    if weld.proven > 0.0 and rules.family == "aisc":
-        remarks.caution(
-            "proven-penetration",
-            "Proven penetration counts only for a mechanized, automatic or robotic root pass made as tested.",
-            Source(AISC, "J2.1a"),
-        )
+    proven = rules.grooves.proven
+    if weld.proven > 0.0 and proven is not None:
+        remarks.caution("proven-penetration", f"Proven penetration counts {proven.text}.", proven.source)
     if rules.groove.by_test is not None:
         remarks.caution(
             "depth-consistently-achieved",
@@ -69,7 +62,7 @@ def _about_partial(weld: PartialWeld, rules: RuleSet, units: Units, remarks: Rem
             "designed-to-bear",
             "Compression goes through bearing and is not in the weld; the surfaces must be finished to bear, and the"
             " splice of a member that is no column still takes the least force of J1.4(b).",
-            Source(AISC, "Table J2.5, J1.4"),
+            rules.grooves.bearing,
         )
     if weld.reinforcing_fillet > 0.0:
         remarks.caution(
@@ -79,9 +72,11 @@ def _about_partial(weld: PartialWeld, rules: RuleSet, units: Units, remarks: Rem
         )
 
 
-def _about_preparation(weld: PartialWeld | FullWeld, rules: RuleSet, chosen: Sized | None, remarks: Remarks) -> None:
+def _about_preparation(
+    weld: PartialWeld | FullWeld, rules: RuleSet, chosen: SizedDetail | None, remarks: Remarks
+) -> None:
     """Where the preparation comes from."""
-    standard = STANDARDS[rules.family]
+    standard = rules.grooves.details or "any standard"
     if chosen is None:
         if isinstance(weld, FullWeld):
             remarks.caution(
@@ -102,7 +97,9 @@ def _about_preparation(weld: PartialWeld | FullWeld, rules: RuleSet, chosen: Siz
         )
 
 
-def _about_root(request: GrooveSizeRequest, rules: RuleSet, load: GrooveLoad, chosen: Sized, remarks: Remarks) -> None:
+def _about_root(
+    request: GrooveSizeRequest, rules: RuleSet, load: GrooveLoad, chosen: SizedDetail, remarks: Remarks
+) -> None:
     """Root of a full penetration: open from one side, or on backing that stays."""
     root = chosen.detail.root
     if root == "open":
@@ -112,12 +109,12 @@ def _about_root(request: GrooveSizeRequest, rules: RuleSet, load: GrooveLoad, ch
             " more than 80 % of such a butt.",
             Source("MIL-STD-1689A(SH)", "one-side butt without backing", "second-hand"),
         )
-    if root == "backing" and request.joint.kind in ("tee", "corner") and rules.family == "aisc" and load.normal > 0.0:
+    backing = rules.grooves.backing
+    if root == "backing" and request.joint.kind in ("tee", "corner") and load.normal > 0.0 and backing is not None:
         remarks.caution(
             "backing-left-in",
-            "With backing left in at a tee or corner in tension the filler metal must be notch-tough (20 ft-lb at"
-            " 40 F).",
-            Source(AISC, "J2.6"),
+            f"With backing left in at a tee or corner in tension the filler metal must be {backing.text}.",
+            backing.source,
         )
     if root == "back-gouge":
         remarks.caution(

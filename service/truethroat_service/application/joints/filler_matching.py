@@ -7,6 +7,7 @@ from math import floor
 from typing import Literal
 
 from ...engine.formula import Source
+from ...engine.rule_set import RuleSet
 from ...engine.units import KSI
 from ...reference.loader import FILLER_METALS
 from ...reference.loader import process as process_of
@@ -46,19 +47,31 @@ class Matching:
     needs_low_hydrogen: bool
     low_hydrogen: bool | None
 
+    @property
+    def classes_wanted(self) -> str:
+        """Least and greatest matching class, as a sentence has them."""
+        return " to ".join(f"E{level}" for level in dict.fromkeys(self.wanted))
+
+    @property
+    def group_names(self) -> str:
+        """Groups of the base metals, as a sentence has them."""
+        return " and ".join(group.name for group in self.groups)
+
 
 def matching(parts: Iterable[Part], filler: Filler, process: str | None) -> Matching | None:
     """Standing of a filler metal to the parts; None where a part is in no group, so that nothing is known of it.
 
     ``process`` is any accepted code. Source: AWS D1.1:2020 Tables 5.3 and 5.4, and AISC 360-22 J2.6 for unlike steels.
     """
-    groups = [s5_6_matching.group_of(part.material, part.thickness) for part in parts]
-    found = [group for group in groups if group is not None]
-    if len(found) < len(groups):
-        return None
+    groups = []
+    for part in parts:
+        group = s5_6_matching.group_of(part.material, part.thickness)
+        if group is None:
+            return None
+        groups.append(group)
     level = _level(filler)
-    weaker = min(found, key=lambda group: group.levels)
-    stronger = max(found, key=lambda group: group.levels)
+    weaker = min(groups, key=lambda group: group.levels)
+    stronger = max(groups, key=lambda group: group.levels)
     least, greatest = weaker.levels[0], stronger.levels[1]
     steps = max(least - level, 0) // LEVEL or max(level - greatest, 0) // LEVEL
     weaker_only = least <= level < stronger.levels[0]
@@ -67,45 +80,51 @@ def matching(parts: Iterable[Part], filler: Filler, process: str | None) -> Matc
         standing="under" if level < least else "over" if level > greatest else "matching",
         classes=steps,
         wanted=(least, greatest),
-        groups=tuple(dict.fromkeys(found)),
+        groups=tuple(dict.fromkeys(groups)),
         weaker_only=weaker_only,
-        needs_low_hydrogen=weaker_only or (stick and any(group.low_hydrogen for group in found)),
+        needs_low_hydrogen=weaker_only or (stick and any(group.low_hydrogen for group in groups)),
         low_hydrogen=_low_hydrogen(filler, process),
     )
 
 
-def remark_on_fillets(parts: tuple[Part, Part], filler: Filler | None, process: str | None, remarks: Remarks) -> None:
+def remark_on_fillets(
+    rules: RuleSet, parts: tuple[Part, Part], filler: Filler | None, process: str | None, remarks: Remarks
+) -> None:
     """Say what AISC 360-22 has to say of a filler metal for fillets: one that matches, or less, or one class over."""
-    found = None if filler is None else matching(parts, filler, process)
-    if filler is None or found is None:
+    if filler is None or not rules.metals.matched_by_group:
         return
-    name, wanted = filler.id or "The filler metal", " to ".join(f"E{level}" for level in dict.fromkeys(found.wanted))
-    groups = " and ".join(group.name for group in found.groups)
-    if found.standing == "under":
+    known = matching(parts, filler, process)
+    if known is None:
+        return
+    name, wanted, groups = filler.id or "The filler metal", known.classes_wanted, known.group_names
+    if known.standing == "under":
         remarks.because(
             f"{name} is under what matches {groups} ({wanted}); fillets may have it, at its own strength"
             f" ({AISC}, Table J2.5)."
         )
-    if found.standing == "over" and found.classes > PERMITTED_OVER:
+    if known.standing == "over" and known.classes > PERMITTED_OVER:
         remarks.caution(
             "overmatched-filler",
-            f"{name} is {found.classes} classes of 10 ksi over what matches {groups} ({wanted}); one is permitted.",
+            f"{name} is {known.classes} classes of 10 ksi over what matches {groups} ({wanted}); one is permitted.",
             Source(AISC, "Table J2.5"),
         )
-    remark_on_hydrogen(name, found, remarks)
+    remark_on_hydrogen(name, known, remarks)
 
 
-def remark_on_hydrogen(name: str, found: Matching, remarks: Remarks) -> None:
+def remark_on_hydrogen(name: str, known: Matching, remarks: Remarks) -> None:
     """Say so where the deposit must be low-hydrogen and the filler metal is not known to give one."""
-    if found.needs_low_hydrogen and not found.low_hydrogen:
-        groups = " and ".join(group.name for group in found.groups)
-        strict = " and ".join(group.name for group in found.groups if group.low_hydrogen)
-        why = f"it matches the weaker of {groups} alone" if found.weaker_only else f"so stick welds of {strict} must be"
-        known = "is not known to be" if found.low_hydrogen is None else "is not"
+    if known.needs_low_hydrogen and not known.low_hydrogen:
+        strict = " and ".join(group.name for group in known.groups if group.low_hydrogen)
+        why = (
+            f"it matches the weaker of {known.group_names} alone"
+            if known.weaker_only
+            else f"so stick welds of {strict} must be"
+        )
+        is_not = "is not known to be" if known.low_hydrogen is None else "is not"
         remarks.caution(
             "low-hydrogen-needed",
-            f"{name} {known} low-hydrogen, and its deposit must be: {why}.",
-            J2_6 if found.weaker_only else s5_6_matching.GROUPS,
+            f"{name} {is_not} low-hydrogen, and its deposit must be: {why}.",
+            J2_6 if known.weaker_only else s5_6_matching.GROUPS,
         )
 
 

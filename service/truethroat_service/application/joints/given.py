@@ -1,7 +1,7 @@
 """Fields that requests of several capabilities have: the process, the position, thicknesses and small lengths."""
 
-from math import radians
-from typing import Annotated
+from math import pi, radians
+from typing import Annotated, Literal
 
 from ...reference.loader import POSITION_CODES, PROCESS_CODES
 from ..core.quantities import ANGLE, FORCE, FORCE_PER_LENGTH, LENGTH, STRESS
@@ -23,6 +23,7 @@ ANY_FORCE = Within(FORCE, most=FORCE_LIMIT, above=True)
 SIGNED_LINE_FORCE = Within(FORCE_PER_LENGTH, -LINE_LIMIT, most=LINE_LIMIT)
 PLATE_ANGLE = Within(ANGLE, radians(30), most=radians(150))
 WIDE_PLATE_ANGLE = Within(ANGLE, radians(10), most=radians(170))
+QUARTER_TURN = Within(ANGLE, most=pi / 2)
 GROOVE_ANGLE = Within(ANGLE, radians(5), most=radians(120))
 
 Process = Annotated[str, OneOf(PROCESS_CODES), "Process: AWS letters or ISO 4063 number."]
@@ -40,5 +41,7 @@ FaceHeight = Annotated[
 ]
 Hollow = Annotated[float, UP_TO_50, "Depth of a hollow face under its plane, instead of face_height."]
 RequiredThroat = Annotated[float, OVER_NOTHING, "Throat the finished seam must keep."]
+Sizing = Literal["leg", "throat"]
+SizeBy = Annotated[Sizing, "What is rounded up to the step; throat for EN 1993-1-8, leg otherwise."]
 SizeStep = Annotated[float, STEP, "Step of the size: 1/16 in (us), 1 mm of leg or 0.5 mm of throat by default."]
 DepthStep = Annotated[float, STEP, "Step the depth is rounded up to: 0.5 mm, or 1/32 in (us), by default."]

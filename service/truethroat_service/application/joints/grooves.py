@@ -2,7 +2,6 @@
 
 from dataclasses import dataclass
 from math import pi
-from typing import Any
 
 from ...engine.formula import cite
 from ...engine.rule_set import Groove, RuleSet
@@ -10,8 +9,6 @@ from ...practice import deposition, preparation
 from ...reference.loader import position as position_of
 from ...reference.loader import process as process_of
 from ..core.shape import MassPerLength
-from ..core.units import Units
-from ..core.wire import wire
 from .seams import GrooveForm
 
 
@@ -69,11 +66,6 @@ def cut(form: GrooveForm, angle: float, depth: float, both: bool, root_radius: f
 def deposited_metal(area: float) -> DepositedMetal:
     """Deposited metal of an area, as carbon steel."""
     return DepositedMetal(float(deposition.mass_per_length(rho=deposition.STEEL, A=area)))
-
-
-def deposited(area: float, units: Units) -> dict[str, Any]:
-    """Deposited metal of an area as it is sent."""
-    return wire(deposited_metal(area), units.system)
 
 
 def opening(form: GrooveForm, angle: float, depth: float) -> float:

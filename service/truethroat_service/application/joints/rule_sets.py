@@ -10,7 +10,7 @@ from typing import Any
 from ...engine.formula import Source
 from ...engine.numeric import Real
 from ...engine.rounding import SAME
-from ...engine.rule_set import Correlation, FitUp, Limit, MetalRules, RuleSet, Scope
+from ...engine.rule_set import Correlation, FitUp, GrooveOptions, Limit, MetalRules, RuleSet, Scope
 from ...engine.units import KSI
 from ...practice import thin_part
 from ...standards import (
@@ -32,7 +32,7 @@ from ...standards.din_en_1993_1_8_na import na_4_5_2_throat
 from ...standards.en_1993_1_1_2005 import rules as en_parts
 from ...standards.en_1993_1_1_2005 import s6_2_plate_resistance
 from ...standards.en_1993_1_4_2006 import s5_1_partial_factors, s6_3_welds
-from ...standards.en_1993_1_8_2005 import parameters, s4_1_scope
+from ...standards.en_1993_1_8_2005 import parameters, s4_1_scope, s4_7_butt_welds
 from ...standards.en_1993_1_8_2005 import rules as en
 from ...standards.en_1993_1_8_2005.fillet_options import en_options
 from ...standards.en_1993_1_8_2005.groove_rules import EnGrooveWeld
@@ -115,6 +115,24 @@ _THIN_PART_SCOPE = Scope(
 )
 
 
+_AISC_GROOVES = GrooveOptions(
+    details="AWS D1.1:2020",
+    bearing=aisc_360_22.clause("Table J2.5, J1.4"),
+    full=aisc_360_22.clause("Table J2.5, complete penetration"),
+    one_sided=aws_d1_1_2020.clause("eccentricity of one-sided grooves", "from memory"),
+    proven=Limit("only for a mechanized, automatic or robotic root pass made as tested", aisc_360_22.clause("J2.1a")),
+    backing=Limit("notch-tough (20 ft-lb at 40 F)", aisc_360_22.clause("J2.6")),
+)
+_EN_GROOVES = GrooveOptions(
+    details="ISO 9692-1:2013",
+    by_form=True,
+    full=s4_7_butt_welds.FULL_PENETRATION,
+    partial=s4_7_butt_welds.PARTIAL_PENETRATION,
+    tee_butt=s4_7_butt_welds.TEE,
+    one_sided=en_1993_1_8_2005.clause("4.12", "from memory"),
+)
+
+
 def _limits(scope: Scope) -> tuple[Limit, ...]:
     """Limits of a scope, in words."""
     every = (
@@ -168,12 +186,14 @@ def _aisc(method: Method) -> Callable[[str, str, Parameters], RuleSet]:
             quality="aws-d1-1-2020",
             metals=MetalRules(
                 filler="E70",
+                matched_by_group=True,
                 hollow_ends=aisc_360_22.clause("J2.4(a)(2)"),
                 design_walls=frozenset(b4_2_design_wall.NOMINAL),
             ),
             root_loss=s4_4_skewed_fillets.root_loss,
             parameters=values,
             options=aisc_options(method),
+            grooves=_AISC_GROOVES,
         )
 
     return build
@@ -246,6 +266,8 @@ def _en(steels: _Steels, *, directional: bool) -> Callable[[str, str, Parameters
             metals=steels.metals,
             parameters=values,
             options=en_options(directional, values["gamma_m2"], {"din-na": _din_least_throat}),
+            grooves=_EN_GROOVES,
+            size_by="throat",
         )
 
     return build
@@ -273,6 +295,7 @@ def _aluminium(rule_set_id: str, title: str, values: Parameters) -> RuleSet:
             softened=s6_1_6_heat_affected_zone.softened,
         ),
         parameters=values,
+        size_by="throat",
     )
 
 

@@ -13,7 +13,6 @@ from ...engine.numeric import Column
 from ...engine.rounding import at_least, at_most, up
 from ...engine.rule_set import RuleSet, WeldLoad, WeldMetal
 from ...engine.section import equal_leg, equal_leg_throat
-from ...engine.units import INCH
 from ...practice import load_deformation, weld_lines
 from ...practice.load_deformation import LesikKennedy
 from ...practice.weld_patterns import columns, length
@@ -25,8 +24,18 @@ from ..core.faults import Faults
 from ..core.remarks import Remarks
 from ..core.units import Units
 from ..joints import filler_matching
+from ..joints.fillets import fillet_size_of, usual_step
 from ..joints.metals import EN_1993_1_8, Part, metals
 from ..joints.rule_sets import chosen
+from .answer import (
+    AlongAxes,
+    CentroidLoad,
+    GroupPlace,
+    GroupPoint,
+    GroupProperties,
+    GroupStrength,
+    WeldGroupAnswer,
+)
 from .request import GroupLoad, Vector, WeldGroupRequest
 
 ALONG_AN_ARC = 181
@@ -39,21 +48,23 @@ RIGHT_ANGLE = pi / 2
 
 
 @dataclass(frozen=True, slots=True)
-class _Found:
+class _NeededThroat:
     """Throat needed, the force per length it answers to, and where."""
 
     throat: float
     force_per_length: float
-    critical: dict[str, Any] | None
-    points: list[dict[str, Any]]
-    centre: dict[str, Any] | None
+    critical: GroupPoint | None = None
+    points: tuple[GroupPoint, ...] = ()
+    centre: GroupPlace | None = None
 
 
-def weld_group(request: WeldGroupRequest) -> Answered[dict[str, Any]]:
-    """Answer a request for a weld group; raises ``Refused`` with every fault found."""
+def weld_group(request: WeldGroupRequest) -> Answered[WeldGroupAnswer]:
+    """Lines of weld under any force and moment.
+
+    Lengths are in mm, forces in N, moments in N mm, angles in rad. Raises ``Refused`` with every fault found.
+    """
     units = Units(request.common.units)
-    remarks = Remarks(units)
-    faults = Faults(units)
+    remarks, faults = Remarks(units), Faults(units)
     with working() as sheet:
         rules, beta_w = chosen(request.rule_set, request.parameters, faults)
         if any(not length(piece) for piece in request.group):
@@ -64,19 +75,17 @@ def weld_group(request: WeldGroupRequest) -> Answered[dict[str, Any]]:
         shape = line_group.properties(pieces)
         load = _about_centroid(request, shape)
         _check(request, rules, load, shape, faults)
-        found_metals = metals(rules, request.parts, request.filler, beta_w, None, faults, remarks)
+        of_parts = metals(rules, request.parts, request.filler, beta_w, None, faults, remarks)
         faults.refuse()
-        if rules.family == "aisc":
-            filler_matching.remark_on_fillets(request.parts, request.filler, None, remarks)
+        filler_matching.remark_on_fillets(rules, request.parts, request.filler, None, remarks)
         request = _filled(request, rules)
         # An elastic resultant says nothing of how the welds strain together, so no directional increase goes with it.
-        metal = replace(found_metals.weld, compatible=False)
+        metal = replace(of_parts.weld, compatible=False)
         if request.method == "elastic":
-            found = _elastic(pieces, shape, load, rules, metal, units)
+            needed = _elastic(pieces, shape, load, rules, metal)
         else:
-            found = _centre(pieces, shape, load, rules, metal, units, faults)
-            faults.refuse()
-        result, verdict = _sized(request, rules, found, load, shape, units, remarks)
+            needed = _centre(pieces, shape, load, rules, metal, faults)
+        answer, verdict = _sized(request, rules, needed, load, shape, remarks)
         _remark(request, rules, remarks)
     return answered(
         "weld_group",
@@ -84,7 +93,7 @@ def weld_group(request: WeldGroupRequest) -> Answered[dict[str, Any]]:
         sheet,
         remarks,
         verdict,
-        {"properties": _properties(shape, units), "load_per_group": _dumped(load, units), **result},
+        answer,
         rule_set=rules.id,
         parameters=rules.parameters,
     )
@@ -117,11 +126,11 @@ def _check(request: WeldGroupRequest, rules: RuleSet, load: GroupLoad, shape: Pr
         faults.inconsistent("#/load", "every force and moment is zero; give the one that acts")
         return
     if request.method == "instantaneous-centre":
-        if rules.family != "aisc":
+        if not rules.options.instantaneous_centre:
             faults.out_of_scope(
                 "#/method", f"{rules.id} has no instantaneous-centre method; it belongs to the AISC rule sets"
             )
-        if rules.family == "aisc" and any(_is_hollow(part) for part in request.parts):
+        elif any(_is_hollow(part) for part in request.parts):
             faults.out_of_scope(
                 "#/method",
                 "the instantaneous centre rests on the directional increase, which the end of a rectangular hollow"
@@ -147,10 +156,8 @@ def _is_hollow(part: Part) -> bool:
 
 def _filled(request: WeldGroupRequest, rules: RuleSet) -> WeldGroupRequest:
     """Request with the defaults that hang on its rule set and units."""
-    size_by = request.size_by or ("throat" if rules.family == "en" else "leg")
-    step = request.size_step
-    if step is None:
-        step = INCH / 16 if request.common.units == "us" else 0.5 if size_by == "throat" else 1.0
+    size_by = request.size_by or rules.size_by
+    step = request.size_step or usual_step(request.common.units, size_by)
     return replace(request, size_by=size_by, size_step=step)
 
 
@@ -170,9 +177,7 @@ def _slopes(load: GroupLoad, shape: Properties) -> tuple[float, float] | None:
     return float(slopes[0]), float(slopes[1])
 
 
-def _elastic(
-    pieces: Pieces, shape: Properties, load: GroupLoad, rules: RuleSet, metal: WeldMetal, units: Units
-) -> _Found:
+def _elastic(pieces: Pieces, shape: Properties, load: GroupLoad, rules: RuleSet, metal: WeldMetal) -> _NeededThroat:
     """Throat by the elastic line method: the greatest need of all ends, and of all of every arc."""
     points = line_group.even_points(pieces, ALONG_AN_ARC if bool(pieces.arcs.any()) else 2)
     x, y = points.x[0] - shape.x[0], points.y[0] - shape.y[0]
@@ -184,8 +189,8 @@ def _elastic(
         at_worst = _forces(float(x[worst]), float(y[worst]), shape, load)
         throat = float(_needed(at_worst, float(points.axis[0][worst]), rules, metal))
     ends = range(x.size) if x.size <= 2 * len(pieces.x_1[0]) else [worst]
-    listed = [_point(points, forces, index, units) for index in ends]
-    return _Found(throat, float(at_worst[3]), _point(points, forces, worst, units), listed, None)
+    listed = tuple(_point(points, forces, index) for index in ends)
+    return _NeededThroat(throat, float(at_worst[3]), _point(points, forces, worst), listed)
 
 
 def _forces(x: Any, y: Any, shape: Properties, load: GroupLoad) -> tuple[Any, Any, Any, Any]:
@@ -215,19 +220,15 @@ def _needed(forces: tuple[Any, Any, Any, Any], axis: Any, rules: RuleSet, metal:
     return np.maximum(one, other)
 
 
-def _point(points: Points, forces: tuple[Any, Any, Any, Any], index: int, units: Units) -> dict[str, Any]:
-    """Place and force per length of one point, as an answer shows it."""
+def _point(points: Points, forces: tuple[Any, Any, Any, Any], index: int) -> GroupPoint:
+    """Place and force per length of one point."""
     f_x, f_y, f_z, resultant = (np.broadcast_to(force, points.x[0].shape) for force in forces)
-    return {
-        "x": units.length(float(points.x[0][index])),
-        "y": units.length(float(points.y[0][index])),
-        "force": {
-            "x": units.force_per_length(float(f_x[index])),
-            "y": units.force_per_length(float(f_y[index])),
-            "z": units.force_per_length(float(f_z[index])),
-        },
-        "resultant": units.force_per_length(float(resultant[index])),
-    }
+    return GroupPoint(
+        x=float(points.x[0][index]),
+        y=float(points.y[0][index]),
+        force=AlongAxes(float(f_x[index]), float(f_y[index]), float(f_z[index])),
+        resultant=float(resultant[index]),
+    )
 
 
 def _centre(
@@ -236,10 +237,9 @@ def _centre(
     load: GroupLoad,
     rules: RuleSet,
     metal: WeldMetal,
-    units: Units,
     faults: Faults,
-) -> _Found:
-    """Throat by the instantaneous-centre method."""
+) -> _NeededThroat:
+    """Throat by the instantaneous-centre method; raises ``Refused`` where no centre is found."""
     assert rules.weld is not None  # noqa: S101 - as above
     placed = line_group.gauss_points(pieces)
     points = replace(placed, x=placed.x - shape.x[:, None], y=placed.y - shape.y[:, None])
@@ -248,7 +248,7 @@ def _centre(
     found = instantaneous_centre.solve(points, rho, in_plane, LesikKennedy())
     if not bool(found.converged[0]):
         faults.out_of_scope("#/load", 'no instantaneous centre was found for this load; use method "elastic"')
-        return _Found(0.0, 0.0, None, [], None)
+        faults.refuse()
     with about("bit of weld at its limit"):
         theta = float(found.worst_angle[0])
         limit = load_deformation.at_rupture(theta=theta)
@@ -260,24 +260,23 @@ def _centre(
     x, y = float(found.centre_x[0] + shape.x[0]), float(found.centre_y[0] + shape.y[0])
     # A centre on an axis of symmetry is found to the last bits of a float.
     x, y = (0.0 if abs(place) < NEGLIGIBLE * float(rho[0]) else place for place in (x, y))
-    centre = {"x": units.length(x), "y": units.length(y)} if isfinite(x) and isfinite(y) else None
-    return _Found(throat, per_length, None, [], centre)
+    return _NeededThroat(throat, per_length, centre=GroupPlace(x, y) if isfinite(x) and isfinite(y) else None)
 
 
 def _sized(
     request: WeldGroupRequest,
     rules: RuleSet,
-    found: _Found,
+    needed: _NeededThroat,
     load: GroupLoad,
     shape: Properties,
-    units: Units,
     remarks: Remarks,
-) -> tuple[dict[str, Any], Verdict]:
+) -> tuple[WeldGroupAnswer, Verdict]:
     """Sizes, and the strength at the size asked about or specified."""
+    units = remarks.units
     assert rules.weld is not None and request.size_step is not None  # noqa: S101 - as above, and filled in before
     thinner = min(part.thickness for part in request.parts)
     minimum, minimum_source = rules.weld.minimum_leg(thinner, RIGHT_ANGLE)
-    required = float(equal_leg(a=found.throat, psi=RIGHT_ANGLE))
+    required = float(equal_leg(a=needed.throat, psi=RIGHT_ANGLE))
     unrounded = max(required, float(minimum))
     if request.size_by == "throat":
         throat = float(up(equal_leg_throat(z=unrounded, psi=RIGHT_ANGLE), request.size_step))
@@ -317,47 +316,42 @@ def _sized(
     if not at_most(minimum, leg):
         remarks.because(f"The least leg is {units.text(float(minimum))} ({minimum_source}).")
 
-    def size(value: float, source: str) -> dict[str, Any]:
-        across = float(equal_leg_throat.body(z=value, psi=RIGHT_ANGLE))
-        return {"leg": units.length(value), "throat": units.length(across), "source": source}
-
-    return {
-        "method": request.method,
-        "critical": found.critical,
-        "points": found.points,
-        "centre": found.centre,
-        "required": size(required, f"{rules.id}, weld metal"),
-        "minimum": size(float(minimum), str(minimum_source)),
-        "specify": size(specified, f"rounded up to the next {units.text(request.size_step)}") if reached else None,
-        "utilisation": required / counted if counted else None,
-        "strength": {
-            "factor": factor,
-            "force": units.force(force * request.count * factor),
-            "moment": units.moment(abs(load.moment.z) * request.count * factor),
-        },
-        "equivalent_force": units.force_per_length(found.force_per_length),
-        "efficiency": force / (found.force_per_length * float(shape.length[0])),
-    }, verdict
+    force_per_length = needed.force_per_length
+    answer = WeldGroupAnswer(
+        properties=_properties(shape),
+        load_per_group=CentroidLoad(_along_axes(load.force), _along_axes(load.moment)),
+        method=request.method,
+        critical=needed.critical,
+        points=needed.points,
+        centre=needed.centre,
+        required=fillet_size_of(required, RIGHT_ANGLE, f"{rules.id}, weld metal"),
+        minimum=fillet_size_of(float(minimum), RIGHT_ANGLE, str(minimum_source)),
+        specify=fillet_size_of(specified, RIGHT_ANGLE, f"rounded up to the next {units.text(request.size_step)}")
+        if reached
+        else None,
+        utilisation=required / counted if counted else None,
+        strength=GroupStrength(factor, force * request.count * factor, abs(load.moment.z) * request.count * factor),
+        equivalent_force=force_per_length,
+        efficiency=force / (force_per_length * float(shape.length[0])),
+    )
+    return answer, verdict
 
 
-def _properties(shape: Properties, units: Units) -> dict[str, Any]:
-    """Properties of one group, as an answer shows them."""
-    return {
-        "length": units.length(float(shape.length[0])),
-        "centroid": {"x": units.length(float(shape.x[0])), "y": units.length(float(shape.y[0]))},
-        "i_x": units.line_second_moment(float(shape.i_x[0])),
-        "i_y": units.line_second_moment(float(shape.i_y[0])),
-        "i_xy": units.line_second_moment(float(shape.i_xy[0])),
-        "j": units.line_second_moment(float(shape.j[0])),
-    }
+def _properties(shape: Properties) -> GroupProperties:
+    """Properties of one group."""
+    return GroupProperties(
+        length=float(shape.length[0]),
+        centroid=GroupPlace(float(shape.x[0]), float(shape.y[0])),
+        i_x=float(shape.i_x[0]),
+        i_y=float(shape.i_y[0]),
+        i_xy=float(shape.i_xy[0]),
+        j=float(shape.j[0]),
+    )
 
 
-def _dumped(load: GroupLoad, units: Units) -> dict[str, Any]:
-    """Load of one group through its centroid, as an answer shows it."""
-    return {
-        "force": {axis: units.force(getattr(load.force, axis)) for axis in ("x", "y", "z")},
-        "moment": {axis: units.moment(getattr(load.moment, axis)) for axis in ("x", "y", "z")},
-    }
+def _along_axes(vector: Vector) -> AlongAxes:
+    """Vector of the answer."""
+    return AlongAxes(vector.x, vector.y, vector.z)
 
 
 def _remark(request: WeldGroupRequest, rules: RuleSet, remarks: Remarks) -> None:
@@ -365,7 +359,7 @@ def _remark(request: WeldGroupRequest, rules: RuleSet, remarks: Remarks) -> None
     remarks.caution(
         "parts-not-checked", "The parts beside the welds are not checked here, nor is the lever that brings the load."
     )
-    if request.method == "elastic" and rules.family == "aisc":
+    if request.method == "elastic" and rules.options.instantaneous_centre:
         remarks.caution(
             "elastic-method",
             "The elastic method takes no directional increase and is far below the instantaneous-centre method for"

@@ -121,6 +121,7 @@ def aisc_options(method: Method) -> FilletOptions:
         intermittent=AiscIntermittent(),
         concentric=AiscConcentric(),
         tension_member=AiscTensionMember(method),
+        instantaneous_centre=True,
         penetration=Note(
             "proven-penetration",
             "Proven penetration counts only for a mechanized, automatic or robotic root pass at the tested current"

@@ -3,13 +3,11 @@
 Answers are open: a client must pass over fields it does not know.
 """
 
-from . import common, groove_size, weld_group, as_welded, joint_plan
+from . import as_welded, common, joint_plan
 from .shapes import Json
 
 COMPONENTS: dict[str, Json] = {
     **common.COMPONENTS,
-    **groove_size.COMPONENTS,
-    **weld_group.COMPONENTS,
     **as_welded.COMPONENTS,
     **joint_plan.COMPONENTS,
 }
