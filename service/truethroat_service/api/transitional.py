@@ -4,10 +4,7 @@ from types import SimpleNamespace
 
 from ..application.as_welded import as_welded
 from ..application.as_welded.examples import EXAMPLES as AS_WELDED
-from ..application.joint_plan import joint_plan
-from ..application.joint_plan.examples import EXAMPLES as JOINT_PLAN
 from .schemas.as_welded import AsWeldedSchema
-from .schemas.joint_plan import JointPlanSchema
 
 TRANSITIONAL = (
     SimpleNamespace(
@@ -21,17 +18,5 @@ TRANSITIONAL = (
             answer="AsWeldedAnswer",
         ),
         schema=AsWeldedSchema(),
-    ),
-    SimpleNamespace(
-        capability=SimpleNamespace(
-            use_case=joint_plan,
-            operation="joint_plan",
-            path="joint-plan",
-            meaning="Every way to make one joint, sized, costed and ranked, with what is refused and why.",
-            summary="Every way to make one joint, ranked.",
-            examples=JOINT_PLAN,
-            answer="JointPlanAnswer",
-        ),
-        schema=JointPlanSchema(),
     ),
 )

@@ -23,6 +23,8 @@ from .groove_size import groove_size
 from .groove_size.examples import EXAMPLES as GROOVE_SIZE
 from .heat import heat
 from .heat.examples import EXAMPLES as HEAT
+from .joint_plan import joint_plan
+from .joint_plan.examples import EXAMPLES as JOINT_PLAN
 from .weld_group import weld_group
 from .weld_group.examples import EXAMPLES as WELD_GROUP
 
@@ -74,5 +76,6 @@ CAPABILITIES = (
     Capability(distortion, "How a joint shrinks and turns when welded.", DISTORTION),
     Capability(crack_risk, "How likely a pass is to crack.", CRACK_RISK),
     Capability(heat, "Heat of a pass and what it does to the steel.", HEAT),
+    Capability(joint_plan, "Every way to make one joint, ranked.", JOINT_PLAN),
 )
 """Everything that can be asked, in the order of the document."""

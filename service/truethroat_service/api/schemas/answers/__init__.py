@@ -3,11 +3,10 @@
 Answers are open: a client must pass over fields it does not know.
 """
 
-from . import as_welded, common, joint_plan
+from . import common, as_welded
 from .shapes import Json
 
 COMPONENTS: dict[str, Json] = {
     **common.COMPONENTS,
     **as_welded.COMPONENTS,
-    **joint_plan.COMPONENTS,
 }
