@@ -127,6 +127,19 @@ def test_what_an_estimate_is_refused_for(service: Exchange, case: str) -> None:
     assert detail
 
 
+@pytest.mark.parametrize(
+    ("units", "thickness", "text"),
+    [("us", ["2 in", "1/4 in"], "2 and 1/4 in"), ("metric", ["50.8 mm", "6.35 mm"], "50.8 and 6.35 mm")],
+)
+def test_planes_that_do_not_meet_are_measured_in_the_units_asked_for(
+    service: Exchange, units: str, thickness: list[str], text: str
+) -> None:
+    """The refusal repeats both thicknesses as the request has them, in its own units alone."""
+    shape = {**CORNER, "thickness": thickness, "angle": "120 deg", "fill": "sharp"}
+    [(_, _, detail)] = service.faults(ESTIMATE, {**shaped(shape), "units": units})
+    assert detail.endswith(f"sides of {text}")
+
+
 def test_sides_that_meet_go_through(service: Exchange) -> None:
     """Two depths that add up to the thickness leave no land: the gap is filled through, and the far side gouged."""
     meeting = {**DOUBLE, "root_gap": "2 mm", "back_gouge": {"depth": "3 mm", "width": "6 mm"}}

@@ -24,7 +24,7 @@ from truethroat_service.application.distortion.request import (
     Lap,
     Member,
     Tee,
-    Tolerances,
+    WeldingTolerances,
 )
 
 QUANTITIES = ("transverse", "longitudinal", "angular", "edge_lift", "bowing")
@@ -92,7 +92,7 @@ def _methods(band: dict[str, Any]) -> dict[str, float]:
 @given(request=requests())
 def test_a_band_holds_every_method(request: DistortionRequest) -> None:
     """Low and high are the least and greatest method; without a method there are no ends, and a reason."""
-    answer = distortion(request)
+    answer = distortion(request).wire()
     for name in QUANTITIES:
         band = answer[name]
         values = _methods(band).values()
@@ -110,8 +110,8 @@ def test_a_band_holds_every_method(request: DistortionRequest) -> None:
 def test_units_change_nothing_but_the_figures(request: DistortionRequest) -> None:
     """Answered in inches, every length is the same length, and the request has the same fingerprint."""
     request = replace(request, size_step=1.0)
-    metric = distortion(request)
-    inches = distortion(replace(request, common=Common(units="us")))
+    metric = distortion(request).wire()
+    inches = distortion(replace(request, common=Common(units="us"))).wire()
     assert metric["provenance"] == inches["provenance"]
     for name in ("transverse", "longitudinal", "edge_lift", "bowing"):
         for one, other in zip(metric[name]["methods"], inches[name]["methods"], strict=True):
@@ -125,7 +125,10 @@ def test_a_flange_turns_with_leg_to_the_1_3(request: DistortionRequest, factor: 
     joint = request.joint
     assert isinstance(joint, Tee)
     assume(factor * joint.leg <= joint.thickness)
-    small, large = distortion(request), distortion(replace(request, joint=replace(joint, leg=factor * joint.leg)))
+    small, large = (
+        distortion(request).wire(),
+        distortion(replace(request, joint=replace(joint, leg=factor * joint.leg))).wire(),
+    )
     for name in ("angular", "edge_lift"):
         ratio = _methods(large[name])["flange"] / _methods(small[name])["flange"]
         assert ratio == pytest.approx(factor**1.3)
@@ -135,7 +138,7 @@ def test_a_flange_turns_with_leg_to_the_1_3(request: DistortionRequest, factor: 
 @given(request=requests(st.one_of(tees(), LAPS)))
 def test_steps_over_cost_metal_by_the_square_and_give_strength_by_themselves(request: DistortionRequest) -> None:
     """Metal ratio is never shown as strength ratio: one is the other's square."""
-    ways = [way for way in distortion(request)["alternatives"] if way["do"] == "over"]
+    ways = [way for way in distortion(request).wire()["alternatives"] if way["do"] == "over"]
     assert [way["steps"] for way in ways] == [1, 2, 3]
     for way in ways:
         assert way["metal_ratio"] == pytest.approx(way["strength_ratio"] ** 2)
@@ -147,7 +150,7 @@ def test_steps_over_cost_metal_by_the_square_and_give_strength_by_themselves(req
 def test_alternatives_are_what_asking_for_them_answers(request: DistortionRequest) -> None:
     """Each alternative's band is that of the joint so changed, asked for by itself."""
     joint = request.joint
-    for way in distortion(request)["alternatives"]:
+    for way in distortion(request).wire()["alternatives"]:
         changed: Joint | None = None
         if way["do"] == "over" and not isinstance(joint, Butt):
             changed = replace(joint, leg=mm(way["leg"]))
@@ -160,7 +163,7 @@ def test_alternatives_are_what_asking_for_them_answers(request: DistortionReques
             changed = replace(joint, weld=replace(joint.weld, groove=form), runs=None)  # type: ignore[arg-type]
         if changed is None:
             continue
-        asked = distortion(replace(request, joint=changed))
+        asked = distortion(replace(request, joint=changed)).wire()
         for name in QUANTITIES:
             if way[name] is None:
                 assert asked[name]["low"] is None
@@ -172,8 +175,8 @@ def test_alternatives_are_what_asking_for_them_answers(request: DistortionReques
 @given(request=requests(), factor=st.sampled_from([0.5, 0.8, 1.25, 3.0]))
 def test_calibration_moves_every_method_alike(request: DistortionRequest, factor: float) -> None:
     """What the shop measured over the methods is a factor on each, in the alternatives too."""
-    plain = distortion(request)
-    tuned = distortion(replace(request, calibration=Calibration(transverse=factor)))
+    plain = distortion(request).wire()
+    tuned = distortion(replace(request, calibration=Calibration(transverse=factor))).wire()
     for one, other in zip(plain["transverse"]["methods"], tuned["transverse"]["methods"], strict=True):
         assert _value(other["value"]) == pytest.approx(factor * _value(one["value"]))
     for one, other in zip(plain["alternatives"], tuned["alternatives"], strict=True):
@@ -191,13 +194,13 @@ def test_calibration_moves_every_method_alike(request: DistortionRequest, factor
 )
 def test_a_class_is_kept_by_the_upper_end(request: DistortionRequest, across: float, asked: Any) -> None:
     """The class told is the tightest whose tolerance the upper end keeps; the verdict goes by the one asked for."""
-    answer = distortion(replace(request, iso_13920=Tolerances(linear_class=asked, across=across)))
+    answer = distortion(replace(request, iso_13920=WeldingTolerances(linear_class=asked, across=across))).wire()
     (check,) = answer["iso_13920"]
     assert check["value"] == answer["transverse"]["high"]
     kept = [entry["class"] for entry in check["classes"] if mm(entry["tolerance"]) >= mm(check["value"]) * (1 - 1e-9)]
     assert check["keeps"] == (kept[0] if kept else None)
     assert answer["verdict"] == ("within-tolerance" if asked in kept else "out-of-tolerance")
-    unasked = distortion(replace(request, iso_13920=Tolerances(across=across)))
+    unasked = distortion(replace(request, iso_13920=WeldingTolerances(across=across))).wire()
     assert (unasked["verdict"], unasked["iso_13920"][0]["verdict"]) == ("estimated", None)
 
 
@@ -205,19 +208,21 @@ def test_a_small_section_is_left_out_of_the_heat_methods() -> None:
     """0.2 x 3 kJ/mm is 600 kN: on 2500 mm2 240 MPa, over the 235 MPa of the softest structural steel, on 2600 231."""
     joint = Butt("butt", 12.0, Groove("by-area", area=50.0))
     small = DistortionRequest(joint, length=1000.0, member=Member(2500.0), heat_input=3.0)
-    assert "tendon-force" not in _methods(distortion(small)["longitudinal"])
+    assert "tendon-force" not in _methods(distortion(small).wire()["longitudinal"])
     large = replace(small, member=Member(2600.0))
     # 600000/2600 MPa over 210000 MPa, on a metre.
-    assert _methods(distortion(large)["longitudinal"])["tendon-force"] == pytest.approx(600e3 / 2600 / 210e3 * 1000)
+    assert _methods(distortion(large).wire()["longitudinal"])["tendon-force"] == pytest.approx(
+        600e3 / 2600 / 210e3 * 1000
+    )
 
 
 def test_a_bow_that_no_member_takes_is_left_out() -> None:
     """0.005 x 200 x 50 x 3000^2/1e6 = 450 mm, over a tenth of the length; ten times the second moment makes it 45."""
     joint = Butt("butt", 12.0, Groove("by-area", area=200.0))
     request = DistortionRequest(joint, length=3000.0, member=Member(5000.0, 1e6, 50.0))
-    assert _methods(distortion(request)["bowing"]) == {}
+    assert _methods(distortion(request).wire()["bowing"]) == {}
     stiff = replace(request, member=Member(5000.0, 1e7, 50.0))
-    assert _methods(distortion(stiff)["bowing"]) == {"by-metal": pytest.approx(45.0)}
+    assert _methods(distortion(stiff).wire()["bowing"]) == {"by-metal": pytest.approx(45.0)}
 
 
 def test_a_double_v_is_no_better_than_its_first_side() -> None:
@@ -226,23 +231,23 @@ def test_a_double_v_is_no_better_than_its_first_side() -> None:
     12 mm, no land: each side 6 mm deep, 6 tan 30 to each side: 0.1 x 6.928/6 = 0.11547 rad = 6.616 deg.
     """
     weld = Groove("double-v", 2.0, groove_angle=pi / 3)
-    band = distortion(DistortionRequest(Butt("butt", 12.0, weld)))["angular"]
+    band = distortion(DistortionRequest(Butt("butt", 12.0, weld))).wire()["angular"]
     assert _methods(band) == {"sides-in-turn": 0.0, "first-side-alone": pytest.approx(6.616, abs=1e-3)}
 
 
 def test_one_method_is_told() -> None:
     """A band of one method is no band, and says so; two equal welds of heat are told to be added up."""
     request = DistortionRequest(Tee("tee", 12.0, 6.0, sides=2), length=1000.0, member=Member(5000.0), heat_input=1.0)
-    codes = {caution["code"] for caution in distortion(request)["cautions"]}
+    codes = {caution["code"] for caution in distortion(request).wire()["cautions"]}
     assert codes >= {"estimate-for-planning", "rough-estimate", "one-method", "heat-of-one-run", "left-free"}
     assert "runs" not in codes
     runs = replace(request, joint=Tee("tee", 12.0, 6.0, runs=3))
-    assert "runs" in {caution["code"] for caution in distortion(runs)["cautions"]}
+    assert "runs" in {caution["code"] for caution in distortion(runs).wire()["cautions"]}
 
 
 def test_nothing_to_hold_a_class_against_is_refused() -> None:
     """A lap has no method for angles, so a shorter leg cannot be held against anything."""
-    request = DistortionRequest(Lap("lap", 10.0, 6.0), iso_13920=Tolerances(shorter_leg=300.0))
+    request = DistortionRequest(Lap("lap", 10.0, 6.0), iso_13920=WeldingTolerances(shorter_leg=300.0))
     with pytest.raises(Refused) as caught:
         distortion(request)
     assert [fault.pointer for fault in caught.value.faults] == ["#/iso_13920/shorter_leg"]

@@ -12,7 +12,6 @@ from hypothesis import strategies as st
 from truethroat_service.application.core.answers import Common
 from truethroat_service.application.filler_quantity import filler_quantity
 from truethroat_service.application.filler_quantity.request import (
-    Arc,
     Bead,
     Deposition,
     Electrode,
@@ -20,6 +19,7 @@ from truethroat_service.application.filler_quantity.request import (
     Price,
     Prices,
     Weld,
+    WeldingArc,
 )
 from truethroat_service.application.joints.weld_sections import Fillet, PlainArea
 
@@ -65,7 +65,7 @@ def ends(span: dict[str, Any]) -> tuple[float, float]:
 @given(listed=st.lists(welds(), min_size=1, max_size=6))
 def test_totals_are_the_sum_of_the_rows(listed: list[Weld]) -> None:
     """Every total is the sum over the welds and over the groups, and no least is above its most."""
-    answer = filler_quantity(FillerQuantityRequest(tuple(listed), PRICES))
+    answer = filler_quantity(FillerQuantityRequest(tuple(listed), PRICES)).wire()
     totals, rows, groups = answer["totals"], answer["welds"], answer["groups"]
     for parts in (rows, groups):
         assert totals["deposited"]["value"] == pytest.approx(sum(part["deposited"]["value"] for part in parts))
@@ -88,8 +88,8 @@ def test_totals_are_the_sum_of_the_rows(listed: list[Weld]) -> None:
 def test_order_does_not_matter(listed: list[Weld], data: st.DataObject) -> None:
     """However the welds are listed, totals and groups are the same to the last bit, and each weld has its own row."""
     other = data.draw(st.permutations(range(len(listed))))
-    one = filler_quantity(FillerQuantityRequest(tuple(listed), PRICES))
-    two = filler_quantity(FillerQuantityRequest(tuple(listed[index] for index in other), PRICES))
+    one = filler_quantity(FillerQuantityRequest(tuple(listed), PRICES)).wire()
+    two = filler_quantity(FillerQuantityRequest(tuple(listed[index] for index in other), PRICES)).wire()
     assert (one["totals"], one["groups"]) == (two["totals"], two["groups"])
     assert two["welds"] == [one["welds"][index] for index in other]
 
@@ -100,7 +100,7 @@ def test_metal_grows_with_the_leg_squared(weld: Weld, leg: int) -> None:
 
     def of(size: float) -> dict[str, Any]:
         made = replace(weld, shape=Fillet("fillet", (size, size)))
-        row: dict[str, Any] = filler_quantity(FillerQuantityRequest((made,), PRICES))["welds"][0]
+        row: dict[str, Any] = filler_quantity(FillerQuantityRequest((made,), PRICES)).wire()["welds"][0]
         return row
 
     small, large = of(leg), of(2.0 * leg)
@@ -114,7 +114,7 @@ def test_metal_grows_with_the_leg_squared(weld: Weld, leg: int) -> None:
 def test_many_equal_welds_are_one_long_one(weld: Weld) -> None:
     """So many welds of a length take what one of the whole length takes."""
     one = replace(weld, count=1, length=weld.length * weld.count)
-    several, whole = (filler_quantity(FillerQuantityRequest((made,)))["totals"] for made in (weld, one))
+    several, whole = (filler_quantity(FillerQuantityRequest((made,))).wire()["totals"] for made in (weld, one))
     assert several["deposited"]["value"] == pytest.approx(whole["deposited"]["value"])
     assert several["length"]["value"] == pytest.approx(whole["length"]["value"])
 
@@ -123,7 +123,8 @@ def test_many_equal_welds_are_one_long_one(weld: Weld) -> None:
 def test_units_only_change_how_it_is_told(weld: Weld) -> None:
     """The same estimate in pounds: 0.45359237 kg, 0.3048 m, by definition; hours and money do not change."""
     metric, us = (
-        filler_quantity(FillerQuantityRequest((weld,), PRICES, Common(units=units))) for units in ("metric", "us")
+        filler_quantity(FillerQuantityRequest((weld,), PRICES, Common(units=units))).wire()
+        for units in ("metric", "us")
     )
     assert metric["totals"]["deposited"]["value"] == pytest.approx(us["totals"]["deposited"]["value"] * 0.45359237)
     assert ends(metric["totals"]["gas"]) == pytest.approx([end * 0.3048**3 for end in ends(us["totals"]["gas"])])
@@ -136,7 +137,7 @@ def test_units_only_change_how_it_is_told(weld: Weld) -> None:
 def test_what_is_told_narrows_the_band(weld: Weld) -> None:
     """A figure inside the band of a process gives an estimate inside that of the band."""
     free = replace(weld, efficiency=None, deposition=None, operator_factor=None)
-    row = filler_quantity(FillerQuantityRequest((free,)))["welds"][0]
+    row = filler_quantity(FillerQuantityRequest((free,))).wire()["welds"][0]
     rests = row["rests_on"]
     told = replace(
         free,
@@ -144,7 +145,7 @@ def test_what_is_told_narrows_the_band(weld: Weld) -> None:
         deposition=Deposition(rests["deposition_rate"]["least"]["value"] / HOUR),
         operator_factor=rests["operator_factor"]["most"],
     )
-    inside = filler_quantity(FillerQuantityRequest((told,)))["welds"][0]
+    inside = filler_quantity(FillerQuantityRequest((told,))).wire()["welds"][0]
     for name in ("consumable", "arc_time", "working_time"):
         low, high = ends(inside[name])
         assert low == high
@@ -153,7 +154,7 @@ def test_what_is_told_narrows_the_band(weld: Weld) -> None:
 
 def row_of(weld: Weld, prices: Prices | None = None) -> dict[str, Any]:
     """Estimate of one weld."""
-    made: dict[str, Any] = filler_quantity(FillerQuantityRequest((weld,), prices))["welds"][0]
+    made: dict[str, Any] = filler_quantity(FillerQuantityRequest((weld,), prices)).wire()["welds"][0]
     return made
 
 
@@ -173,7 +174,7 @@ def test_efficiency_is_in_the_wire_and_not_in_the_hours() -> None:
 
 def test_without_a_process_nothing_is_made_up() -> None:
     """Metal is known from the section; what needs a process is null and named."""
-    answer = filler_quantity(FillerQuantityRequest((PLAIN,), PRICES))
+    answer = filler_quantity(FillerQuantityRequest((PLAIN,), PRICES)).wire()
     (row,) = answer["welds"]
     assert row["deposited"]["value"] == pytest.approx(0.19625)
     assert [row[name] for name in (*SPANS, "passes", "energy")] == [None] * 6
@@ -192,7 +193,7 @@ def test_without_a_process_nothing_is_made_up() -> None:
 def test_an_unknown_weld_leaves_no_total() -> None:
     """A sum with an unknown in it is no number; what is known of every weld still is."""
     known = replace(PLAIN, process="GMAW")
-    totals = filler_quantity(FillerQuantityRequest((known, PLAIN)))["totals"]
+    totals = filler_quantity(FillerQuantityRequest((known, PLAIN))).wire()["totals"]
     assert [totals[name] for name in SPANS] == [None] * 4
     assert totals["deposited"]["value"] == pytest.approx(2 * 0.19625)
 
@@ -203,7 +204,7 @@ def test_an_unknown_weld_leaves_no_total() -> None:
 )
 def test_what_a_default_is_made_of_is_named(process: str, code: str) -> None:
     """Each figure the request leaves out is a caution with its source, and stands in the provenance."""
-    answer = filler_quantity(FillerQuantityRequest((replace(PLAIN, process=process),)))
+    answer = filler_quantity(FillerQuantityRequest((replace(PLAIN, process=process),))).wire()
     found = [caution for caution in answer["cautions"] if caution["code"] == code]
     assert found
     assert all(caution["source"] for caution in found)
@@ -214,7 +215,7 @@ def test_what_a_default_is_made_of_is_named(process: str, code: str) -> None:
 def test_cautions_name_welds_once() -> None:
     """A hundred welds of two processes give one caution a figure and process, with the first few numbers."""
     listed = tuple(replace(PLAIN, process=process) for process in ("SMAW", "GMAW") for _ in range(50))
-    cautions = filler_quantity(FillerQuantityRequest(listed))["cautions"]
+    cautions = filler_quantity(FillerQuantityRequest(listed)).wire()["cautions"]
     assert len(cautions) < 20
     (first, second) = [caution["text"] for caution in cautions if caution["code"] == "usual-efficiency"]
     assert first.startswith("Welds 1, 2, 3, 4, 5, 6, 7, 8 and 42 more: ")
@@ -258,7 +259,7 @@ def test_metal_cored_wire_is_another_wire() -> None:
     shares = [(row["rests_on"]["efficiency"]["least"], row["rests_on"]["efficiency"]["most"]) for row in (cored, solid)]
     assert shares == [(0.93, 0.93), (0.88, 0.98)]
     prints = [
-        filler_quantity(FillerQuantityRequest((replace(PLAIN, process=code),)))["provenance"]["fingerprint"]
+        filler_quantity(FillerQuantityRequest((replace(PLAIN, process=code),))).wire()["provenance"]["fingerprint"]
         for code in ("138", "135", "GMAW")
     ]
     assert prints[0] != prints[1] == prints[2]
@@ -266,19 +267,19 @@ def test_metal_cored_wire_is_another_wire() -> None:
 
 def test_energy_of_the_mains() -> None:
     """25 V x 200 A for the 235.5 s of 0.19625 kg at 3 kg/h are 1.1775 MJ of arc, over 0.65 to 0.85 at the meter."""
-    told = replace(PLAIN, process="GMAW", deposition=Deposition(3.0 / HOUR), arc=Arc(25.0, 200.0))
+    told = replace(PLAIN, process="GMAW", deposition=Deposition(3.0 / HOUR), arc=WeldingArc(25.0, 200.0))
     assert ends(row_of(told)["energy"]) == pytest.approx((1.1775 / 3.6 / 0.85, 1.1775 / 3.6 / 0.65))
-    meter = replace(told, arc=Arc(25.0, 200.0, 0.8))
+    meter = replace(told, arc=WeldingArc(25.0, 200.0, 0.8))
     assert ends(row_of(meter)["energy"]) == pytest.approx((1.1775 / 3.6 / 0.8,) * 2)
 
 
 def test_a_stub_is_lost_once() -> None:
     """350 mm sticks with 50 mm stubs at 0.7 of what melts: 0.6 of what is bought, and a caution that says so."""
     stick = replace(PLAIN, process="SMAW", efficiency=0.7, electrode=Electrode(350.0, 50.0))
-    answer = filler_quantity(FillerQuantityRequest((stick,)))
+    answer = filler_quantity(FillerQuantityRequest((stick,))).wire()
     assert answer["welds"][0]["rests_on"]["efficiency"]["least"] == pytest.approx(0.6)
     assert "stub-taken-off" in {caution["code"] for caution in answer["cautions"]}
-    plain = filler_quantity(FillerQuantityRequest((replace(stick, electrode=None),)))
+    plain = filler_quantity(FillerQuantityRequest((replace(stick, electrode=None),))).wire()
     assert plain["welds"][0]["rests_on"]["efficiency"]["least"] == 0.7
     assert "stub-in-efficiency" in {caution["code"] for caution in plain["cautions"]}
 
@@ -294,7 +295,9 @@ def test_marks_and_codes_do_not_change_the_fingerprint() -> None:
     """2F and PB, GMAW and 135 are one, and a mark is no part of the question."""
     one = replace(PLAIN, process="GMAW", position="2F", mark="a")
     two = replace(PLAIN, process="135", position="PB", mark="b")
-    prints = {filler_quantity(FillerQuantityRequest((weld,)))["provenance"]["fingerprint"] for weld in (one, two)}
+    prints = {
+        filler_quantity(FillerQuantityRequest((weld,))).wire()["provenance"]["fingerprint"] for weld in (one, two)
+    }
     assert len(prints) == 1
     assert row_of(one)["mark"] == "a"
 
@@ -313,7 +316,7 @@ def test_a_bead_by_its_speed_follows_the_rate() -> None:
 def test_a_thousand_welds_keep_to_one_answer() -> None:
     """As many welds as a request may hold, each with its own row."""
     listed = tuple(replace(PLAIN, process="GMAW", length=float(length)) for length in range(1, 1001))
-    answer = filler_quantity(FillerQuantityRequest(listed, PRICES))
+    answer = filler_quantity(FillerQuantityRequest(listed, PRICES)).wire()
     assert len(answer["welds"]) == 1000
     # 25 mm2 x 7850 kg/m3 x 500.5 m
     assert answer["totals"]["deposited"]["value"] == pytest.approx(25e-6 * 7850 * 500.5)

@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from page import PAGE, folded, from_to, money
 from shop import PRICES
 
-from truethroat import Client, EstimateTotals, MoneyBand, Quantity, Weld, WorkingTimeBand
+from truethroat import Band, Client, EstimateTotals, Quantity, Weld, WorkingTimeBand
 
 #: One leg size more, by the unit legs are in.
 STEP = {"mm": 1.0, "in": 1 / 16}
@@ -43,7 +43,7 @@ def _compare(sized: EstimateTotals, up: EstimateTotals) -> None:
         saved.append(f"{from_to(_less(up.working_time, sized.working_time))} on the clock")
     if sized.cost is not None and up.cost is not None and sized.cost.total is not None and up.cost.total is not None:
         least, most = (getattr(up.cost.total, end) - getattr(sized.cost.total, end) for end in ("least", "most"))
-        saved.append(f"{money(MoneyBand(least=least, most=most))} {sized.cost.currency}")
+        saved.append(f"{money(Band(least=least, most=most))} {sized.cost.currency}")
     text = (
         f"One size up on every fillet, 1 mm or 1/16 in of leg, would lay {up.deposited.value:.2f} {up.deposited.unit}"
     )

@@ -6,7 +6,7 @@ import re
 from dataclasses import dataclass
 from textwrap import wrap
 
-from truethroat import MassBand, MoneyBand, Quantity, Weld, WorkingTimeBand
+from truethroat import Band, MassBand, Quantity, Weld, WorkingTimeBand
 
 PAGE = 110
 
@@ -53,7 +53,7 @@ def from_to(span: MassBand | WorkingTimeBand | None) -> str:
     return f"{low if low == high else f'{low} to {high}'} {span.least.unit}"
 
 
-def money(span: MoneyBand | None) -> str:
+def money(span: Band | None) -> str:
     """Money from least to most."""
     if span is None:
         return "-"

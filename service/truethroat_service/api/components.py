@@ -11,6 +11,7 @@ from ..application.core.quantities import Dimension
 from ..application.core.shape import (
     OMITTED,
     UNSENT,
+    Among,
     Hint,
     Q,
     component_words,
@@ -106,10 +107,13 @@ class Components:
 
     def _bare(self, hint: Hint, measured: Q | None) -> Json:
         """Schema of a value that is not None."""
-        quantity = hint.mark(Q) or measured
+        quantity = hint.quantity(measured)
         kind, arguments = get_origin(hint.type) or hint.type, get_args(hint.type)
         if kind is float and quantity is not None:
             return {"$ref": self._quantity(quantity.dimension)}
+        among = hint.mark(Among)
+        if among is not None:
+            return {"anyOf": [{"$ref": self._quantity(dimension)} for dimension in among.dimensions]}
         if kind in _PLAIN:
             return {"type": _PLAIN[kind]}
         if kind is Literal:

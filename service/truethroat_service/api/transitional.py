@@ -8,10 +8,6 @@ from ..application.bevel_depth import bevel_depth
 from ..application.bevel_depth.examples import EXAMPLES as BEVEL_DEPTH
 from ..application.break_test import break_test
 from ..application.break_test.examples import EXAMPLES as BREAK_TEST
-from ..application.distortion import distortion
-from ..application.distortion.examples import EXAMPLES as DISTORTION
-from ..application.filler_quantity import filler_quantity
-from ..application.filler_quantity.examples import EXAMPLES as FILLER_QUANTITY
 from ..application.grind_allowance import grind_allowance
 from ..application.grind_allowance.examples import EXAMPLES as GRIND_ALLOWANCE
 from ..application.groove_size import groove_size
@@ -23,8 +19,6 @@ from ..application.weld_group.examples import EXAMPLES as WELD_GROUP
 from .schemas.as_welded import AsWeldedSchema
 from .schemas.bevel_depth import BevelDepthSchema
 from .schemas.break_test import BreakTestSchema
-from .schemas.distortion import DistortionSchema
-from .schemas.filler_quantity import FillerQuantitySchema
 from .schemas.grind_allowance import GrindAllowanceSchema
 from .schemas.groove_size import GrooveSizeSchema
 from .schemas.joint_plan import JointPlanSchema
@@ -66,30 +60,6 @@ TRANSITIONAL = (
             answer="BreakTestAnswer",
         ),
         schema=BreakTestSchema(),
-    ),
-    SimpleNamespace(
-        capability=SimpleNamespace(
-            use_case=distortion,
-            operation="distortion",
-            path="distortion",
-            meaning="How a joint shrinks and turns when welded, by named methods, and what would do less.",
-            summary="How a joint shrinks and turns when welded.",
-            examples=DISTORTION,
-            answer="DistortionAnswer",
-        ),
-        schema=DistortionSchema(),
-    ),
-    SimpleNamespace(
-        capability=SimpleNamespace(
-            use_case=filler_quantity,
-            operation="filler_quantity",
-            path="filler-quantity",
-            meaning="What welds take in metal, time, gas and money.",
-            summary="What welds take in metal, time, gas and money.",
-            examples=FILLER_QUANTITY,
-            answer="FillerQuantityAnswer",
-        ),
-        schema=FillerQuantitySchema(),
     ),
     SimpleNamespace(
         capability=SimpleNamespace(

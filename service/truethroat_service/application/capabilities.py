@@ -7,6 +7,10 @@ from typing import Any, get_args, get_type_hints
 from .core.answers import Answered
 from .crack_risk import crack_risk
 from .crack_risk.examples import EXAMPLES as CRACK_RISK
+from .distortion import distortion
+from .distortion.examples import EXAMPLES as DISTORTION
+from .filler_quantity import filler_quantity
+from .filler_quantity.examples import EXAMPLES as FILLER_QUANTITY
 from .fillet_size import fillet_size
 from .fillet_size.examples import EXAMPLES as FILLET_SIZE
 from .heat import heat
@@ -53,5 +57,7 @@ CAPABILITIES = (
     Capability(fillet_size, "Leg and throat of a fillet to specify.", FILLET_SIZE),
     Capability(crack_risk, "How likely a pass is to crack.", CRACK_RISK),
     Capability(heat, "Heat of a pass and what it does to the steel.", HEAT),
+    Capability(filler_quantity, "What welds take in metal, time, gas and money.", FILLER_QUANTITY),
+    Capability(distortion, "How a joint shrinks and turns when welded.", DISTORTION),
 )
 """Everything that can be asked, in the order of the document."""

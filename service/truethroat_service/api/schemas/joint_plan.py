@@ -3,6 +3,7 @@
 from math import pi
 
 from ...application.core.quantities import ANGLE, FORCE, GAS_FLOW, HYDROGEN, LENGTH, SPEED, TEMPERATURE
+from ...application.filler_quantity.request import DEPOSITION_FORMS, Prices
 from ...application.joint_plan.request import (
     JointPlanRequest,
     PlanForce,
@@ -16,9 +17,9 @@ from ...application.joints.rule_sets import ENTRIES
 from ...application.joints.throat_chance import Spread
 from ...reference.loader import FILLER_METALS
 from ...standards.aws_d1_1_2020.s5_preheat import CATEGORIES
+from ..derive import schema_of
 from ..fields import Choice, ChoiceOrObject, Either, Flag, Number, Object, Pair, Quantity
 from . import ClosedSchema, RequestSchema, seams
-from .filler_quantity import DepositionRateSchema, PricesSchema, SolidWireSchema, WeighedWireSchema
 from .fillet_size import FORCE_LIMIT, LENGTH_LIMIT, PART_FORMS, FillerId, FillerSchema, ParametersSchema
 from .heat import ArcEnergySchema, ArcSettingsSchema, HeatInputSchema, WindowSchema
 from .steel import CompositionSchema
@@ -173,11 +174,7 @@ class JointPlanSchema(RequestSchema):
     hydrogen = Quantity(HYDROGEN, "Diffusible hydrogen of the weld metal.", maximum=100.0, above=True)
     preheat_category = Choice(tuple(CATEGORIES), "Category of AWS D1.1 for preheat, as /v1/heat has it.")
     deposition = Either(
-        (
-            (("wire_diameter",), SolidWireSchema()),
-            (("wire_mass", "feed_speed"), WeighedWireSchema()),
-            ((), DepositionRateSchema()),
-        ),
+        [(names, schema_of(kind)) for names, kind in DEPOSITION_FORMS],
         "Deposition rate, or the wire and its feed; usual rates of the process by default.",
     )
     efficiency = Number("Share of the consumable that is deposited.", minimum=0.05, maximum=1.0)
@@ -186,7 +183,7 @@ class JointPlanSchema(RequestSchema):
     bevelling_speed = Quantity(
         SPEED, "Speed at which one face of an edge is cut, its share of the clock in it.", maximum=1000.0, above=True
     )
-    prices = Object(PricesSchema(), "The caller's own prices; there are no others.")
+    prices = Object(schema_of(Prices), "The caller's own prices; there are no others.")
     weights = Object(WeightsSchema(), "What each cost counts in the ranking.")
     detail = Choice(
         ("recommended", "all"),

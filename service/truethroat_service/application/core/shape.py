@@ -38,6 +38,21 @@ class Q:
     text: Rounding = "nearest"
 
 
+@dc.dataclass(frozen=True, slots=True)
+class Measured:
+    """Number of an answer that brings its own dimension."""
+
+    value: float
+    dimension: Dimension
+
+
+@dc.dataclass(frozen=True, slots=True, eq=False)
+class Among:
+    """Dimensions that a :class:`Measured` number may have."""
+
+    dimensions: tuple[Dimension, ...]
+
+
 @dc.dataclass(frozen=True, slots=True, eq=False)
 class Within:
     """Quantity of a request and its range in engine units; with ``above`` the least value itself is refused."""
@@ -143,7 +158,11 @@ class Unsent:
     """Field of an answer that other use cases read and no caller is sent."""
 
 
-OMITTED, UNSENT = Omitted(), Unsent()
+class Bare:
+    """Field of an answer for which the quantity of its dataclass does not hold."""
+
+
+OMITTED, UNSENT, BARE = Omitted(), Unsent(), Bare()
 
 Length = Annotated[float, Q(LENGTH)]
 LengthDown = Annotated[float, Q(LENGTH, "down")]
@@ -154,6 +173,7 @@ Force = Annotated[float, Q(FORCE)]
 ForcePerLength = Annotated[float, Q(FORCE_PER_LENGTH)]
 MassPerLength = Annotated[float, Q(MASS_PER_LENGTH)]
 Stress = Annotated[float, Q(STRESS)]
+LengthOrAngle = Annotated[Measured, Among((LENGTH, ANGLE))]
 
 
 @dc.dataclass(frozen=True, slots=True)
@@ -178,6 +198,10 @@ class Hint(NamedTuple):
     optional: bool
     marks: tuple[Any, ...]
     words: str
+
+    def quantity(self, around: Q | None) -> Q | None:
+        """Quantity of the floats in a value of an answer; ``around`` is that of the dataclass it stands in."""
+        return self.mark(Q) or (None if BARE in self.marks else around)
 
     def mark(self, kind: "type[_Mark]") -> "_Mark | None":
         """Mark of a kind, or None."""
@@ -248,9 +272,9 @@ def form(
     return Form(name, words, makes or kind, chosen)
 
 
-def whole_form(kind: type) -> Form:
-    """Form of a dataclass that has one: all its fields, under its own name."""
-    return Form(kind.__name__, component_words(kind), kind, fields_of(kind))
+def whole_form(kind: type, name: str = "") -> Form:
+    """Form of a dataclass that has one: all its fields, under its own name or another."""
+    return Form(name or kind.__name__, component_words(kind), kind, fields_of(kind))
 
 
 def component_words(kind: type) -> str:

@@ -6,7 +6,7 @@ from functools import cache
 from typing import Any, get_args, get_origin
 
 from .quantities import UnitSystem, render
-from .shape import OMITTED, UNSENT, Hint, Lacks, Q, fields_of, taken_apart
+from .shape import OMITTED, UNSENT, Hint, Lacks, Measured, Q, fields_of, taken_apart
 
 Writer = Callable[[Any, UnitSystem], Any]
 
@@ -42,7 +42,7 @@ def wire_name(name: str) -> str:
 
 def _writer(hint: Hint, measured: Q | None) -> Writer | None:
     """Writer of a value that is not None; None where the value goes as it is."""
-    quantity = hint.mark(Q) or measured
+    quantity = hint.quantity(measured)
     kind = get_origin(hint.type) or hint.type
     if kind is tuple:
         inner = _writer(taken_apart(get_args(hint.type)[0]), quantity)
@@ -52,12 +52,18 @@ def _writer(hint: Hint, measured: Q | None) -> Writer | None:
         return _as_dict if inner is None else _by_key(inner)
     if hasattr(kind, "wire"):
         return _own
+    if kind is Measured:
+        return _measured
     if dc.is_dataclass(kind):
         return lambda value, units: wire(value, units, quantity)
     if kind is float and quantity is not None:
         dimension, text = quantity.dimension, quantity.text
         return lambda value, units: render(dimension, value, units, text)
     return None
+
+
+def _measured(value: Measured, units: UnitSystem) -> Any:
+    return render(value.dimension, value.value, units)
 
 
 def _own(value: Any, units: UnitSystem) -> Any:

@@ -1,7 +1,6 @@
 """Use case: how a joint shrinks and turns when welded, as a band of named methods, and what would do less."""
 
 from dataclasses import asdict, replace
-from typing import Any
 
 from ...engine.formula import working
 from ...engine.rounding import at_least, at_most
@@ -14,14 +13,18 @@ from ..core.faults import Faults
 from ..core.remarks import Remarks
 from ..core.units import Units
 from .alternatives import alternatives
+from .answer import DistortionAnswer, ShrinkingWeld, ToleranceCheck
 from .cases import USUAL_ANGLES, Case, Setting, case_of
 from .estimates import Band, estimates, restrained
 from .request import Butt, DistortionRequest, Tee
-from .tolerances import Check, checks
+from .tolerances import checks
 
 
-def distortion(request: DistortionRequest) -> Answered[dict[str, Any]]:
-    """Answer a request for distortion; raises ``Refused`` with every fault found."""
+def distortion(request: DistortionRequest) -> Answered[DistortionAnswer]:
+    """How a joint shrinks and turns when welded, by named methods, and what would do less.
+
+    Lengths are in mm, angles in rad, heat input in kJ/mm. Raises ``Refused`` with every fault found.
+    """
     units = Units(request.common.units)
     remarks = Remarks(units)
     request = _filled(request)
@@ -31,27 +34,27 @@ def distortion(request: DistortionRequest) -> Answered[dict[str, Any]]:
     setting = Setting(request.length, request.member, request.heat_input, request.calibration)
     with working() as sheet:
         case = case_of(request.joint, setting)
-        found = estimates(case)
-        held = _restrained(case, found["angular"], faults)
-        judged = found if held is None else {**found, "angular": held}
+        bands = estimates(case)
+        held = _restrained(case, bands["angular"], faults)
+        judged = bands if held is None else {**bands, "angular": held}
         tolerances = [] if request.iso_13920 is None else checks(request.iso_13920, case.width, judged, faults)
         faults.refuse()
     assert request.size_step is not None  # noqa: S101 - filled in
-    others = alternatives(request.joint, setting, request.size_step, case, found, units)
-    _say(request, found, judged, tolerances, units, remarks)
+    others = alternatives(request.joint, setting, request.size_step, case, bands)
+    _say(request, bands, judged, tolerances, remarks)
     return answered(
         "distortion",
         request,
         sheet,
         remarks,
         _verdict(tolerances),
-        {
-            **{name: _dumped(band, name, units) for name, band in found.items()},
-            "restrained_angular": None if held is None else _dumped(held, "angular", units),
-            "weld": {"area": units.area(case.area), "welds": int(case.welds), "welded_share": case.share},
-            "iso_13920": [check.dump(units) for check in tolerances],
-            "alternatives": others,
-        },
+        DistortionAnswer(
+            **{name: band.answer() for name, band in bands.items()},
+            restrained_angular=None if held is None else held.answer(),
+            weld=ShrinkingWeld(case.area, int(case.welds), case.share),
+            iso_13920=tuple(tolerances),
+            alternatives=others,
+        ),
         rule_set=None,
         parameters={name: factor for name, factor in asdict(request.calibration).items() if factor != 1.0},
     )
@@ -113,7 +116,7 @@ def _check_butt(joint: Butt, length: float | None, faults: Faults) -> None:
         faults.inconsistent("#/joint/current", "the method by current goes by length: give it too")
 
 
-def _verdict(tolerances: list[Check]) -> Verdict:
+def _verdict(tolerances: list[ToleranceCheck]) -> Verdict:
     """Out of tolerance as soon as one class asked for is not kept; estimated when none was asked for."""
     verdicts = [check.verdict for check in tolerances if check.verdict is not None]
     if not verdicts:
@@ -121,37 +124,17 @@ def _verdict(tolerances: list[Check]) -> Verdict:
     return Verdict.OUT_OF_TOLERANCE if "out" in verdicts else Verdict.WITHIN_TOLERANCE
 
 
-def _dumped(band: Band, name: str, units: Units) -> dict[str, Any]:
-    """Band as an answer shows it."""
-    render = units.angle if name == "angular" else units.length
-    return {
-        "low": None if band.low is None else render(band.low),
-        "high": None if band.high is None else render(band.high),
-        "methods": [
-            {
-                "method": one.method,
-                "value": render(one.value),
-                "source": str(one.source),
-                "sureness": one.source.mark,
-            }
-            for one in band.estimates
-        ],
-        "left_out": [{"method": left.method, "reason": left.reason} for left in band.left_out],
-    }
-
-
 def _say(
     request: DistortionRequest,
-    found: dict[str, Band],
+    bands: dict[str, Band],
     judged: dict[str, Band],
-    tolerances: list[Check],
-    units: Units,
+    tolerances: list[ToleranceCheck],
     remarks: Remarks,
 ) -> None:
     """Say what was estimated and held, and what the figures rest on."""
-    for name, band in found.items():
+    for name, band in bands.items():
         if band.low is not None and band.high is not None:
-            render = units.angle if name == "angular" else units.length
+            render = remarks.units.angle if name == "angular" else remarks.units.length
             low, high = render(band.low)["text"], render(band.high)["text"]
             label = name.replace("_", " ").capitalize()
             count = f"{len(band.estimates)} method{'s' if len(band.estimates) > 1 else ''}"
@@ -170,7 +153,7 @@ def _say(
         remarks.caution(
             "one-method", f"One method alone covers: {', '.join(single)}. Allow for half as much and twice as much."
         )
-    if found["angular"].estimates:
+    if bands["angular"].estimates:
         remarks.caution(
             "left-free", "Angles are those of parts left free; clamps and stiffeners leave less, and lock in stress."
         )

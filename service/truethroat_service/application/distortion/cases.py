@@ -24,7 +24,7 @@ USUAL_ANGLES: dict[GrooveForm, float] = {
 
 @dataclass(frozen=True, slots=True)
 class Setting:
-    """What is told of a joint beside its section."""
+    """What a request gives of a joint beside its section."""
 
     length: float | None = None
     member: Member | None = None
@@ -93,8 +93,8 @@ def _filled(weld: Groove, t: float) -> tuple[float, tuple[float, float, float] |
     g = weld.root_opening
     if weld.groove == "by-area":
         assert weld.area is not None  # noqa: S101 - the request has it with this groove
-        told = weld.face_width is not None and weld.root_width is not None
-        return weld.area, (weld.face_width, weld.root_width, t) if told else None  # type: ignore[return-value]
+        wedged = weld.face_width is not None and weld.root_width is not None
+        return weld.area, (weld.face_width, weld.root_width, t) if wedged else None  # type: ignore[return-value]
     if weld.groove == "square":
         return float(groove_fill.full_fill(g=g, t=t, k=0.0, A_g=0.0, A_bg=0.0)), None
     assert weld.groove_angle is not None  # noqa: S101 - filled in before

@@ -8,6 +8,7 @@ from typing import Any
 from ...engine.formula import Formula, Source, about, cite
 from ...engine.rounding import SAME, at_most
 from ...practice import shrinkage, warping
+from .answer import DistortionBand, DistortionEstimate, MethodLeftOut
 from .cases import Case
 from .request import Member, Restraint
 
@@ -19,38 +20,25 @@ V_OF_THE_ALLOWANCE = pi / 3
 """Included angle of the single V that TWI's allowance is for."""
 
 
-@dataclass(frozen=True, slots=True)
-class Estimate:
-    """Value by one method, in mm or rad."""
-
-    method: str
-    value: float
-    source: Source
-
-
-@dataclass(frozen=True, slots=True)
-class LeftOut:
-    """Method that does not cover the joint, and why."""
-
-    method: str
-    reason: str
-
-
 @dataclass(slots=True)
 class Band:
-    """One quantity by its methods."""
+    """One quantity by its methods, in mm or rad."""
 
-    estimates: list[Estimate] = field(default_factory=list)
-    left_out: list[LeftOut] = field(default_factory=list)
+    estimates: list[DistortionEstimate] = field(default_factory=list)
+    left_out: list[MethodLeftOut] = field(default_factory=list)
 
     def add(self, method: str, formula: Formula[Any], source: Source | None = None, /, **arguments: float) -> None:
         """Add what a formula gives; ``source`` is that of the method where the last formula is mere geometry."""
         with about(method):
-            self.estimates.append(Estimate(method, float(formula(**arguments)), source or formula.source))
+            self.put(method, float(formula(**arguments)), source or formula.source)
+
+    def put(self, method: str, value: float, source: Source) -> None:
+        """Add a value."""
+        self.estimates.append(DistortionEstimate(method, value, str(source), source.mark))
 
     def leave(self, reason: str, *methods: str) -> None:
         """Leave methods out."""
-        self.left_out += [LeftOut(method, reason) for method in methods]
+        self.left_out += [MethodLeftOut(method, reason) for method in methods]
 
     @property
     def low(self) -> float | None:
@@ -62,32 +50,31 @@ class Band:
         """Greatest value."""
         return max((estimate.value for estimate in self.estimates), default=None)
 
-    @property
-    def methods(self) -> tuple[str, ...]:
-        """Methods that gave a value."""
-        return tuple(estimate.method for estimate in self.estimates)
+    def answer(self) -> DistortionBand:
+        """Band as an answer has it."""
+        return DistortionBand(self.low, self.high, tuple(self.estimates), tuple(self.left_out))
 
 
 def estimates(case: Case) -> dict[str, Band]:
     """Every quantity of ``QUANTITIES`` for a joint."""
-    found = {name: Band() for name in QUANTITIES}
-    _ACROSS[case.kind](case, found["transverse"])
-    _along(case, found["longitudinal"], found["bowing"])
-    _turned(case, found["angular"], found["edge_lift"])
+    bands = {name: Band() for name in QUANTITIES}
+    _ACROSS[case.kind](case, bands["transverse"])
+    _along(case, bands["longitudinal"], bands["bowing"])
+    _turned(case, bands["angular"], bands["edge_lift"])
     # A flange's edges go with its angle.
     own = case.setting.calibration
-    for name, band in found.items():
+    for name, band in bands.items():
         factor = own.angular if name == "edge_lift" else getattr(own, name)
         band.estimates = [replace(estimate, value=estimate.value * factor) for estimate in band.estimates]
-    return found
+    return bands
 
 
 def restrained(case: Case, restraint: Restraint, free: Band) -> Band:
     """Angular change between stiffeners, for each method of the free one."""
-    made = Band(left_out=list(free.left_out))
+    held = Band(left_out=list(free.left_out))
     stiffness = warping.plate_stiffness(E=shrinkage.MODULUS, t=case.thickness, nu=warping.POISSON)
     for estimate in free.estimates:
-        made.add(
+        held.add(
             estimate.method,
             warping.restrained_angle,
             phi_0=estimate.value,
@@ -95,7 +82,7 @@ def restrained(case: Case, restraint: Restraint, free: Band) -> Band:
             l=restraint.span,
             C=restraint.coefficient,
         )
-    return made
+    return held
 
 
 def _across_butt(case: Case, band: Band) -> None:
@@ -241,7 +228,7 @@ def _turned(case: Case, angle: Band, lift: Band) -> None:
         return
     lift.leave("it is for the flange of a tee with two fillets", "flange")
     if case.form in ("double-v", "double-bevel"):
-        angle.estimates.append(Estimate("sides-in-turn", 0.0, warping.EVEN))
+        angle.put("sides-in-turn", 0.0, warping.EVEN)
         cite(warping.EVEN)
     _wedge(case, angle)
     if case.form in ("square", "double-v", "double-bevel"):

@@ -2,53 +2,48 @@
 
 from dataclasses import replace
 from math import fsum
-from typing import Any
 
-from ...engine.formula import Formula, about, cite, working
-from ...practice import deposition
-from ...practice import passes as pass_practice
+from ...engine.formula import working
 from ...reference.loader import FILLER_METALS
-from ...reference.loader_welding_rates import METAL_CORED, UNSHIELDED, Quantity
+from ...reference.loader_welding_rates import METAL_CORED, UNSHIELDED
 from ..core.answers import Answered, answered
 from ..core.codes import Verdict
 from ..core.faults import Faults
-from ..core.quantities import AREA, DENSITY, ENERGY, GAS_FLOW, MASS, MASS_RATE, VOLUME, WORKING_TIME, Dimension
 from ..core.remarks import Remarks
 from ..core.units import Units
 from ..joints import usual_rates, weld_sections
-from ..joints.usual_rates import Band
 from . import prices as weld_prices
-from .estimates import Estimate, Figures
-from .passes import Passes, passes
-from .prices import Span
+from .answer import EstimateGroup, EstimateTotals, FillerQuantityAnswer
+from .estimates import Row, estimated
+from .prices import total
 from .remarks import remark
-from .request import Arc, FillerQuantityRequest, Prices, Weld
+from .request import FillerQuantityRequest, Prices, Weld
 
 CORED = ("FCAW", "FCAW-G", "FCAW-S")
-NOTHING: Span = (0.0, 0.0)
 
 
-def filler_quantity(request: FillerQuantityRequest) -> Answered[dict[str, Any]]:
-    """Answer a request for filler quantity; raises ``Refused`` with every fault found."""
+def filler_quantity(request: FillerQuantityRequest) -> Answered[FillerQuantityAnswer]:
+    """What welds take in metal, time, gas and money.
+
+    Lengths are in mm, masses in kg, times in s, energies in kJ. Raises ``Refused`` with every fault found.
+    """
     units = Units(request.common.units)
     remarks = Remarks(units)
     _check(request, units)
     with working() as sheet:
-        rows = [_estimated(number, weld, request.prices) for number, weld in enumerate(request.welds, start=1)]
-        totals = _totals(rows, request.prices, units)
-        result = {
-            "welds": [_shown(row, request.prices, units) for row in rows],
-            "totals": totals,
-            "groups": _groups(rows, request.prices, units),
-        }
-        remark(rows, request.prices, totals, units, remarks)
+        rows = [estimated(number, weld, request.prices) for number, weld in enumerate(request.welds, start=1)]
+        totals = _totals(rows, request.prices)
+        answer = FillerQuantityAnswer(
+            welds=tuple(row.estimate for row in rows), totals=totals, groups=_groups(rows, request.prices)
+        )
+        remark(rows, request.prices, totals, remarks)
     return answered(
         "filler_quantity",
         replace(request, welds=tuple(_canonical(weld) for weld in request.welds)),
         sheet,
         remarks,
         Verdict.ESTIMATED,
-        result,
+        answer,
         rule_set=None,
         parameters={},
     )
@@ -116,240 +111,28 @@ def _check_rates(weld: Weld, pointer: str, faults: Faults) -> None:
         )
 
 
-def _estimated(number: int, weld: Weld, prices: Prices | None) -> Estimate:
-    """Estimate one entry."""
-    subject = f"weld {number}"
-    with about(subject):
-        section = weld_sections.measured(weld.shape)
-        figures = _figures(weld, subject)
-        deposited = float(
-            deposition.deposited_mass(
-                rho=figures.density.low, A=section.area, x=weld.excess, L=weld.length, n=float(weld.count)
-            )
-        )
-        passed = passes(section, weld.excess, weld.process_id, weld.orientation, figures.bead)
-    mass, eta, rate, factor = (deposited, deposited), figures.efficiency, figures.rate, figures.factor
-    consumable = arc_time = clock = energy = None
-    gas = NOTHING if weld.process_id in UNSHIELDED else None
-    if eta is not None:
-        consumable = _ends(deposition.consumable_mass, subject, M=mass, eta=_falling(eta))
-    if rate is not None:
-        arc_time = _ends(deposition.arc_time, subject, M=mass, D=_falling(rate))
-        gas, energy = _gas(figures, arc_time, subject) or gas, _energy(weld.arc, figures, arc_time, subject)
-        if factor is not None:
-            clock = _ends(deposition.working_time, subject, T_a=arc_time, k_o=_falling(factor))
-    taken = {"labour": clock, "consumable": consumable, "gas": gas, "power": energy}
-    cost = None if prices is None else weld_prices.costs(prices, weld.filler, weld.process_id, taken, subject)
-    return Estimate(weld, section, figures, deposited, consumable, arc_time, clock, gas, energy, passed, cost)
-
-
-def _gas(figures: Figures, arc_time: Span, subject: str) -> Span | None:
-    """Gas that flows while the arc burns."""
-    flow = figures.gas_flow
-    if flow is None:
-        return None
-    return _ends(deposition.gas_volume, subject, q=(flow.low, flow.high), T_a=arc_time)
-
-
-def _energy(arc: Arc | None, figures: Figures, arc_time: Span, subject: str) -> Span | None:
-    """Energy from the mains; not known where the arc is not told."""
-    if arc is None or figures.source_efficiency is None:
-        return None
-    return _ends(
-        deposition.mains_energy,
-        subject,
-        U=(arc.voltage, arc.voltage),
-        I=(arc.current, arc.current),
-        T_a=arc_time,
-        k_J=(deposition.JOULE, deposition.JOULE),
-        eta_u=_falling(figures.source_efficiency),
-    )
-
-
-def _falling(band: Band) -> Span:
-    """Ends of a figure that takes less the greater it is."""
-    return band.high, band.low
-
-
-def _ends(formula: Formula[Any], subject: str, **arguments: Span) -> Span:
-    """Least and most of a formula whose arguments each go from that of the least to that of the most."""
-    least, most = ({name: span[end] for name, span in arguments.items()} for end in (0, 1))
-    with about(subject if least == most else f"{subject}, least"):
-        low = float(formula(**least))
-    if least == most:
-        return low, low
-    with about(f"{subject}, most"):
-        return low, float(formula(**most))
-
-
-def _figures(weld: Weld, subject: str) -> Figures:
-    """What an entry's estimate rests on: what it says itself, and usual figures of its process for the rest."""
-    rho = usual_rates.density(weld.filler, weld.density)
-    eta = _efficiency(weld)
-    rate = _rate(weld, rho, eta, subject)
-    flow = None
-    if weld.gas_flow is not None:
-        flow = usual_rates.given(weld.gas_flow)
-    elif weld.process_id not in UNSHIELDED:
-        flow = usual_rates.by_process("gas-flow", weld.process)
-    return Figures(
-        density=rho,
-        efficiency=eta,
-        rate=rate,
-        factor=_or_usual(weld.operator_factor, "operator-factor", weld),
-        gas_flow=flow,
-        bead=_bead(weld, rho, rate, subject),
-        source_efficiency=_source_efficiency(weld.arc),
-    )
-
-
-def _or_usual(told: float | None, quantity: Quantity, weld: Weld) -> Band | None:
-    """Figure that the request says, or the usual one of the process."""
-    return usual_rates.by_process(quantity, weld.process) if told is None else usual_rates.given(told)
-
-
-def _efficiency(weld: Weld) -> Band | None:
-    """Share of the consumable that is deposited, the stub of a stick taken off where its length is said."""
-    if weld.electrode is None:
-        return _or_usual(weld.efficiency, "efficiency", weld)
-    before = usual_rates.stick_before_stub() if weld.efficiency is None else usual_rates.given(weld.efficiency)
-    low, high = (
-        float(deposition.efficiency_with_stub(eta_0=eta, L_e=weld.electrode.length, s=weld.electrode.stub))
-        for eta in (before.low, before.high)
-    )
-    return Band(low, high, before.source)
-
-
-def _rate(weld: Weld, rho: Band, eta: Band | None, subject: str) -> Band | None:
-    """Deposition rate: as told, of the wire fed, or the usual one."""
-    told = weld.deposition
-    if told is None or told.rate is not None:
-        return _or_usual(None if told is None else told.rate, "deposition-rate", weld)
-    assert told.feed_speed is not None and eta is not None  # noqa: S101 - refused otherwise
-    mass = told.wire_mass
-    if told.wire_diameter is not None:
-        mass = float(deposition.wire_mass(d=told.wire_diameter, rho=rho.low))
-    assert mass is not None  # noqa: S101 - a wire has one or the other
-    feed = (told.feed_speed, told.feed_speed)
-    low, high = _ends(deposition.deposition_rate, subject, m_w=(mass, mass), v_w=feed, eta=(eta.low, eta.high))
-    return Band(low, high, eta.source)
-
-
-def _bead(weld: Weld, rho: Band, rate: Band | None, subject: str) -> Band | None:
-    """Area that one pass fills: as told, by its speed, or the usual one."""
-    told = weld.bead
-    if told is None or told.area is not None:
-        return _or_usual(None if told is None else told.area, "bead-area", weld)
-    assert told.travel_speed is not None and rate is not None  # noqa: S101 - refused otherwise
-    speed = (told.travel_speed, told.travel_speed)
-    low, high = _ends(pass_practice.bead_area, subject, D=(rate.low, rate.high), rho=(rho.low, rho.low), v_t=speed)
-    return Band(low, high, rate.source)
-
-
-def _source_efficiency(arc: Arc | None) -> Band | None:
-    """Efficiency of the power source; nothing where no arc is told."""
-    if arc is None:
-        return None
-    if arc.source_efficiency is not None:
-        return usual_rates.given(arc.source_efficiency)
-    cite(deposition.SOURCES)
-    return Band(*deposition.SOURCE_EFFICIENCY, str(deposition.SOURCES))
-
-
-def _shown(row: Estimate, prices: Prices | None, units: Units) -> dict[str, Any]:
-    """One entry as an answer shows it."""
-    weld, found = row.weld, row.figures
-    whole = weld.length * weld.count
-    return {
-        **({} if weld.mark is None else {"mark": weld.mark}),
-        "kind": weld.shape.kind,
-        "filler": weld.filler,
-        "process": weld.process_id,
-        "area": units.area(row.section.area),
-        "parts": [{"part": part, "area": units.area(area)} for part, area in row.section.parts],
-        "length": units.length(whole),
-        "mass_per_length": units.mass_per_length(row.deposited / whole),
-        **_taken(row, units),
-        "passes": None if row.passes is None else _passes(row.passes),
-        "cost": None if prices is None or row.costs is None else weld_prices.shown(row.costs, prices.currency),
-        "rests_on": {
-            "density": {"value": units.of(DENSITY, found.density.low), "source": found.density.source},
-            "efficiency": _share(found.efficiency),
-            "deposition_rate": _band(MASS_RATE, found.rate, units),
-            "operator_factor": _share(found.factor),
-            "gas_flow": _band(GAS_FLOW, found.gas_flow, units),
-            "bead_area": _band(AREA, found.bead, units),
-            "source_efficiency": _share(found.source_efficiency),
-        },
-    }
-
-
-def _taken(row: Estimate, units: Units) -> dict[str, Any]:
-    """What the welds take, without their cost."""
-    return {
-        "deposited": units.of(MASS, row.deposited),
-        "consumable": _span(MASS, row.consumable, units),
-        "arc_time": _span(WORKING_TIME, row.arc_time, units),
-        "working_time": _span(WORKING_TIME, row.working_time, units),
-        "gas": _span(VOLUME, row.gas, units),
-        "energy": _span(ENERGY, row.energy, units),
-    }
-
-
-def _span(dimension: Dimension, span: Span | None, units: Units) -> dict[str, Any] | None:
-    """Least and most, as quantities."""
-    return None if span is None else {"least": units.of(dimension, span[0]), "most": units.of(dimension, span[1])}
-
-
-def _band(dimension: Dimension, band: Band | None, units: Units) -> dict[str, Any] | None:
-    """Figure with its source, as quantities."""
-    if band is None:
-        return None
-    return {"least": units.of(dimension, band.low), "most": units.of(dimension, band.high), "source": band.source}
-
-
-def _share(band: Band | None) -> dict[str, Any] | None:
-    """Share with its source."""
-    return None if band is None else {"least": band.low, "most": band.high, "source": band.source}
-
-
-def _passes(found: Passes) -> dict[str, Any]:
-    """Passes with every count."""
-    return {
-        "least": found.low,
-        "most": found.high,
-        "counts": [
-            {"by": count.by, "least": count.low, "most": count.high, "source": str(count.source)}
-            for count in found.counts
-        ],
-    }
-
-
-def _totals(rows: list[Estimate], prices: Prices | None, units: Units) -> dict[str, Any]:
+def _totals(rows: list[Row], prices: Prices | None) -> EstimateTotals:
     """Sums over entries; a sum with an unknown in it is unknown."""
-    cost = None
-    if prices is not None:
-        parts = {part: weld_prices.total([(row.costs or {}).get(part) for row in rows]) for part in prices.priced}
-        cost = weld_prices.shown(parts, prices.currency)
-    return {
-        "count": sum(row.weld.count for row in rows),
-        "length": units.length(fsum(row.weld.length * row.weld.count for row in rows)),
-        "deposited": units.of(MASS, fsum(row.deposited for row in rows)),
-        "consumable": _span(MASS, weld_prices.total([row.consumable for row in rows]), units),
-        "arc_time": _span(WORKING_TIME, weld_prices.total([row.arc_time for row in rows]), units),
-        "working_time": _span(WORKING_TIME, weld_prices.total([row.working_time for row in rows]), units),
-        "gas": _span(VOLUME, weld_prices.total([row.gas for row in rows]), units),
-        "energy": _span(ENERGY, weld_prices.total([row.energy for row in rows]), units),
-        "cost": cost,
-    }
+    estimates = [row.estimate for row in rows]
+    return EstimateTotals(
+        count=sum(row.weld.count for row in rows),
+        length=fsum(one.length for one in estimates),
+        deposited=fsum(one.deposited for one in estimates),
+        consumable=total([one.consumable for one in estimates]),
+        arc_time=total([one.arc_time for one in estimates]),
+        working_time=total([one.working_time for one in estimates]),
+        gas=total([one.gas for one in estimates]),
+        energy=total([one.energy for one in estimates]),
+        cost=None if prices is None else weld_prices.total_cost(prices, [one.cost for one in estimates]),
+    )
 
 
-def _groups(rows: list[Estimate], prices: Prices | None, units: Units) -> list[dict[str, Any]]:
+def _groups(rows: list[Row], prices: Prices | None) -> tuple[EstimateGroup, ...]:
     """Totals of each filler and process, in the order of their names."""
-    found: dict[tuple[str, str], list[Estimate]] = {}
+    members_of: dict[tuple[str, str], list[Row]] = {}
     for row in rows:
-        found.setdefault((row.weld.filler or "", row.weld.process_id or ""), []).append(row)
-    return [
-        {"filler": filler or None, "process": process or None, **_totals(members, prices, units)}
-        for (filler, process), members in sorted(found.items())
-    ]
+        members_of.setdefault((row.weld.filler or "", row.weld.process_id or ""), []).append(row)
+    return tuple(
+        EstimateGroup(filler=filler or None, process=process or None, **vars(_totals(members, prices)))
+        for (filler, process), members in sorted(members_of.items())
+    )

@@ -1,38 +1,19 @@
 """How many passes a weld takes: what a code's limits ask for at least, and what passes of a usual area make of it."""
 
-from dataclasses import dataclass
 from math import isfinite
 
-from ...engine.formula import Source, cite
+from ...engine.formula import cite
 from ...engine.rounding import SAME, at_most
 from ...practice import passes as practice
 from ...standards.aws_d1_1_2020 import s5_pass_limits
-from ..joints.usual_rates import Band
+from ..joints.usual_rates import Figure
 from ..joints.weld_sections import Section
-
-
-@dataclass(frozen=True, slots=True)
-class Count:
-    """One way to count: the least and the most it gives, and the rule."""
-
-    by: str
-    low: int
-    high: int
-    source: Source
-
-
-@dataclass(frozen=True, slots=True)
-class Passes:
-    """Passes from least to most, and every count there is."""
-
-    low: int
-    high: int
-    counts: tuple[Count, ...]
+from .answer import PassCount, PassCounts
 
 
 def passes(
-    section: Section, excess: float, process: str | None, orientation: str | None, bead: Band | None
-) -> Passes | None:
+    section: Section, excess: float, process: str | None, orientation: str | None, bead: Figure | None
+) -> PassCounts | None:
     """Passes of a section: never under a code's limits; None where nothing tells.
 
     ``process`` is an id. Horizontal layers are left out where the request says what one pass fills; a handbook's count
@@ -46,16 +27,16 @@ def passes(
     used = list(counts)
     if section.leg is not None and at_most(section.leg, practice.LARGEST_LISTED):
         by_leg = int(float(practice.passes_by_table(z=section.leg)))
-        counts.append(Count("handbook", by_leg, by_leg, practice.MANUAL))
+        counts.append(PassCount("handbook", by_leg, by_leg, str(practice.MANUAL)))
         used = used or counts
     if not used:
         return None
     # Layers say how a shop builds, not how few passes would do.
-    low = max(count.low for count in used if count.by != "layers")
-    return Passes(low, max(count.high for count in used), tuple(counts))
+    low = max(count.least for count in used if count.by != "layers")
+    return PassCounts(low, max(count.most for count in used), tuple(counts))
 
 
-def _limits(section: Section, process: str | None, orientation: str | None) -> list[Count]:
+def _limits(section: Section, process: str | None, orientation: str | None) -> list[PassCount]:
     """Least passes of a prequalified procedure; nothing for what its table does not list."""
     if process is None or orientation is None:
         return []
@@ -67,7 +48,7 @@ def _limits(section: Section, process: str | None, orientation: str | None) -> l
         if isfinite(limit):
             least = int(float(s5_pass_limits.least_passes(z=section.leg, z_pass=limit, same=SAME)))
         cite(s5_pass_limits.TABLE_5_1)
-        return [Count("single-pass-limit", least, least, s5_pass_limits.TABLE_5_1)]
+        return [PassCount("single-pass-limit", least, least, str(s5_pass_limits.TABLE_5_1))]
     thickness = s5_pass_limits.pass_thickness(process, orientation)
     if thickness is None or not section.depths:
         return []
@@ -79,24 +60,24 @@ def _limits(section: Section, process: str | None, orientation: str | None) -> l
         for depth in section.depths
     )
     cite(s5_pass_limits.TABLE_5_1)
-    return [Count("pass-thickness", least, least, s5_pass_limits.TABLE_5_1)]
+    return [PassCount("pass-thickness", least, least, str(s5_pass_limits.TABLE_5_1))]
 
 
-def _layers(leg: float | None, process: str) -> list[Count]:
+def _layers(leg: float | None, process: str) -> list[PassCount]:
     """Passes of a horizontal fillet built up in layers."""
     limit = s5_pass_limits.single_pass_leg(process, "horizontal")
     if leg is None or limit is None:
         return []
     number = practice.layers(z=leg, z_pass=limit, same=SAME)
     built = int(float(practice.passes_in_layers(n_l=number)))
-    return [Count("layers", built, built, practice.LAYERS)]
+    return [PassCount("layers", built, built, str(practice.LAYERS))]
 
 
-def _by_area(section: Section, excess: float, bead: Band) -> Count:
+def _by_area(section: Section, excess: float, bead: Figure) -> PassCount:
     """Passes by the area that one fills."""
 
     def filled(area: float) -> int:
         return int(float(practice.passes_by_area(A=section.area, x=excess, A_b=area, same=SAME)))
 
-    low = filled(bead.high)
-    return Count("bead-area", low, low if bead.low == bead.high else filled(bead.low), practice.BEADS)
+    low = filled(bead.most)
+    return PassCount("bead-area", low, low if bead.least == bead.most else filled(bead.least), str(practice.BEADS))

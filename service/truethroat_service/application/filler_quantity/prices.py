@@ -1,16 +1,17 @@
 """What welds cost at the caller's own prices: the price that fits a weld, and the parts of its cost."""
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Mapping, Sequence
 from math import fsum
-from typing import Any
 
 from ...engine.formula import about
 from ...engine.numeric import Real
 from ...practice import weld_cost
 from ..core.faults import Faults
+from ..core.shape import Band
+from .answer import Taken, WeldCost
 from .request import PARTS, Price, Prices
 
-Span = tuple[float, float]
+NOTHING = Band(0.0, 0.0)
 
 
 def check(prices: Prices, faults: Faults) -> None:
@@ -32,38 +33,32 @@ def fitting(listed: tuple[Price, ...], filler: str | None, process: str | None) 
     return max(fit, key=lambda price: (price.filler is not None, price.process is not None), default=None)
 
 
-def costs(
-    prices: Prices, filler: str | None, process: str | None, taken: Mapping[str, Span | None], subject: str
-) -> dict[str, Span | None]:
-    """Cost of each part that has a price; None where what it takes, or a price that fits, is not known.
-
-    ``taken`` holds working time, consumable, gas and energy by the part they are paid in.
-    """
-    price = {
-        "labour": prices.labour,
-        "consumable": fitting(prices.consumables, filler, process),
-        "gas": fitting(prices.gases, filler, process),
-        "power": prices.power,
+def cost(prices: Prices, filler: str | None, process: str | None, taken: Taken, subject: str) -> WeldCost:
+    """Cost of what welds take; a part is None where what it takes, or a price that fits, is not known."""
+    paid_for = {
+        "labour": (taken.working_time, prices.labour),
+        "consumable": (taken.consumable, fitting(prices.consumables, filler, process)),
+        "gas": (taken.gas, fitting(prices.gases, filler, process)),
+        "power": (taken.energy, prices.power),
     }
-    made: dict[str, Span | None] = {}
+    parts: dict[str, Band | None] = {}
     for part in prices.priced:
-        span, paid = taken[part], price[part]
-        if span == (0.0, 0.0):
-            made[part] = span
+        band, price = paid_for[part]
+        if band == NOTHING:
+            parts[part] = band
         else:
-            made[part] = None if span is None or paid is None else _ends(part, paid.amount, span, subject)
-    return made
+            parts[part] = None if band is None or price is None else _ends(part, price.amount, band, subject)
+    return _with_total(parts, prices.currency)
 
 
-def _ends(part: str, amount: float, span: Span, subject: str) -> Span:
+def _ends(part: str, amount: float, band: Band, subject: str) -> Band:
     """Cost of the least and of the most."""
-    low, high = span
-    with about(subject if low == high else f"{subject}, least"):
-        least = float(_COST[part](amount, low))
-    if low == high:
-        return least, least
+    with about(subject if band.least == band.most else f"{subject}, least"):
+        least = float(_COST[part](amount, band.least))
+    if band.least == band.most:
+        return Band(least, least)
     with about(f"{subject}, most"):
-        return least, float(_COST[part](amount, high))
+        return Band(least, float(_COST[part](amount, band.most)))
 
 
 _COST: dict[str, Callable[[float, float], Real]] = {
@@ -74,25 +69,26 @@ _COST: dict[str, Callable[[float, float], Real]] = {
 }
 
 
-def total(spans: list[Span | None]) -> Span | None:
+def total(bands: Sequence[Band | None]) -> Band | None:
     """Sum that does not depend on the order; None where one is not known."""
-    known = [span for span in spans if span is not None]
-    if len(known) < len(spans):
+    known = [band for band in bands if band is not None]
+    if len(known) < len(bands):
         return None
-    return fsum(low for low, _ in known), fsum(high for _, high in known)
+    return Band(fsum(band.least for band in known), fsum(band.most for band in known))
 
 
-def shown(parts: Mapping[str, Span | None], currency: str) -> dict[str, Any]:
-    """Cost as an answer shows it, its total over every part that has a price."""
-    whole = total(list(parts.values()))
-    return {
-        "currency": currency,
-        **{part: _shown(parts.get(part)) for part in PARTS},
-        "total": _shown(whole),
-        "counts": list(parts),
-        "missing": [part for part, span in parts.items() if span is None],
-    }
+def total_cost(prices: Prices, costs: Sequence[WeldCost | None]) -> WeldCost:
+    """Cost of several welds together."""
+    parts = {part: total([getattr(one, part) for one in costs]) for part in prices.priced}
+    return _with_total(parts, prices.currency)
 
 
-def _shown(span: Span | None) -> dict[str, float] | None:
-    return None if span is None else {"least": span[0], "most": span[1]}
+def _with_total(parts: Mapping[str, Band | None], currency: str) -> WeldCost:
+    """Cost by its parts, its total over every part that has a price."""
+    return WeldCost(
+        currency=currency,
+        **{part: parts.get(part) for part in PARTS},
+        total=total(list(parts.values())),
+        counts=tuple(parts),
+        missing=tuple(part for part, band in parts.items() if band is None),
+    )

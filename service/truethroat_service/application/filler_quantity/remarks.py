@@ -1,65 +1,71 @@
 """What an estimate of filler says beside its figures: what it comes to, what it rests on, what it leaves out."""
 
-from collections.abc import Callable, Iterable, Mapping
+from collections.abc import Callable, Iterable
 from typing import Any
 
 from ...engine.formula import Source
 from ...engine.rounding import at_most
 from ...standards.aws_d1_1_2020 import s7_21_fit_up
-from ..core.quantities import AREA, GAS_FLOW, MASS_RATE, Dimension
+from ..core.codes import CautionCode
+from ..core.quantities import AREA, GAS_FLOW, MASS, MASS_RATE, WORKING_TIME, Dimension
 from ..core.remarks import Remarks
+from ..core.shape import Band
 from ..core.units import Units
-from ..joints.usual_rates import Band
+from ..joints.usual_rates import Figure
 from ..joints.weld_sections import Fillet
-from .estimates import Estimate
+from .answer import EstimateTotals, WeldEstimate
+from .estimates import Row
 from .request import Prices
 
 LISTED = 8
 """Entries a caution names one by one."""
 
-# Code, what it is called, its dimension (None for a share), its band, and whether the request left it out.
-_USUAL: tuple[tuple[str, str, Dimension | None, Callable[[Estimate], Band | None]], ...] = (
-    ("usual-efficiency", "efficiency", None, lambda row: row.figures.efficiency),
+# Code, what it is called, its dimension (None for a share), and its figure where the request left it out.
+_USUAL: tuple[tuple[CautionCode, str, Dimension | None, Callable[[Row], Figure | None]], ...] = (
+    ("usual-efficiency", "efficiency", None, lambda row: row.estimate.rests_on.efficiency),
     (
         "usual-deposition-rate",
         "deposition rate",
         MASS_RATE,
-        lambda row: row.figures.rate if row.weld.deposition is None else None,
+        lambda row: row.estimate.rests_on.deposition_rate if row.weld.deposition is None else None,
     ),
-    ("usual-operator-factor", "operator factor", None, lambda row: row.figures.factor),
-    ("usual-gas-flow", "gas flow", GAS_FLOW, lambda row: row.figures.gas_flow),
+    ("usual-operator-factor", "operator factor", None, lambda row: row.estimate.rests_on.operator_factor),
+    ("usual-gas-flow", "gas flow", GAS_FLOW, lambda row: row.estimate.rests_on.gas_flow),
     (
         "usual-bead-area",
         "area of a pass",
         AREA,
-        lambda row: row.figures.bead if row.weld.bead is None else None,
+        lambda row: row.estimate.rests_on.bead_area if row.weld.bead is None else None,
     ),
-    ("usual-source-efficiency", "efficiency of the power source", None, lambda row: row.figures.source_efficiency),
+    (
+        "usual-source-efficiency",
+        "efficiency of the power source",
+        None,
+        lambda row: row.estimate.rests_on.source_efficiency,
+    ),
 )
 
-_UNKNOWN: tuple[tuple[str, str, str, Callable[[Estimate], Any]], ...] = (
-    ("no-efficiency", "consumable", "efficiency", lambda row: row.consumable),
-    ("no-deposition-rate", "hours", "deposition rate", lambda row: row.arc_time),
-    ("no-operator-factor", "time on the clock", "operator factor", lambda row: row.figures.factor),
-    ("no-gas-flow", "gas", "gas flow", lambda row: row.gas or row.arc_time is None),
+_UNKNOWN: tuple[tuple[CautionCode, str, str, Callable[[WeldEstimate], Any]], ...] = (
+    ("no-efficiency", "consumable", "efficiency", lambda estimate: estimate.consumable),
+    ("no-deposition-rate", "hours", "deposition rate", lambda estimate: estimate.arc_time),
+    ("no-operator-factor", "time on the clock", "operator factor", lambda estimate: estimate.rests_on.operator_factor),
+    ("no-gas-flow", "gas", "gas flow", lambda estimate: estimate.gas or estimate.arc_time is None),
 )
 
 
-def remark(
-    rows: list[Estimate], prices: Prices | None, totals: Mapping[str, Any], units: Units, remarks: Remarks
-) -> None:
+def remark(rows: list[Row], prices: Prices | None, totals: EstimateTotals, remarks: Remarks) -> None:
     """Say what it comes to, then what it rests on and leaves out, each caution once for all welds it is about."""
     _sum_up(totals, remarks)
-    for code, name, dimension, band_of in _USUAL:
-        _usual(rows, code, name, dimension, band_of, units, remarks)
+    for code, name, dimension, figure_of in _USUAL:
+        _usual(rows, code, name, dimension, figure_of, remarks)
     for code, what, needs, known in _UNKNOWN:
-        if lacking := [number for number, row in enumerate(rows, start=1) if not known(row)]:
+        if lacking := [number for number, row in enumerate(rows, start=1) if not known(row.estimate)]:
             remarks.caution(
                 code, f"{_who(lacking)}: no {needs} is given, and no usual one on record; {what} is not known."
             )
     _details(rows, prices, remarks)
-    if totals["cost"] is not None and totals["cost"]["missing"]:
-        missing = " and ".join(totals["cost"]["missing"])
+    if totals.cost is not None and totals.cost.missing:
+        missing = " and ".join(totals.cost.missing)
         remarks.caution("cost-incomplete", f"No total of the cost: {missing} cannot be priced for every weld.")
     remarks.caution(
         "welding-alone",
@@ -68,48 +74,50 @@ def remark(
     )
 
 
-def _sum_up(totals: Mapping[str, Any], remarks: Remarks) -> None:
+def _sum_up(totals: EstimateTotals, remarks: Remarks) -> None:
     """Say what all welds come to."""
+    units = remarks.units
     remarks.because(
-        f"{totals['length']['text']} of weld in all ({totals['count']} x) take {totals['deposited']['text']} of metal."
+        f"{units.text(totals.length)} of weld in all ({totals.count} x) take"
+        f" {units.of(MASS, totals.deposited)['text']} of metal."
     )
-    if totals["working_time"] is not None:
-        remarks.because(f"{_between(totals['working_time'])} on the clock, {_between(totals['arc_time'])} of arc.")
-    cost = totals["cost"]
-    if cost is not None and cost["total"] is not None:
-        low, high = cost["total"]["least"], cost["total"]["most"]
+    if totals.working_time is not None and totals.arc_time is not None:
+        remarks.because(f"{_hours(totals.working_time, units)} on the clock, {_hours(totals.arc_time, units)} of arc.")
+    cost = totals.cost
+    if cost is not None and cost.total is not None:
+        low, high = cost.total.least, cost.total.most
         amount = f"{low:.2f}" if low == high else f"{low:.2f} to {high:.2f}"
-        remarks.because(f"{amount} {cost['currency']} for {' and '.join(cost['counts'])}.")
+        remarks.because(f"{amount} {cost.currency} for {' and '.join(cost.counts)}.")
 
 
-def _between(span: Mapping[str, Any]) -> str:
-    """Least and most as text; one of them where they are the same."""
-    low, high = span["least"]["text"], span["most"]["text"]
-    return str(low) if low == high else f"{low} to {high}"
+def _hours(band: Band, units: Units) -> str:
+    """Least and most time as text; one of them where they are the same."""
+    low, high = (units.of(WORKING_TIME, end)["text"] for end in (band.least, band.most))
+    return low if low == high else f"{low} to {high}"
 
 
 def _usual(
-    rows: list[Estimate],
-    code: str,
+    rows: list[Row],
+    code: CautionCode,
     name: str,
     dimension: Dimension | None,
-    band_of: Callable[[Estimate], Band | None],
-    units: Units,
+    figure_of: Callable[[Row], Figure | None],
     remarks: Remarks,
 ) -> None:
-    """Caution for each band that was taken because a request left a figure out."""
-    taken: dict[Band, list[int]] = {}
+    """Caution for each figure that was taken because a request left it out."""
+    taken: dict[Figure, list[int]] = {}
     for number, row in enumerate(rows, start=1):
-        band = band_of(row)
-        if band is not None and not band.given:
-            taken.setdefault(band, []).append(number)
-    for band, numbers in taken.items():
+        figure = figure_of(row)
+        if figure is not None and not figure.given:
+            taken.setdefault(figure, []).append(number)
+    for figure, numbers in taken.items():
+        both = (figure.least, figure.most)
         if dimension is None:
-            ends = [f"{100 * end:.4g} %" for end in (band.low, band.high)]
+            ends = [f"{100 * end:.4g} %" for end in both]
         else:
-            ends = [units.of(dimension, end)["text"] for end in (band.low, band.high)]
+            ends = [remarks.units.of(dimension, end)["text"] for end in both]
         text = ends[0] if ends[0] == ends[1] else " to ".join(ends)
-        remarks.caution(code, f"{_who(numbers)}: no {name} is given; {text} is taken.", Source("", band.source))
+        remarks.caution(code, f"{_who(numbers)}: no {name} is given; {text} is taken.", Source("", figure.source))
 
 
 def _who(numbers: Iterable[int]) -> str:
@@ -122,12 +130,12 @@ def _who(numbers: Iterable[int]) -> str:
     return f"Welds {', '.join(map(str, listed[:LISTED]))} and {len(listed) - LISTED} more"
 
 
-def _details(rows: list[Estimate], prices: Prices | None, remarks: Remarks) -> None:
+def _details(rows: list[Row], prices: Prices | None, remarks: Remarks) -> None:
     """Say how some fields were read."""
 
-    def about(code: str, text: str, holds: Callable[[Estimate], bool], source: Source | None = None) -> None:
-        if found := [number for number, row in enumerate(rows, start=1) if holds(row)]:
-            remarks.caution(code, f"{_who(found)}: {text}", source)
+    def about(code: CautionCode, text: str, holds: Callable[[Row], bool], source: Source | None = None) -> None:
+        if numbers := [number for number, row in enumerate(rows, start=1) if holds(row)]:
+            remarks.caution(code, f"{_who(numbers)}: {text}", source)
 
     about(
         "carbon-steel-assumed",

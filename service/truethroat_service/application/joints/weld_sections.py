@@ -5,7 +5,7 @@ Lengths in mm, angles in rad, areas in mm2.
 
 from dataclasses import dataclass
 from math import cos, pi, radians, sin, tan
-from typing import Literal
+from typing import Annotated, Any, Literal
 
 from ...engine import fillet_section, section
 from ...engine.formula import about, off_the_sheet
@@ -13,7 +13,10 @@ from ...engine.rounding import SAME, at_least, at_most
 from ...practice import groove_fill, weld_sections
 from ...standards.aws_d1_1_2020 import s7_21_fit_up
 from ..core.faults import Faults
+from ..core.quantities import AREA, LENGTH
+from ..core.shape import By, Form, Numbered, Within, form, whole_form
 from . import grooves
+from .given import GROOVE_ANGLE, OVER_NOTHING, PLATE_ANGLE, THICKNESS, UP_TO_100, UP_TO_LARGEST, PartThickness
 from .seams import GrooveForm
 
 Fill = Literal["flat", "sharp", "rounded"]
@@ -47,43 +50,53 @@ BOTH_EDGES: tuple[GrooveForm, ...] = ("single-v", "single-u")
 """Forms that cut both edges."""
 
 
+_Leg = Annotated[float, THICKNESS, "Leg along one face."]
+_Gap = Annotated[float, UP_TO_100, "Root gap."]
+_Depth = Annotated[float, OVER_NOTHING, "Depth of one side."]
+
+
 @dataclass(frozen=True, slots=True)
 class Fillet:
-    """Fillet between two faces: its legs or its throat, and what its face and its gap add."""
+    """Fillet."""
 
     kind: Literal["fillet"]
-    legs: tuple[float, float] | None = None
-    throat: float | None = None
-    angle: float = pi / 2
-    leg_excess: float = 0.0
-    convexity: float | None = None
-    hollow: float | None = None
-    root_gap: float = 0.0
+    legs: Annotated[tuple[_Leg, _Leg] | None, "Legs along the faces of parts 1 and 2; or a throat."] = None
+    throat: Annotated[float | None, THICKNESS, "Throat of an equal-leg fillet; or legs."] = None
+    angle: Annotated[float, PLATE_ANGLE, "Angle between the plates."] = pi / 2
+    leg_excess: Annotated[float, Numbered(0.0, 1.0), "Share added to each leg: 0.1 makes 21 % more metal."] = 0.0
+    convexity: Annotated[float | None, UP_TO_100, "Height of the face over the line between its toes."] = None
+    hollow: Annotated[float | None, UP_TO_100, "Depth of a hollow face under that line, instead of convexity."] = None
+    root_gap: Annotated[float, UP_TO_100, "Root gap; over 1/16 in it makes both legs larger by the whole of it."] = 0.0
 
 
 @dataclass(frozen=True, slots=True)
 class Cap:
-    """Cap over a groove: its height, and its width or how far it runs over the groove in all."""
+    """Cap over a groove."""
 
-    height: float
-    overlap: float | None = None
-    width: float | None = None
+    height: Annotated[float, UP_TO_100, "Height over the surface."]
+    overlap: Annotated[
+        float | None, UP_TO_100, "How far it runs over what the groove opens, both sides together; none when left out."
+    ] = None
+    width: Annotated[float | None, UP_TO_LARGEST, "Width of the cap, instead of an overlap."] = None
 
 
 @dataclass(frozen=True, slots=True)
 class Reinforcement:
-    """Caps on the face and on the far side."""
+    """Caps of a groove weld."""
 
-    face: Cap | None = None
-    root: Cap | None = None
+    face: Annotated[Cap | None, "On the face, or on side 1."] = None
+    root: Annotated[Cap | None, "On the far side, or on side 2."] = None
+
+
+_Caps = Annotated[Reinforcement, "Caps."]
 
 
 @dataclass(frozen=True, slots=True)
 class BackGouge:
     """Gouge on the far side, filled again."""
 
-    depth: float
-    width: float
+    depth: Annotated[float, THICKNESS, "Depth of the gouge."]
+    width: Annotated[float, THICKNESS, "Width of the gouge."]
 
 
 @dataclass(frozen=True, slots=True)
@@ -91,15 +104,28 @@ class GrooveWeld:
     """Groove weld. A depth (``depths`` from both sides) without a land is a partial one, its gap filled as deep."""
 
     kind: GrooveKind
-    thickness: float
-    angle: float = 0.0
-    root_gap: float = 0.0
-    land: float | None = None
-    depth: float | None = None
-    depths: tuple[float, float] | None = None
-    root_radius: float | None = None
-    reinforcement: Reinforcement = Reinforcement()
-    back_gouge: BackGouge | None = None
+    thickness: Annotated[float, THICKNESS, "Thickness of the part."]
+    angle: Annotated[
+        float, GROOVE_ANGLE, "Included angle of a V or U; of a bevel or J that of its cut face, up to 75 deg."
+    ] = 0.0
+    root_gap: _Gap = 0.0
+    land: Annotated[
+        float | None,
+        UP_TO_LARGEST,
+        "Land of a groove that goes through; with a depth they add up to the thickness.",
+    ] = None
+    depth: Annotated[
+        float | None,
+        OVER_NOTHING,
+        "Depth of the groove; without a land it is a partial one, its gap filled as deep.",
+    ] = None
+    depths: Annotated[
+        tuple[_Depth, _Depth] | None,
+        "Depths of sides 1 and 2; without a land a partial groove. Halves of what the land leaves, when left out.",
+    ] = None
+    root_radius: Annotated[float | None, Within(LENGTH, 1.0, most=25.0), "Root radius."] = None
+    reinforcement: _Caps = Reinforcement()
+    back_gouge: Annotated[BackGouge | None, "Gouge on the far side, filled again; not in a partial groove."] = None
 
     @property
     def double(self) -> bool:
@@ -133,25 +159,27 @@ class GrooveWeld:
 
 @dataclass(frozen=True, slots=True)
 class FlareWeld:
-    """Flare groove filled flush: one round edge against a plane, or two round edges."""
+    """Round edge against a plane, or two round edges, filled flush."""
 
-    kind: Literal["flare-bevel", "flare-v"]
-    radius: float
-    root_gap: float = 0.0
-    reinforcement: Reinforcement = Reinforcement()
+    kind: Annotated[Literal["flare-bevel", "flare-v"], "Form."]
+    radius: Annotated[float, THICKNESS, "Outside radius of the round edge or edges."]
+    root_gap: _Gap = 0.0
+    reinforcement: _Caps = Reinforcement()
 
 
 @dataclass(frozen=True, slots=True)
 class CornerWeld:
-    """Outside corner; ``overlap`` is how far a half-open one covers the end of part 1."""
+    """Outside corner."""
 
     kind: Literal["open-corner", "half-open-corner"]
-    thickness: tuple[float, float]
-    fill: Fill = "flat"
-    angle: float = pi / 2
-    overlap: float = 0.0
-    radius: float | None = None
-    crown: float | None = None
+    thickness: Annotated[tuple[PartThickness, PartThickness], "Thickness of parts 1 and 2."]
+    fill: Annotated[
+        Fill, "Filled to the line between the toes, to the outer planes, or to a radius tangent to them."
+    ] = "flat"
+    angle: Annotated[float, PLATE_ANGLE, "Angle between the plates."] = pi / 2
+    overlap: Annotated[float, UP_TO_LARGEST, "How far the end of part 1 is covered."] = 0.0
+    radius: Annotated[float | None, OVER_NOTHING, 'Radius, with fill "rounded".'] = None
+    crown: Annotated[float | None, UP_TO_100, 'Height over the line between the toes, with fill "flat".'] = None
 
     @property
     def sides(self) -> tuple[float, float]:
@@ -164,10 +192,96 @@ class PlainArea:
     """Section known by its area."""
 
     kind: Literal["area"]
-    area: float
+    area: Annotated[float, Within(AREA, 0.1, most=1e5), "Area of the section."]
 
 
 Shape = Fillet | GrooveWeld | FlareWeld | CornerWeld | PlainArea
+
+
+def _groove_form(name: str, words: str, kinds: Any, *names: str, **instead: Any) -> Form:
+    """Form of some kinds of groove: what every groove has, and the fields that these have beside."""
+    whole = ("kind!", "thickness!", "root_gap", "reinforcement", "back_gouge")
+    return form(name, words, GrooveWeld, *whole, *names, kind=kinds, **instead)
+
+
+_CURVED = ("angle!", "root_radius!", "land")
+_SINGLE = _groove_form(
+    "SingleGrooveShape",
+    "Bevel or V groove from one side.",
+    Annotated[Literal["single-bevel", "single-v"], "Form."],
+    "angle!",
+    "land",
+    "depth",
+)
+_DOUBLE = _groove_form(
+    "DoubleGrooveShape",
+    "Bevel or V grooves from both sides.",
+    Annotated[Literal["double-bevel", "double-v"], "Form."],
+    "angle!",
+    "land",
+    "depths",
+)
+_SINGLE_CURVED = _groove_form(
+    "SingleCurvedShape",
+    "J or U groove from one side.",
+    Annotated[Literal["single-j", "single-u"], "Form."],
+    *_CURVED,
+    "depth",
+)
+_DOUBLE_CURVED = _groove_form(
+    "DoubleCurvedShape",
+    "J or U grooves from both sides.",
+    Annotated[Literal["double-j", "double-u"], "Form."],
+    *_CURVED,
+    "depths",
+)
+_FLARE = whole_form(FlareWeld, "FlareShape")
+_FILLED = ("fill", "radius", "crown")
+
+SHAPE_FORMS: dict[str, Form] = {
+    "fillet": whole_form(Fillet, "FilletShape"),
+    "square": _groove_form(
+        "SquareShape",
+        "Square groove.",
+        Literal["square"],
+        "depth",
+        depth=Annotated[float | None, OVER_NOTHING, "Depth to which the gap of a partial one is filled."],
+    ),
+    "single-bevel": _SINGLE,
+    "single-v": _SINGLE,
+    "double-bevel": _DOUBLE,
+    "double-v": _DOUBLE,
+    "single-j": _SINGLE_CURVED,
+    "single-u": _SINGLE_CURVED,
+    "double-j": _DOUBLE_CURVED,
+    "double-u": _DOUBLE_CURVED,
+    "flare-bevel": _FLARE,
+    "flare-v": _FLARE,
+    "open-corner": form(
+        "OpenCornerShape",
+        "Outside corner whose inner edges meet.",
+        CornerWeld,
+        "kind!",
+        "thickness!",
+        "angle",
+        *_FILLED,
+        kind=Literal["open-corner"],
+    ),
+    "half-open-corner": form(
+        "HalfOpenCornerShape",
+        "Outside corner at a right angle, where part 2 covers the end of part 1 in part.",
+        CornerWeld,
+        "kind!",
+        "thickness!",
+        "overlap!",
+        *_FILLED,
+        kind=Literal["half-open-corner"],
+    ),
+    "area": whole_form(PlainArea, "AreaShape"),
+}
+"""Shapes of every kind, as a request describes them."""
+
+AnyShape = Annotated[Shape, By("kind", SHAPE_FORMS), "Cross-section of the weld metal."]
 
 
 @dataclass(frozen=True, slots=True)
@@ -237,7 +351,7 @@ def _check_groove(shape: GrooveWeld, pointer: str, faults: Faults) -> None:
     if len(faults) > before:
         return
     with off_the_sheet():
-        made = _groove(shape)
+        filled = _groove(shape)
         widths = _widths(shape, _cuts(shape))
     caps = shape.reinforcement
     for name, cap, width in zip(("face", "root"), (caps.face, caps.root), widths, strict=True):
@@ -245,7 +359,7 @@ def _check_groove(shape: GrooveWeld, pointer: str, faults: Faults) -> None:
             faults.inconsistent(
                 f"{pointer}/reinforcement/{name}", "nothing opens there: say how wide the cap is, or its overlap"
             )
-    if made.area <= 0.0 and len(faults) == before:
+    if filled.area <= 0.0 and len(faults) == before:
         faults.inconsistent(pointer, "nothing is filled: give a gap, a cap or a back-gouge, or a depth to groove")
 
 
@@ -300,8 +414,10 @@ def _check_corner(shape: CornerWeld, pointer: str, faults: Faults) -> None:
     gamma = pi - shape.angle
     (u, v), room = shape.sides, _to_sharp(shape)
     if min(room) <= 0.0:
+        bare = faults.units.text(u).rpartition(" ")[0]
         faults.inconsistent(
-            f"{pointer}/fill", f"at this angle the outer planes do not meet beyond sides of {u:.4g} and {v:.4g} mm"
+            f"{pointer}/fill",
+            f"at this angle the outer planes do not meet beyond sides of {bare} and {faults.units.text(v)}",
         )
     elif shape.radius is not None and not at_most(shape.radius * tan(gamma / 2.0), min(room)):
         largest = min(room) / tan(gamma / 2.0)
@@ -348,11 +464,11 @@ def _cuts(shape: GrooveWeld) -> list[grooves.Cut]:
     """Cut from each side; none in a square groove."""
     if shape.kind == "square":
         return []
-    form, made = FORMS[shape.kind], []
+    form, cuts = FORMS[shape.kind], []
     for side, depth in enumerate(shape.cut, start=1):
         with about(f"side {side}"):
-            made.append(grooves.cut(form, shape.angle, depth, form in BOTH_EDGES, shape.root_radius))
-    return made
+            cuts.append(grooves.cut(form, shape.angle, depth, form in BOTH_EDGES, shape.root_radius))
+    return cuts
 
 
 def _edges(shape: GrooveWeld) -> float:

@@ -1,0 +1,125 @@
+"""Answer of ``/v1/distortion``, in engine units."""
+
+from dataclasses import dataclass
+from typing import Annotated, Literal
+
+from ..core.quantities import ANGLE, LENGTH
+from ..core.shape import BARE, OMITTED, Area, Length, LengthOrAngle, Q
+
+
+@dataclass(frozen=True, slots=True)
+class DistortionEstimate:
+    """What one method gives."""
+
+    method: str
+    value: float
+    source: str
+    sureness: Annotated[str, "How it came to us."]
+
+
+@dataclass(frozen=True, slots=True)
+class MethodLeftOut:
+    """Method that does not cover the joint."""
+
+    method: str
+    reason: str
+
+
+@dataclass(frozen=True, slots=True)
+class DistortionBand:
+    """One quantity by several methods."""
+
+    low: float | None
+    high: Annotated[float | None, "Null, as low is, where no method covers the joint."]
+    methods: tuple[DistortionEstimate, ...]
+    left_out: Annotated[tuple[MethodLeftOut, ...], BARE]
+
+
+@dataclass(frozen=True, slots=True)
+class SpanRatio:
+    """By the methods that cover both."""
+
+    low: float
+    high: float
+
+
+@dataclass(frozen=True, slots=True)
+class DistortionSpan:
+    """Least and greatest of the methods."""
+
+    low: float
+    high: float
+    ratio: Annotated[SpanRatio | None, BARE, "Over that of the joint asked about; null where no method covers both."]
+
+
+@dataclass(frozen=True, slots=True)
+class ShrinkingWeld:
+    """The weld metal."""
+
+    area: Annotated[Area, "Of one weld."]
+    welds: int
+    welded_share: float
+
+
+@dataclass(frozen=True, slots=True)
+class ToleranceClass:
+    """Plus or minus of one class."""
+
+    class_: str
+    tolerance: LengthOrAngle
+    rise: Annotated[float | None, OMITTED, "Tangent of the angle."] = None
+    printed_rise: Annotated[float | None, OMITTED, "Rise as the table prints it, rounded; both must be kept."] = None
+
+
+@dataclass(frozen=True, slots=True)
+class ToleranceCheck:
+    """One estimate against every class of its table, on the upper end of its band."""
+
+    quantity: str
+    nominal: Length
+    value: LengthOrAngle
+    classes: tuple[ToleranceClass, ...]
+    keeps: Annotated[str | None, "Tightest class kept; null when none is."]
+    asked: str | None
+    verdict: Literal["within", "out"] | None
+    table: str
+
+
+_LengthSpan = Annotated[DistortionSpan, Q(LENGTH)]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class DistortionAlternative:
+    """Another way to weld the joint."""
+
+    do: Literal["over", "double-sided", "intermittent", "bevelled"]
+    leg: Annotated[Length | None, OMITTED] = None
+    root_opening: Annotated[Length | None, OMITTED] = None
+    depth: Annotated[Length | None, OMITTED, "Depth of the preparation on each side."] = None
+    steps: Annotated[int | None, OMITTED] = None
+    metal_ratio: Annotated[float, "Metal over that of the joint asked about."]
+    strength_ratio: Annotated[float, "Throat, times the share welded, over that of the joint asked about."]
+    transverse: _LengthSpan | None
+    longitudinal: _LengthSpan | None
+    angular: Annotated[DistortionSpan | None, Q(ANGLE)]
+    edge_lift: _LengthSpan | None
+    bowing: _LengthSpan | None
+
+
+_Lengths = Annotated[DistortionBand, Q(LENGTH)]
+_Angles = Annotated[DistortionBand, Q(ANGLE)]
+
+
+@dataclass(frozen=True, slots=True)
+class DistortionAnswer:
+    """How a joint shrinks and turns."""
+
+    transverse: Annotated[_Lengths, "Shrinkage across the weld."]
+    longitudinal: Annotated[_Lengths, "Shortening along the weld."]
+    angular: Annotated[_Angles, "Turn of the joint left free; of a flange, of each of its halves."]
+    edge_lift: Annotated[_Lengths, "Lift of each edge of a flange."]
+    bowing: Annotated[_Lengths, "Bow of the member at the middle of its length."]
+    restrained_angular: Annotated[_Angles | None, "Turn of the joint as it is held."]
+    weld: ShrinkingWeld
+    iso_13920: tuple[ToleranceCheck, ...]
+    alternatives: tuple[DistortionAlternative, ...]

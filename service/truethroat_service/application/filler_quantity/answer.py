@@ -1,0 +1,152 @@
+"""Answer of ``/v1/filler-quantity``, in engine units."""
+
+from dataclasses import dataclass
+from typing import Annotated, Literal
+
+from ..core.quantities import AREA, DENSITY, ENERGY, GAS_FLOW, MASS, MASS_RATE, VOLUME, WORKING_TIME
+from ..core.shape import OMITTED, Area, Band, Length, MassPerLength, Q
+from ..joints.usual_rates import Figure
+
+
+@dataclass(frozen=True, slots=True)
+class WeldCost:
+    """Cost by its parts; a part without a price is null and not in the total."""
+
+    currency: str
+    labour: Band | None
+    consumable: Band | None
+    gas: Band | None
+    power: Band | None
+    total: Annotated[Band | None, "Null where a part that has a price cannot be told."]
+    counts: Annotated[tuple[str, ...], "Parts that have a price."]
+    missing: Annotated[tuple[str, ...], "Those of them that cannot be told."]
+
+
+CountedBy = Literal["single-pass-limit", "pass-thickness", "layers", "bead-area", "handbook"]
+
+
+@dataclass(frozen=True, slots=True)
+class PassCount:
+    """One way to count."""
+
+    by: CountedBy
+    least: int
+    most: int
+    source: str
+
+
+@dataclass(frozen=True, slots=True)
+class PassCounts:
+    """Passes, from least to most, and every way they were counted."""
+
+    least: int
+    most: int
+    counts: tuple[PassCount, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class WeldMetalDensity:
+    """Of the weld metal."""
+
+    value: Annotated[float, Q(DENSITY)]
+    source: str
+
+
+@dataclass(frozen=True, slots=True)
+class EstimateBasis:
+    """What an estimate rests on; null where nothing says it."""
+
+    density: WeldMetalDensity
+    efficiency: Figure | None
+    deposition_rate: Annotated[Figure | None, Q(MASS_RATE)]
+    operator_factor: Figure | None
+    gas_flow: Annotated[Figure | None, Q(GAS_FLOW)]
+    bead_area: Annotated[Figure | None, Q(AREA)]
+    source_efficiency: Figure | None
+
+
+@dataclass(frozen=True, slots=True)
+class SectionPart:
+    """Part of the section."""
+
+    part: str
+    area: Area
+
+
+# An estimate, the totals and a group share fields. Those of the last base stand first, then those of the one before it,
+# and a class's own come last. Without slots, for classes with slots cannot have two bases.
+
+
+@dataclass(frozen=True)
+class Taken:
+    """What welds take."""
+
+    deposited: Annotated[float, Q(MASS), "Weld metal, excess and all."]
+    consumable: Annotated[Band | None, Q(MASS), "What to buy."]
+    arc_time: Annotated[Band | None, Q(WORKING_TIME), "While the arc burns."]
+    working_time: Annotated[Band | None, Q(WORKING_TIME), "On the clock."]
+    gas: Annotated[Band | None, Q(VOLUME), "Shielding gas while the arc burns."]
+    energy: Annotated[Band | None, Q(ENERGY), "From the mains."]
+
+
+Cost = Annotated[WeldCost | None, "At the caller's prices; null without any."]
+
+
+@dataclass(frozen=True)
+class Described:
+    """What an entry is."""
+
+    mark: Annotated[str | None, OMITTED, "The entry's own mark."]
+    kind: Annotated[str, "Kind of its shape."]
+    filler: str | None
+    process: Annotated[str | None, "AWS letters."]
+    area: Annotated[Area, "Section as described, before its excess."]
+    parts: Annotated[tuple[SectionPart, ...], "They add up to the area; that of a hollow face is negative."]
+    length: Annotated[Length, "Of all its welds."]
+    mass_per_length: Annotated[MassPerLength, "Excess and all."]
+
+
+@dataclass(frozen=True)
+class WeldEstimate(Taken, Described):
+    """Estimate of one entry, in the order of the request."""
+
+    passes: PassCounts | None
+    cost: Cost
+    rests_on: EstimateBasis
+
+
+@dataclass(frozen=True)
+class Counted:
+    """How much weld there is."""
+
+    count: int
+    length: Length
+
+
+@dataclass(frozen=True)
+class EstimateTotals(Taken, Counted):
+    """Sums; null where one of the summands is not known."""
+
+    cost: Cost
+
+
+@dataclass(frozen=True)
+class Grouped:
+    """What a group has in common."""
+
+    filler: str | None
+    process: str | None
+
+
+@dataclass(frozen=True)
+class EstimateGroup(EstimateTotals, Grouped):
+    """Sums of one filler with one process."""
+
+
+@dataclass(frozen=True, slots=True)
+class FillerQuantityAnswer:
+    """Weld metal, consumable, passes, hours, gas, energy and cost."""
+
+    welds: tuple[WeldEstimate, ...]
+    totals: EstimateTotals
+    groups: tuple[EstimateGroup, ...]
