@@ -102,7 +102,8 @@ class Components:
         schema = self._bare(hint, measured)
         if hint.optional and OMITTED not in hint.marks:
             kind = schema.get("type")
-            schema = {"type": [kind, "null"]} if schema == {"type": kind} else {"anyOf": [schema, {"type": "null"}]}
+            options = schema.get("anyOf", [schema])
+            schema = {"type": [kind, "null"]} if schema == {"type": kind} else {"anyOf": [*options, {"type": "null"}]}
         return schema | ({"description": hint.words} if hint.words else {})
 
     def _bare(self, hint: Hint, measured: Q | None) -> Json:

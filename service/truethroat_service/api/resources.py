@@ -16,6 +16,7 @@ from ..application.capabilities import CAPABILITIES, Capability
 from ..application.core.shape import OMITTED
 from ..application.readiness import recomputed
 from .bodies import body_of
+from .components import camel
 from .derive import Schema, request_schema
 from .problems import TYPES
 from .transitional import TRANSITIONAL
@@ -122,7 +123,9 @@ def _listed(path: str, operation: str, answer: type, read: Callable[[], Any]) ->
     return Reading(f"/v1{path}", operation, "catalogue", answer, partial(_cached, read))
 
 
-CALCULATIONS = tuple(Calculation(entry, request_schema(entry.operation, entry.request)) for entry in CAPABILITIES)
+CALCULATIONS = tuple(
+    Calculation(entry, request_schema(f"{camel(entry.operation)}Request", entry.request)) for entry in CAPABILITIES
+)
 """Resources that are asked, in the order of the table."""
 CALCULATIONS = (*CALCULATIONS, *(Calculation(entry.capability, entry.schema) for entry in TRANSITIONAL))
 

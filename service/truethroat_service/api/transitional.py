@@ -2,8 +2,6 @@
 
 from types import SimpleNamespace
 
-from ..application.as_welded import as_welded
-from ..application.as_welded.examples import EXAMPLES as AS_WELDED
 from ..application.bevel_depth import bevel_depth
 from ..application.bevel_depth.examples import EXAMPLES as BEVEL_DEPTH
 from ..application.break_test import break_test
@@ -16,7 +14,6 @@ from ..application.joint_plan import joint_plan
 from ..application.joint_plan.examples import EXAMPLES as JOINT_PLAN
 from ..application.weld_group import weld_group
 from ..application.weld_group.examples import EXAMPLES as WELD_GROUP
-from .schemas.as_welded import AsWeldedSchema
 from .schemas.bevel_depth import BevelDepthSchema
 from .schemas.break_test import BreakTestSchema
 from .schemas.grind_allowance import GrindAllowanceSchema
@@ -25,18 +22,6 @@ from .schemas.joint_plan import JointPlanSchema
 from .schemas.weld_group import WeldGroupSchema
 
 TRANSITIONAL = (
-    SimpleNamespace(
-        capability=SimpleNamespace(
-            use_case=as_welded,
-            operation="as_welded",
-            path="as-welded",
-            meaning="Whether a weld as gauged has its throat and keeps its quality level.",
-            summary="What a weld is worth as gauged.",
-            examples=AS_WELDED,
-            answer="AsWeldedAnswer",
-        ),
-        schema=AsWeldedSchema(),
-    ),
     SimpleNamespace(
         capability=SimpleNamespace(
             use_case=bevel_depth,

@@ -4,6 +4,8 @@ from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from typing import Any, get_args, get_type_hints
 
+from .as_welded import as_welded
+from .as_welded.examples import EXAMPLES as AS_WELDED
 from .core.answers import Answered
 from .crack_risk import crack_risk
 from .crack_risk.examples import EXAMPLES as CRACK_RISK
@@ -55,6 +57,7 @@ class Capability:
 
 CAPABILITIES = (
     Capability(fillet_size, "Leg and throat of a fillet to specify.", FILLET_SIZE),
+    Capability(as_welded, "What a weld is worth as gauged.", AS_WELDED),
     Capability(crack_risk, "How likely a pass is to crack.", CRACK_RISK),
     Capability(heat, "Heat of a pass and what it does to the steel.", HEAT),
     Capability(filler_quantity, "What welds take in metal, time, gas and money.", FILLER_QUANTITY),

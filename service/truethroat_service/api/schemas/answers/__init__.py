@@ -4,7 +4,6 @@ Answers are open: a client must pass over fields it does not know.
 """
 
 from . import (
-    as_welded,
     break_test,
     catalogue,
     common,
@@ -22,7 +21,6 @@ COMPONENTS: dict[str, Json] = {
     **groove_size.COMPONENTS,
     **finishing.COMPONENTS,
     **weld_group.COMPONENTS,
-    **as_welded.COMPONENTS,
     **break_test.COMPONENTS,
     **joint_plan.COMPONENTS,
     **catalogue.COMPONENTS,
