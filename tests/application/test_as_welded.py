@@ -10,7 +10,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 from tests.application.asked import as_welded
 
-from truethroat_service.application.as_welded.request import Extent, FilletReadings, Required
+from truethroat_service.application.as_welded.request import ExtentOfImperfections, FilletAsWelded, Required
 from truethroat_service.application.core.answers import Common
 from truethroat_service.application.joints.quality_sets import QUALITY_SETS
 from truethroat_service.application.joints.seams import Penetration
@@ -26,10 +26,10 @@ def mm(quantity: dict[str, Any]) -> float:
 
 
 @st.composite
-def gauged(draw: st.DrawFn) -> FilletReadings:
+def gauged(draw: st.DrawFn) -> FilletAsWelded:
     """Draw readings that fit together."""
     required = Required(leg=draw(tenths)) if draw(st.booleans()) else Required(throat=draw(tenths))
-    return FilletReadings(
+    return FilletAsWelded(
         legs=(draw(tenths), draw(tenths)),
         thickness=(draw(tenths), draw(tenths)),
         required=required,
@@ -42,14 +42,14 @@ def gauged(draw: st.DrawFn) -> FilletReadings:
 
 
 @given(request=gauged(), more=small)
-def test_convexity_is_never_credited(request: FilletReadings, more: float) -> None:
+def test_convexity_is_never_credited(request: FilletAsWelded, more: float) -> None:
     """However convex, the throat and the size stay (AWS A3.0: theoretical throat is under the line of the toes)."""
     before, after = as_welded(request), as_welded(replace(request, convexity=(request.convexity or 0.0) + more))
     assert (before["throat"], before["size"]) == (after["throat"], after["size"])
 
 
 @given(request=gauged(), depth=st.integers(1, 10).map(lambda n: n / 10))
-def test_a_hollow_is_taken_off(request: FilletReadings, depth: float) -> None:
+def test_a_hollow_is_taken_off(request: FilletAsWelded, depth: float) -> None:
     """A hollow comes off the throat whole (geometry), and never makes the size larger."""
     before = as_welded(replace(request, convexity=None))
     after = as_welded(replace(request, convexity=None, hollow=depth))
@@ -58,14 +58,14 @@ def test_a_hollow_is_taken_off(request: FilletReadings, depth: float) -> None:
 
 
 @given(request=gauged())
-def test_the_worst_case_is_no_better(request: FilletReadings) -> None:
+def test_the_worst_case_is_no_better(request: FilletAsWelded) -> None:
     """The worst case is never more than what was read, and what was read never more than the theoretical throat."""
     throat = as_welded(request)["throat"]
     assert mm(throat["worst_case"]) <= mm(throat["effective"]) <= mm(throat["theoretical"])
 
 
 @given(request=gauged(), measured=tenths)
-def test_a_measured_throat_only_caps(request: FilletReadings, measured: float) -> None:
+def test_a_measured_throat_only_caps(request: FilletAsWelded, measured: float) -> None:
     """A throat gauged lower counts; one gauged higher than the legs allow does not."""
     without = mm(as_welded(request)["throat"]["effective"])
     found = mm(as_welded(replace(request, throat=measured))["throat"]["effective"])
@@ -73,7 +73,7 @@ def test_a_measured_throat_only_caps(request: FilletReadings, measured: float) -
 
 
 @given(request=gauged())
-def test_short_is_below_what_is_required(request: FilletReadings) -> None:
+def test_short_is_below_what_is_required(request: FilletAsWelded) -> None:
     """Without a share told, a fillet is short exactly when its worst case is: by size against a leg, else by throat."""
     answer = as_welded(replace(request, reading_tolerance=0.0))
     leg = request.required.leg
@@ -86,7 +86,7 @@ def test_short_is_below_what_is_required(request: FilletReadings) -> None:
 
 
 @given(request=gauged())
-def test_accepted_alone_and_only_when_nothing_is_wrong(request: FilletReadings) -> None:
+def test_accepted_alone_and_only_when_nothing_is_wrong(request: FilletAsWelded) -> None:
     """Accept stands alone; a limit that is broken always asks for something else."""
     answer = as_welded(request)
     does = [action["do"] for action in answer["actions"]]
@@ -97,7 +97,7 @@ def test_accepted_alone_and_only_when_nothing_is_wrong(request: FilletReadings) 
 
 
 @given(request=gauged())
-def test_welding_to_the_leg_told_is_enough(request: FilletReadings) -> None:
+def test_welding_to_the_leg_told_is_enough(request: FilletAsWelded) -> None:
     """With both legs brought to the size told, the fillet has its throat."""
     answer = as_welded(request)
     for action in answer["actions"]:
@@ -109,7 +109,7 @@ def test_welding_to_the_leg_told_is_enough(request: FilletReadings) -> None:
 
 def test_over_by_the_throat_or_by_an_eighth() -> None:
     """Level C allows 1 + 0.2 a too much throat (EN 25817:1992); D1.1 none, so 1/8 in (common practice, no source)."""
-    request = FilletReadings(
+    request = FilletAsWelded(
         legs=(10.0, 10.0), thickness=(10.0, 10.0), required=Required(throat=5.0), quality="iso-5817-c"
     )
     # 7.07 mm of throat, 2.07 too much against 2.0.
@@ -125,7 +125,7 @@ def test_over_by_the_throat_or_by_an_eighth() -> None:
 )
 def test_penetration_counts_by_who_vouches(vouched: Any, creditable: float, counted: float) -> None:
     """Only proven penetration is strength; a macro's is creditable beside it, an assumed one neither; none is size."""
-    request = FilletReadings(
+    request = FilletAsWelded(
         legs=(8.0, 8.0), thickness=(10.0, 10.0), required=Required(throat=5.0), quality="iso-5817-c"
     )
     answer = as_welded(replace(request, penetration=Penetration(2.0, vouched, 0.5)))
@@ -139,7 +139,7 @@ def test_penetration_counts_by_who_vouches(vouched: Any, creditable: float, coun
 @pytest.mark.parametrize(("vouched", "verdict"), [("assumed", "short"), ("measured", "short"), ("proven", "enough")])
 def test_the_verdict_rests_on_strength(vouched: Any, verdict: str) -> None:
     """5.66 mm of legs' throat (8 x 0.707) has 7 only with penetration, and that must be proven to count."""
-    request = FilletReadings(
+    request = FilletAsWelded(
         legs=(8.0, 8.0), thickness=(10.0, 10.0), required=Required(throat=7.0), quality="iso-5817-c"
     )
     assert as_welded(replace(request, penetration=Penetration(2.0, vouched)))["verdict"] == verdict
@@ -147,7 +147,7 @@ def test_the_verdict_rests_on_strength(vouched: Any, verdict: str) -> None:
 
 def test_a_flat_face_may_be_as_hollow_as_the_gauge_is_coarse() -> None:
     """A hollow read as nothing is one of up to the tolerance: 7.5 mm legs (5.30 mm) less 0.5; unread, it is none."""
-    request = FilletReadings(
+    request = FilletAsWelded(
         legs=(8.0, 8.0),
         thickness=(10.0, 10.0),
         required=Required(throat=5.0),
@@ -162,7 +162,7 @@ def test_a_flat_face_may_be_as_hollow_as_the_gauge_is_coarse() -> None:
 
 def test_metal_of_a_convex_face() -> None:
     """A parabola over a chord holds two thirds of its box (Archimedes): 2/3 x 10 x 1.5 over the 6, 8, 10 triangle."""
-    request = FilletReadings(
+    request = FilletAsWelded(
         legs=(6.0, 8.0),
         thickness=(9.0, 9.0),
         required=Required(leg=6.0),
@@ -179,7 +179,7 @@ def test_metal_of_a_convex_face() -> None:
 
 def test_broken_limits_name_their_repair() -> None:
     """Too much convexity is dressed, undercut repaired, a wide gap closed, a lopsided fillet built up."""
-    request = FilletReadings(
+    request = FilletAsWelded(
         legs=(14.0, 8.0), thickness=(10.0, 10.0), required=Required(leg=6.0), quality="iso-5817-b", root_gap=2.0
     )
     answer = as_welded(replace(request, convexity=3.5, undercut=1.0))
@@ -192,18 +192,21 @@ def test_broken_limits_name_their_repair() -> None:
 
 
 extents = st.none() | st.builds(
-    Extent, of_weld=st.sampled_from([60.0, 400.0]), throat=st.sampled_from([5.0, 25.0, 40.0]), undercut=st.just(10.0)
+    ExtentOfImperfections,
+    of_weld=st.sampled_from([60.0, 400.0]),
+    throat=st.sampled_from([5.0, 25.0, 40.0]),
+    undercut=st.just(10.0),
 )
 
 
-def _readings(request: FilletReadings, extent: Extent | None, hollow: float) -> FilletReadings:
+def _readings(request: FilletAsWelded, extent: ExtentOfImperfections | None, hollow: float) -> FilletAsWelded:
     """Readings with a hollow for convexity and with lengths."""
     return replace(request, convexity=None, hollow=hollow, extent=extent)
 
 
 @given(request=gauged(), extent=extents, hollow=small, more=st.integers(1, 8).map(lambda n: n / 10))
 def test_a_coarser_gauge_never_betters_a_weld(
-    request: FilletReadings, extent: Extent | None, hollow: float, more: float
+    request: FilletAsWelded, extent: ExtentOfImperfections | None, hollow: float, more: float
 ) -> None:
     """With a bigger tolerance what was short stays short, and a limit that was broken stays broken."""
     fine = _readings(request, extent, hollow)
@@ -218,7 +221,7 @@ def test_a_coarser_gauge_never_betters_a_weld(
 
 @given(request=gauged(), extent=extents, hollow=small)
 def test_a_tighter_level_passes_nothing_a_looser_refuses(
-    request: FilletReadings, extent: Extent | None, hollow: float
+    request: FilletAsWelded, extent: ExtentOfImperfections | None, hollow: float
 ) -> None:
     """What keeps level B keeps C, and what keeps C keeps D, each limit by itself too."""
     readings = _readings(request, extent, hollow)
@@ -230,7 +233,7 @@ def test_a_tighter_level_passes_nothing_a_looser_refuses(
 
 
 @given(request=gauged(), extent=extents, hollow=small)
-def test_units_change_nothing(request: FilletReadings, extent: Extent | None, hollow: float) -> None:
+def test_units_change_nothing(request: FilletAsWelded, extent: ExtentOfImperfections | None, hollow: float) -> None:
     """Asked for in inches the weld is judged alike, and the fingerprint is the same."""
     readings = _readings(request, extent, hollow)
     metric, us = as_welded(readings), as_welded(replace(readings, common=Common(units="us")))
@@ -242,7 +245,7 @@ def test_units_change_nothing(request: FilletReadings, extent: Extent | None, ho
 
 
 @given(request=gauged(), units=st.sampled_from(["metric", "us"]))
-def test_the_leg_told_is_a_shop_size(request: FilletReadings, units: Any) -> None:
+def test_the_leg_told_is_a_shop_size(request: FilletAsWelded, units: Any) -> None:
     """A remedy's size is a whole millimetre, or a whole sixteenth of an inch, and no less than the leg required."""
     for action in as_welded(replace(request, common=Common(units=units)))["actions"]:
         if "leg" in action:
@@ -250,7 +253,7 @@ def test_the_leg_told_is_a_shop_size(request: FilletReadings, units: Any) -> Non
             assert steps == pytest.approx(round(steps))
 
 
-SOUND = FilletReadings(
+SOUND = FilletAsWelded(
     legs=(8.0, 8.0), thickness=(10.0, 10.0), required=Required(throat=5.0), quality="iso-5817-d", reading_tolerance=0.0
 )
 
@@ -269,7 +272,7 @@ def test_what_is_not_fused_comes_off_the_throat() -> None:
     answer = as_welded(readings)
     assert mm(answer["throat"]["effective"]) == pytest.approx(8 / sqrt(2) - 0.9)
     assert answer["verdict"] == "short"
-    short = replace(readings, extent=Extent(300.0, incomplete_penetration=20.0, lack_of_fusion=20.0))
+    short = replace(readings, extent=ExtentOfImperfections(300.0, incomplete_penetration=20.0, lack_of_fusion=20.0))
     assert as_welded(short)["verdict"] == "enough"
     assert as_welded(replace(short, quality="iso-5817-c"))["verdict"] == "short"
 
@@ -296,7 +299,7 @@ def test_reasons_are_in_plain_words() -> None:
     fat = as_welded(replace(SOUND, legs=(14.0, 14.0), quality="iso-5817-c"))
     assert fat["verdict"] == "over"
     assert "far too much weld" in " ".join(fat["reasons"])
-    allowed = as_welded(replace(SOUND, throat=4.8, extent=Extent(300.0, throat=20.0)))
+    allowed = as_welded(replace(SOUND, throat=4.8, extent=ExtentOfImperfections(300.0, throat=20.0)))
     assert allowed["verdict"] == "enough"
     assert "no more length, than is allowed" in " ".join(allowed["reasons"])
 
@@ -316,5 +319,5 @@ def test_a_limit_broken_by_its_length_says_so() -> None:
     readings = replace(SOUND, thickness=(3.0, 3.0), undercut=0.2, quality="iso-5817-c")
     untold = " ".join(as_welded(readings)["reasons"])
     assert "undercut: 0.2 mm over the whole weld, for all that was told, allowed over 25 mm only." in untold
-    told = " ".join(as_welded(replace(readings, extent=Extent(300.0, undercut=40.0)))["reasons"])
+    told = " ".join(as_welded(replace(readings, extent=ExtentOfImperfections(300.0, undercut=40.0)))["reasons"])
     assert "undercut: 0.2 mm over 40 mm, allowed over 25 mm only." in told

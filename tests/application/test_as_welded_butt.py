@@ -9,7 +9,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 from tests.application.asked import as_welded
 
-from truethroat_service.application.as_welded.request import ButtReadings, Extent, Flush, Required
+from truethroat_service.application.as_welded.request import ButtAsWelded, ExtentOfImperfections, GroundFlush, Required
 from truethroat_service.application.core.answers import Common
 from truethroat_service.application.joints.quality_sets import QUALITY_SETS
 
@@ -17,7 +17,7 @@ tenths = st.integers(30, 250).map(lambda n: n / 10)
 small = st.none() | st.integers(0, 25).map(lambda n: n / 10)
 
 FULL = Required(penetration="full")
-TEN = ButtReadings(thickness=(10.0, 12.0), required=FULL, quality="iso-5817-c")
+TEN = ButtAsWelded(kind="butt", thickness=(10.0, 12.0), required=FULL, quality="iso-5817-c")
 
 
 def mm(quantity: dict[str, Any]) -> float:
@@ -27,9 +27,10 @@ def mm(quantity: dict[str, Any]) -> float:
 
 
 @st.composite
-def gauged(draw: st.DrawFn) -> ButtReadings:
+def gauged(draw: st.DrawFn) -> ButtAsWelded:
     """Draw readings that fit together and that every quality set goes by."""
-    return ButtReadings(
+    return ButtAsWelded(
+        kind="butt",
         thickness=(draw(tenths), draw(tenths)),
         required=FULL,
         quality=draw(st.sampled_from(list(QUALITY_SETS))),
@@ -39,7 +40,7 @@ def gauged(draw: st.DrawFn) -> ButtReadings:
         incomplete_penetration=draw(small),
         lack_of_fusion=draw(small),
         reading_tolerance=draw(st.sampled_from([0.0, 0.1, 0.5])),
-        extent=draw(st.none() | st.builds(Extent, of_weld=st.sampled_from([60.0, 400.0]))),
+        extent=draw(st.none() | st.builds(ExtentOfImperfections, of_weld=st.sampled_from([60.0, 400.0]))),
     )
 
 
@@ -47,10 +48,10 @@ ISO = ("iso-5817-b", "iso-5817-c", "iso-5817-d")
 
 
 @given(readings=gauged(), length=st.sampled_from([5.0, 15.0, 25.0, 30.0]))
-def test_a_tighter_level_passes_nothing_a_looser_refuses(readings: ButtReadings, length: float) -> None:
+def test_a_tighter_level_passes_nothing_a_looser_refuses(readings: ButtAsWelded, length: float) -> None:
     """What keeps level B keeps C, and what keeps C keeps D, each limit by itself too."""
     told = {name: length for name in ("underfill", "undercut") if getattr(readings, name) is not None}
-    readings = replace(readings, extent=Extent(400.0, **told))
+    readings = replace(readings, extent=ExtentOfImperfections(400.0, **told))
     for tighter, looser in pairwise(as_welded(replace(readings, quality=level)) for level in ISO):
         for tight, loose in zip(tighter["limits"], looser["limits"], strict=True):
             assert tight["verdict"] != "within" or loose["verdict"] == "within"
@@ -58,7 +59,7 @@ def test_a_tighter_level_passes_nothing_a_looser_refuses(readings: ButtReadings,
 
 
 @given(readings=gauged(), more=st.integers(1, 9).map(lambda n: n / 10))
-def test_a_coarser_gauge_never_betters_a_weld(readings: ButtReadings, more: float) -> None:
+def test_a_coarser_gauge_never_betters_a_weld(readings: ButtAsWelded, more: float) -> None:
     """With a bigger tolerance what was short stays short, and a limit that was broken stays broken."""
     before = as_welded(readings)
     after = as_welded(replace(readings, reading_tolerance=readings.reading_tolerance + more))
@@ -68,7 +69,7 @@ def test_a_coarser_gauge_never_betters_a_weld(readings: ButtReadings, more: floa
 
 
 @given(readings=gauged())
-def test_units_change_nothing(readings: ButtReadings) -> None:
+def test_units_change_nothing(readings: ButtAsWelded) -> None:
     """Asked for in inches the weld is judged alike, and the fingerprint is the same."""
     metric, us = as_welded(readings), as_welded(replace(readings, common=Common(units="us")))
     assert us["throat"]["effective"]["value"] * 25.4 == pytest.approx(mm(metric["throat"]["effective"]))
@@ -86,7 +87,7 @@ def test_throat_left_of_a_butt() -> None:
     assert answer["verdict"] == "short"
     assert {"do": "add-pass"} in answer["actions"]
     # Level C allows 0.1 t = 1 mm of either over 25 mm in the worst 100 mm.
-    short = replace(readings, extent=Extent(500.0, underfill=25.0, root_concavity=25.0))
+    short = replace(readings, extent=ExtentOfImperfections(500.0, underfill=25.0, root_concavity=25.0))
     assert (as_welded(short)["verdict"], as_welded(short)["quality_kept"]) == ("enough", True)
     assert "imperfections-not-summed" in [caution["code"] for caution in as_welded(short)["cautions"]]
 
@@ -106,7 +107,10 @@ def test_partial_penetration_has_the_throat_asked_for() -> None:
     answer = as_welded(readings)
     assert mm(answer["throat"]["effective"]) == pytest.approx(5.5)
     assert answer["verdict"] == "short"
-    assert as_welded(replace(readings, extent=Extent(500.0, incomplete_penetration=20.0)))["verdict"] == "enough"
+    assert (
+        as_welded(replace(readings, extent=ExtentOfImperfections(500.0, incomplete_penetration=20.0)))["verdict"]
+        == "enough"
+    )
 
 
 def test_misalignment_leaves_the_throat() -> None:
@@ -119,7 +123,7 @@ def test_misalignment_leaves_the_throat() -> None:
 def test_a_weld_thinned_flush_within_the_limit_is_enough() -> None:
     """0.7 mm off 10 mm is within 1/32 in (0.79 mm); 0.9 mm is not (AWS D1.1:2010 5.24.3.1)."""
     for thinning, verdict in ((0.7, "enough"), (0.9, "short")):
-        readings = replace(TEN, quality="aws-d1-1-2020", flush=Flush(thinning))
+        readings = replace(TEN, quality="aws-d1-1-2020", flush=GroundFlush(thinning))
         assert as_welded(readings)["verdict"] == verdict
 
 
@@ -145,7 +149,7 @@ def test_broken_limits_name_their_repair(reading: dict[str, Any], do: str) -> No
 def test_fusion_that_nobody_looked_at_is_named() -> None:
     """Where neither test nor macro was told, the answer says that fusion rests on the procedure."""
 
-    def codes(readings: ButtReadings) -> list[str]:
+    def codes(readings: ButtAsWelded) -> list[str]:
         return [caution["code"] for caution in as_welded(readings)["cautions"]]
 
     assert "fusion-not-read" in codes(TEN)

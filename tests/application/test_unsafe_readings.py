@@ -9,7 +9,7 @@ import pytest
 from tests.application.asked import as_welded, fillet_size, groove_size
 from tests.application.joints import mm
 
-from truethroat_service.application.as_welded.request import FilletReadings, Required
+from truethroat_service.application.as_welded.request import FilletAsWelded, Required
 from truethroat_service.application.core.faults import Refused
 from truethroat_service.application.fillet_size.request import BalancedForce, FilletSizeRequest, Joint, SharedForce
 from truethroat_service.application.groove_size.request import GrooveJoint, GrooveSizeRequest, TeeButt
@@ -50,7 +50,7 @@ def test_a_gap_under_skewed_plates_takes_more_of_a_leg_along_the_face(angle: flo
 
 def test_a_gap_under_skewed_plates_takes_more_of_a_gauged_leg() -> None:
     """By hand: 11 mm at 120 deg keep 11 - 3/sin(120 deg) = 7.54 mm over a gap of 3 mm, under the 8 mm asked for."""
-    readings = FilletReadings(
+    readings = FilletAsWelded(
         legs=(11.0, 11.0),
         angle=radians(120.0),
         root_gap=3.0,

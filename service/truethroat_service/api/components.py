@@ -44,18 +44,6 @@ class Components:
 
     def answer(self, name: str, result: type) -> Json:
         """Reference to the answer of a calculation: head, the fields of its own, tail."""
-        if isinstance(result, str):
-            from .schemas.answers import COMPONENTS
-
-            todo = [result]
-            while todo:
-                one = todo.pop()
-                if one not in self.schemas:
-                    self.schemas[one] = COMPONENTS[one]
-                    import re
-
-                    todo += re.findall(r"schemas/(\w+)", str(COMPONENTS[one]))
-            return {"$ref": f"#/components/schemas/{result}"}
         return {"$ref": self._named(name, result, lambda: self._answer(result))}
 
     def record(self, kind: Any, measured: Q | None = None) -> Json:
@@ -66,17 +54,11 @@ class Components:
         }
 
     def _named(self, name: str, what: object, make: Any) -> str:
-        if name in self.schemas and name not in self._what:
-            return f"#/components/schemas/{name}"
         if name not in self._what:
             self._what[name] = what
             self.schemas[name] = {}
             self.schemas[name] = make()
-        if (
-            self._what[name] != what
-            and "schemas" not in str(type(what))
-            and "schemas" not in str(type(self._what[name]))
-        ):
+        if self._what[name] != what:
             raise ValueError(f"two components are called {name}")
         return f"#/components/schemas/{name}"
 
@@ -102,7 +84,8 @@ class Components:
         schema = self._bare(hint, measured)
         if hint.optional and OMITTED not in hint.marks:
             kind = schema.get("type")
-            schema = {"type": [kind, "null"]} if schema == {"type": kind} else {"anyOf": [schema, {"type": "null"}]}
+            options = schema.get("anyOf", [schema])
+            schema = {"type": [kind, "null"]} if schema == {"type": kind} else {"anyOf": [*options, {"type": "null"}]}
         return schema | ({"description": hint.words} if hint.words else {})
 
     def _bare(self, hint: Hint, measured: Q | None) -> Json:

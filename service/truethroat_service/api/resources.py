@@ -16,9 +16,9 @@ from ..application.capabilities import CAPABILITIES, Capability
 from ..application.core.shape import OMITTED
 from ..application.readiness import recomputed
 from .bodies import body_of
+from .components import camel
 from .derive import Schema, request_schema
 from .problems import TYPES
-from .transitional import TRANSITIONAL
 
 
 @dataclass(frozen=True, slots=True)
@@ -122,9 +122,10 @@ def _listed(path: str, operation: str, answer: type, read: Callable[[], Any]) ->
     return Reading(f"/v1{path}", operation, "catalogue", answer, partial(_cached, read))
 
 
-CALCULATIONS = tuple(Calculation(entry, request_schema(entry.operation, entry.request)) for entry in CAPABILITIES)
+CALCULATIONS = tuple(
+    Calculation(entry, request_schema(f"{camel(entry.operation)}Request", entry.request)) for entry in CAPABILITIES
+)
 """Resources that are asked, in the order of the table."""
-CALCULATIONS = (*CALCULATIONS, *(Calculation(entry.capability, entry.schema) for entry in TRANSITIONAL))
 
 READINGS = (
     _listed("", "get_service", catalogue.ServiceAnswer, catalogue.service),
@@ -142,7 +143,7 @@ READINGS = (
 """Resources that are read."""
 
 TAGS = {
-    **{entry.capability.path: entry.capability.summary for entry in CALCULATIONS},
+    **{entry.path: entry.meaning for entry in CAPABILITIES},
     "catalogue": "What there is to ask about.",
     "health": "Health, and the meaning of problem types.",
 }

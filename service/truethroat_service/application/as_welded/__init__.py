@@ -1,24 +1,23 @@
 """Use case: whether a weld as gauged has its throat and keeps its quality level, and what to do if not."""
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from types import MappingProxyType
-from typing import Any
 
 from ...engine.formula import working
 from ...engine.rounding import at_least, at_most
 from ...standards.aws_d1_1_2020 import clause as d1_1
 from ..core.answers import Answered, answered
-from ..core.codes import Verdict
 from ..core.faults import Faults
 from ..core.remarks import Remarks
 from ..core.units import Units
 from ..joints.quality_sets import QUALITY_SETS, QualitySet
 from . import aws_d1_1, butt, fillet
-from .limits import Check
-from .request import ButtReadings, FilletReadings, Readings
+from .answer import Action, AsWeldedAnswer, QualityLimit, WeldAction
+from .limits import amount, why_not_kept
+from .request import ButtAsWelded, FilletAsWelded, Readings
 
-REPAIRS: Mapping[str, tuple[str, ...]] = MappingProxyType(
+REPAIRS: Mapping[Action, tuple[str, ...]] = MappingProxyType(
     {
         "close-gap": ("root-gap",),
         "realign": ("misalignment",),
@@ -37,41 +36,45 @@ REPAIRS: Mapping[str, tuple[str, ...]] = MappingProxyType(
 """What to do about each limit that is not kept, in the order of the work."""
 
 
-def as_welded(readings: FilletReadings | ButtReadings) -> Answered[dict[str, Any]]:
-    """Answer for a weld as welded; raises ``Refused`` with every fault found."""
-    units = Units(readings.common.units)
+def as_welded(request: FilletAsWelded | ButtAsWelded) -> Answered[AsWeldedAnswer]:
+    """Whether a weld as gauged has its throat and keeps its quality level.
+
+    Lengths are in mm, angles in rad. Raises ``Refused`` with every fault found.
+    """
+    units = Units(request.common.units)
     remarks = Remarks(units)
-    rules = QUALITY_SETS[readings.quality]
-    _check(readings, rules, units)
+    rules = QUALITY_SETS[request.quality]
+    _check(request, rules, units)
     if rules.level is None:
-        readings = replace(readings, loading=readings.loading or "static")
+        request = replace(request, loading=request.loading or "static")
     with working() as sheet:
-        if isinstance(readings, FilletReadings):
-            verdict, checks, result = fillet.judge(readings, units, remarks)
-        else:
-            verdict, checks, result = butt.judge(readings, units, remarks)
-        _say(readings, rules, checks, units, remarks)
+        judged = fillet.judge(request, remarks) if isinstance(request, FilletAsWelded) else butt.judge(request, remarks)
+        _say(request, rules, judged.limits, remarks)
+    answer = AsWeldedAnswer(
+        judged.throat,
+        judged.size,
+        judged.strength_left,
+        judged.overweld,
+        judged.limits,
+        quality_kept=all(limit.verdict == "within" for limit in judged.limits),
+        actions=_actions(request, judged.limits),
+    )
     return answered(
         "as_welded",
-        readings,
+        request,
         sheet,
         remarks,
-        verdict,
-        {
-            **result,
-            "limits": [check.dump(units) for check in checks],
-            "quality_kept": all(check.verdict == "within" for check in checks),
-            "actions": _actions(readings, verdict, checks, units),
-        },
+        judged.verdict,
+        answer,
         rule_set=None,
         parameters={},
     )
 
 
-def _check(readings: FilletReadings | ButtReadings, rules: QualitySet, units: Units) -> None:
+def _check(readings: FilletAsWelded | ButtAsWelded, rules: QualitySet, units: Units) -> None:
     """Refuse readings that contradict each other or that nothing is held against, and parts beyond the standard."""
     faults = Faults(units)
-    if isinstance(readings, FilletReadings):
+    if isinstance(readings, FilletAsWelded):
         fillet.check(readings, faults)
     else:
         butt.check(readings, faults)
@@ -98,13 +101,13 @@ def _check_extent(readings: Readings, rules: QualitySet, faults: Faults) -> None
     """Refuse the length of an imperfection that was not read, that goes by no length, or that the weld has not."""
     if readings.extent is None:
         return
-    for name, length in readings.extent.told():
+    for name, length in readings.extent.given():
         pointer = f"#/extent/{name}"
         if rules.level is None and name not in aws_d1_1.EXTENTS:
             faults.inconsistent(pointer, f"{readings.quality} does not go by its length")
         elif name == "undercut" and readings.loading not in (None, "static"):
             faults.inconsistent(pointer, "undercut under cyclic load is held to one depth over any length")
-        elif name == "throat" and isinstance(readings, ButtReadings):
+        elif name == "throat" and isinstance(readings, ButtAsWelded):
             faults.inconsistent(pointer, "of a butt, underfill, root and fusion have a length each")
         elif name != "throat" and getattr(readings, name, None) is None:
             faults.inconsistent(pointer, f"goes with {name}, which is not given")
@@ -112,31 +115,28 @@ def _check_extent(readings: Readings, rules: QualitySet, faults: Faults) -> None
             faults.inconsistent(pointer, f"over the {faults.units.text(readings.extent.of_weld)} of the weld")
 
 
-def _actions(
-    readings: FilletReadings | ButtReadings, verdict: Verdict, checks: list[Check], units: Units
-) -> list[dict[str, Any]]:
+def _actions(readings: FilletAsWelded | ButtAsWelded, limits: Sequence[QualityLimit]) -> tuple[WeldAction, ...]:
     """What to do, first that which comes first in the shop; "accept" alone when there is nothing to do."""
-    failed = {check.name for check in checks if check.verdict != "within"}
-    actions: list[dict[str, Any]] = []
-    for do, names in REPAIRS.items():
-        if failed.isdisjoint(names):
-            continue
-        if do == "add-pass" and isinstance(readings, FilletReadings):
-            actions.append(fillet.add_pass(readings, checks, units))
-        else:
-            actions.append({"do": do})
-    return actions or [{"do": "accept"}]
+    failed = {limit.name for limit in limits if limit.verdict != "within"}
+    actions = tuple(
+        fillet.add_pass(readings, limits)
+        if do == "add-pass" and isinstance(readings, FilletAsWelded)
+        else WeldAction(do)
+        for do, names in REPAIRS.items()
+        if not failed.isdisjoint(names)
+    )
+    return actions or (WeldAction("accept"),)
 
 
-def _say(readings: Readings, rules: QualitySet, checks: list[Check], units: Units, remarks: Remarks) -> None:
+def _say(readings: Readings, rules: QualitySet, limits: Sequence[QualityLimit], remarks: Remarks) -> None:
     """Say which limits are not kept, and what was not looked at."""
     if readings.unsound:
         remarks.because("It is cracked or burnt through: no throat can be counted on until it is cut out and rewelded.")
-    for check in checks:
-        if check.verdict != "within":
-            remarks.because(check.said(units))
+    for limit in limits:
+        if limit.verdict != "within":
+            remarks.because(why_not_kept(limit, remarks.units))
     answering = {*fillet.ANSWERING, *butt.ANSWERING}
-    if sum(1 for check in checks if check.name in answering and check.value) > 1:
+    if sum(1 for limit in limits if limit.name in answering and amount(limit.value)) > 1:
         remarks.caution(
             "imperfections-not-summed",
             "Each imperfection is held to its own limit; together in one section they may be too much.",

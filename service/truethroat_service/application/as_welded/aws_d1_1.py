@@ -6,8 +6,9 @@ from ...engine.formula import Source, about
 from ...engine.rounding import SAME, at_most
 from ...standards.aws_d1_1_2000 import s5_24_flush
 from ...standards.aws_d1_1_2020 import s7_21_fit_up, s7_23_profile, s8_1_acceptance
-from .limits import Check, Rule, Stretch, extent_of, held, seen
-from .request import ButtReadings, FilletReadings, Flush, Readings
+from .answer import QualityLimit
+from .limits import Rule, Stretch, extent_of, held, seen
+from .request import ButtAsWelded, FilletAsWelded, GroundFlush, Readings
 
 SILENT = (
     "toe_angle", "surface_pore", "internal_pore", "end_crater_pipe", "burn_through",
@@ -19,7 +20,7 @@ EXTENTS = ("throat", "undercut")
 """Imperfections whose length D1.1 goes by."""
 
 
-def on_any_weld(readings: Readings) -> Iterator[Check]:
+def on_any_weld(readings: Readings) -> Iterator[QualityLimit]:
     """Hold what may be read of any weld."""
     if readings.crack is not None:
         yield seen("crack", readings.crack, s8_1_acceptance.CRACKS)
@@ -33,14 +34,14 @@ def on_any_weld(readings: Readings) -> Iterator[Check]:
         yield _undercut(readings, readings.undercut)
 
 
-def _never(readings: Readings, field: str, source: Source) -> Iterator[Check]:
+def _never(readings: Readings, field: str, source: Source) -> Iterator[QualityLimit]:
     """Hold a reading, if it was taken, of what is never permitted."""
     read, worst = getattr(readings, field), readings.at_most(field)
     if worst is not None:
         yield held(field.replace("_", "-"), read, worst, Rule(None, source, permitted=False))
 
 
-def _undercut(readings: Readings, read: float) -> Check:
+def _undercut(readings: Readings, read: float) -> QualityLimit:
     """Hold undercut: by thickness, twice as deep over a short length of thin parts, or by the cyclic rows."""
     t, worst = readings.thinner, readings.at_most("undercut") or 0.0
     shallow, deep = s8_1_acceptance.UNDERCUTS
@@ -63,7 +64,7 @@ def _undercut(readings: Readings, read: float) -> Check:
     return held("undercut", read, worst, Rule(deep, s8_1_acceptance.UNDERCUT, note=rule.note, stretch=short), extent)
 
 
-def on_fillet(readings: FilletReadings, leg: float, width: float, missing: float) -> Iterator[Check]:
+def on_fillet(readings: FilletAsWelded, leg: float, width: float, missing: float) -> Iterator[QualityLimit]:
     """Hold profile, size and gap of a fillet, mm: its face at the narrowest, and what is missing of its leg."""
     r_1, r_2, r_3 = s7_23_profile.CONVEXITY
     convexity = s7_23_profile.largest_convexity(
@@ -84,7 +85,7 @@ def on_fillet(readings: FilletReadings, leg: float, width: float, missing: float
     yield held("root-gap", readings.root_gap, worst, Rule(s7_21_fit_up.LARGEST_GAP, s7_21_fit_up.FIT_UP))
 
 
-def on_butt(readings: ButtReadings) -> Iterator[Check]:
+def on_butt(readings: ButtAsWelded) -> Iterator[QualityLimit]:
     """Hold reinforcement, underfill, alignment and a flush finish of a butt."""
     if readings.flush is None:
         yield from _reinforcement(readings, ("reinforcement", "excess_penetration"))
@@ -100,7 +101,7 @@ def on_butt(readings: ButtReadings) -> Iterator[Check]:
         yield held("misalignment", readings.misalignment, readings.at_most("misalignment") or 0.0, rule)
 
 
-def _reinforcement(readings: ButtReadings, fields: tuple[str, ...]) -> Iterator[Check]:
+def _reinforcement(readings: ButtAsWelded, fields: tuple[str, ...]) -> Iterator[QualityLimit]:
     """Hold the height of face and root by the thinner part, which allows less."""
     t_1, t_2 = s7_23_profile.THICKNESSES
     r_1, r_2, r_3 = s7_23_profile.HEIGHTS
@@ -115,7 +116,7 @@ def _reinforcement(readings: ButtReadings, fields: tuple[str, ...]) -> Iterator[
             yield held(field.replace("_", "-"), read, worst, Rule(float(most), s7_23_profile.REINFORCEMENT))
 
 
-def _flush(readings: ButtReadings, flush: Flush) -> Iterator[Check]:
+def _flush(readings: ButtAsWelded, flush: GroundFlush) -> Iterator[QualityLimit]:
     """Hold what a weld required flush keeps of its reinforcement and loses of its part."""
     off, rest = readings.reading_tolerance, s7_23_profile.FLUSH_REST
     if readings.reinforcement is not None:

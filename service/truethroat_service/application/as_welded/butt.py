@@ -1,7 +1,6 @@
 """What a butt weld is worth as gauged, and what of it a quality level or code is held to."""
 
 from dataclasses import replace
-from typing import Any
 
 from ...engine import butt_section
 from ...engine.formula import about
@@ -10,11 +9,11 @@ from ...standards.iso_5817_2014.table_1 import Level, Sizes
 from ..core.codes import Verdict
 from ..core.faults import Faults
 from ..core.remarks import Remarks
-from ..core.units import Units
 from ..joints.quality_sets import QUALITY_SETS
 from . import aws_d1_1, iso_5817
-from .limits import Check
-from .request import ButtReadings
+from .answer import QualityLimit, ThroatAsWelded
+from .limits import Judgement
+from .request import ButtAsWelded
 
 ROOT_SIDE = ("root_width", "excess_penetration", "root_concavity", "shrinkage_groove")
 """Readings of the root of a weld made through from one side."""
@@ -27,7 +26,7 @@ ANSWERING = (
 TOO_MUCH = ("reinforcement", "excess-penetration")
 
 
-def check(readings: ButtReadings, faults: Faults) -> None:
+def check(readings: ButtAsWelded, faults: Faults) -> None:
     """Note readings that contradict each other, or lack what their limit goes by."""
     units, throat = faults.units, readings.required.throat
     if throat is not None and not at_most(throat, readings.thinner):
@@ -50,7 +49,7 @@ def check(readings: ButtReadings, faults: Faults) -> None:
         faults.inconsistent("#/flush/thinning", "takes up the whole of the thinner part")
 
 
-def judge(readings: ButtReadings, units: Units, remarks: Remarks) -> tuple[Verdict, list[Check], dict[str, Any]]:
+def judge(readings: ButtAsWelded, remarks: Remarks) -> Judgement:
     """Verdict on a butt, the limits it is held to and its own fields of the answer; says why in ``remarks``."""
     off = readings.reading_tolerance
     theoretical = readings.required.throat or readings.thinner
@@ -60,38 +59,25 @@ def judge(readings: ButtReadings, units: Units, remarks: Remarks) -> tuple[Verdi
             worst = _throat(readings, theoretical, off)
     level = QUALITY_SETS[readings.quality].level
     if level is None:
-        checks = [*aws_d1_1.on_any_weld(readings), *aws_d1_1.on_butt(readings)]
+        limits = [*aws_d1_1.on_any_weld(readings), *aws_d1_1.on_butt(readings)]
     else:
-        checks = _iso(readings, level, theoretical)
-    standing = {check.name: check.verdict for check in checks}
+        limits = _iso(readings, level, theoretical)
+    standing = {limit.name: limit.verdict for limit in limits}
     verdict = Verdict.ENOUGH
     if not at_least(worst, theoretical):
         allowed = all(standing.get(name, "within") == "within" for name in ANSWERING)
         verdict = Verdict.ENOUGH if allowed and not readings.unsound else Verdict.SHORT
     if verdict is Verdict.ENOUGH and any(standing.get(name, "within") != "within" for name in TOO_MUCH):
         verdict = Verdict.OVER
-    _say(readings, theoretical, worst, verdict, units, remarks)
-    return (
-        verdict,
-        checks,
-        {
-            # Face height is no throat, and nothing here tells who vouches for fusion, so the three accounts are one.
-            "throat": {
-                "theoretical": units.length(theoretical),
-                "physical": units.length(nominal),
-                "creditable": units.length(nominal),
-                "effective": units.length(nominal),
-                "worst_case": units.length(worst),
-                "required": units.length(theoretical),
-            },
-            "size": None,
-            "strength_left": worst / theoretical,
-            "overweld": None,
-        },
+    _say(readings, theoretical, worst, verdict, remarks)
+    # Face height is no throat, and nothing here tells who vouches for fusion, so the three accounts are one.
+    throat = ThroatAsWelded(
+        theoretical, physical=nominal, creditable=nominal, effective=nominal, worst_case=worst, required=theoretical
     )
+    return Judgement(verdict, tuple(limits), throat, strength_left=worst / theoretical)
 
 
-def _throat(readings: ButtReadings, theoretical: float, off: float) -> float:
+def _throat(readings: ButtAsWelded, theoretical: float, off: float) -> float:
     """Throat left of a butt, mm, when each reading of what is missing was ``off`` too little."""
     missing = [readings.underfill, readings.root_concavity]
     if readings.flush is not None:
@@ -102,7 +88,7 @@ def _throat(readings: ButtReadings, theoretical: float, off: float) -> float:
     return float(butt_section.throat_left(a_full=theoretical, h_lost=lost))
 
 
-def _iso(readings: ButtReadings, level: Level, s: float) -> list[Check]:
+def _iso(readings: ButtAsWelded, level: Level, s: float) -> list[QualityLimit]:
     """Limits of ISO 5817: by the thinner part, the nominal thickness of the weld and the widths of face and root."""
     off = readings.reading_tolerance
     sizes = Sizes(t=readings.thinner, s=s, b=None if readings.face_width is None else readings.face_width - off)
@@ -114,19 +100,18 @@ def _iso(readings: ButtReadings, level: Level, s: float) -> list[Check]:
     return [
         *iso_5817.on_any_weld(readings, level, sizes, fusion),
         *(
-            check
+            limit
             for field in ("reinforcement", "underfill", "root_concavity", "shrinkage_groove")
-            for check in iso_5817.depth(readings, level, sizes, field)
+            for limit in iso_5817.depth(readings, level, sizes, field)
         ),
         *iso_5817.depth(readings, level, root, "excess_penetration"),
         *iso_5817.depth(readings, level, sizes, "misalignment", misaligned),
     ]
 
 
-def _say(
-    readings: ButtReadings, theoretical: float, worst: float, verdict: Verdict, units: Units, remarks: Remarks
-) -> None:
+def _say(readings: ButtAsWelded, theoretical: float, worst: float, verdict: Verdict, remarks: Remarks) -> None:
     """Say why, and what the figures rest on."""
+    units = remarks.units
     case = "worst case" if readings.reading_tolerance else "as read"
     of = "full penetration of the thinner part" if readings.required.penetration else "partial penetration"
     remarks.because(f"{units.text(worst)} of throat ({case}); required are {units.text(theoretical)}, {of}.")

@@ -1,7 +1,7 @@
 """What a fillet is worth as gauged, and what of it a quality level or code is held to."""
 
+from collections.abc import Sequence
 from dataclasses import dataclass
-from typing import Any
 
 from ...engine import fillet_section, section
 from ...engine.formula import Source, about, cite, off_the_sheet
@@ -13,11 +13,11 @@ from ...standards.iso_5817_2014.table_1 import Level, Sizes
 from ..core.codes import Verdict
 from ..core.faults import Faults
 from ..core.remarks import Remarks
-from ..core.units import Units
 from ..joints.quality_sets import QUALITY_SETS
 from . import aws_d1_1, iso_5817
-from .limits import Check, lack
-from .request import FilletReadings
+from .answer import Overweld, QualityLimit, ThroatAsWelded, WeldAction
+from .limits import Judgement, amount, lack
+from .request import FilletAsWelded
 
 OVERSIZE = INCH / 8
 """Size beyond the required leg, mm, from which a fillet is called over where no code limits it."""
@@ -51,7 +51,7 @@ class Asked:
     throat: float
 
 
-def check(readings: FilletReadings, faults: Faults) -> None:
+def check(readings: FilletAsWelded, faults: Faults) -> None:
     """Note readings that contradict each other."""
     units, gap = faults.units, gap_taken(readings.root_gap, readings.angle)
     smaller = min(readings.legs)
@@ -79,12 +79,12 @@ def gap_taken(gap: float, psi: float) -> float:
     return float(s7_21_fit_up.along_the_face(g_add=added, psi=psi))
 
 
-def widest_gap(readings: FilletReadings, off: float) -> float:
+def widest_gap(readings: FilletAsWelded, off: float) -> float:
     """Gap there is when the gauge read ``off`` too little, mm; parts that touch have none."""
     return max(readings.root_gap + off, 0.0) if readings.root_gap else 0.0
 
 
-def asked(readings: FilletReadings) -> Asked:
+def asked(readings: FilletAsWelded) -> Asked:
     """Leg and throat the drawing asks for, by the one it gives."""
     leg, throat = readings.required.leg, readings.required.throat
     if leg is None:
@@ -93,7 +93,7 @@ def asked(readings: FilletReadings) -> Asked:
     return Asked(leg, float(section.equal_leg_throat(z=leg, psi=readings.angle)))
 
 
-def counted(readings: FilletReadings, off: float, *, fused_off: bool = False) -> Counted:
+def counted(readings: FilletAsWelded, off: float, *, fused_off: bool = False) -> Counted:
     """Worth of the readings when the gauge read ``off`` too kindly: legs and throat over, hollow and gap under.
 
     With ``fused_off`` penetration is less by its own tolerance. A negative ``off`` gives the most there can be.
@@ -124,7 +124,7 @@ def counted(readings: FilletReadings, off: float, *, fused_off: bool = False) ->
     )
 
 
-def judge(readings: FilletReadings, units: Units, remarks: Remarks) -> tuple[Verdict, list[Check], dict[str, Any]]:
+def judge(readings: FilletAsWelded, remarks: Remarks) -> Judgement:
     """Verdict on a fillet, the limits it is held to and its own fields of the answer; says why in ``remarks``."""
     off = readings.reading_tolerance
     want = asked(readings)
@@ -143,63 +143,55 @@ def judge(readings: FilletReadings, units: Units, remarks: Remarks) -> tuple[Ver
     level = QUALITY_SETS[readings.quality].level
     if level is None:
         lacking = missing / want.throat * want.leg
-        checks = [*aws_d1_1.on_any_weld(readings), *aws_d1_1.on_fillet(readings, want.leg, width, lacking)]
+        limits = [*aws_d1_1.on_any_weld(readings), *aws_d1_1.on_fillet(readings, want.leg, width, lacking)]
     else:
         sizes = Sizes(t=readings.thinner, a=want.throat, b=width)
-        checks = _iso(readings, level, sizes, nominal, missing)
+        limits = _iso(readings, level, sizes, nominal, missing)
     held = 0.0 if readings.unsound else max(outer - readings.not_fused(off), 0.0)
-    verdict = _verdict(readings, want, held, nominal, checks)
-    overweld = _overweld(readings, want, units)
-    _say(readings, want, worst, held, verdict, units, remarks)
-    _caution(readings, verdict, checks, units, remarks)
-    return (
-        verdict,
-        checks,
-        {
-            "throat": {
-                "theoretical": units.length(nominal.theoretical),
-                "physical": units.length(nominal.physical),
-                "creditable": units.length(nominal.creditable),
-                "effective": units.length(nominal.strength),
-                "worst_case": units.length(worst.strength),
-                "required": units.length(want.throat),
-            },
-            "size": units.length(nominal.size),
-            "strength_left": worst.strength / want.throat,
-            "overweld": overweld,
-        },
+    verdict = _verdict(readings, want, held, nominal, limits)
+    overweld = _overweld(readings, want)
+    _say(readings, want, worst, held, verdict, remarks)
+    _caution(readings, verdict, limits, remarks)
+    throat = ThroatAsWelded(
+        theoretical=nominal.theoretical,
+        physical=nominal.physical,
+        creditable=nominal.creditable,
+        effective=nominal.strength,
+        worst_case=worst.strength,
+        required=want.throat,
     )
+    return Judgement(verdict, tuple(limits), throat, worst.strength / want.throat, nominal.size, overweld)
 
 
-def add_pass(readings: FilletReadings, checks: list[Check], units: Units) -> dict[str, Any]:
+def add_pass(readings: FilletAsWelded, limits: Sequence[QualityLimit]) -> WeldAction:
     """Leg to weld up to so that size, throat and evenness are kept, rounded up to the step."""
     off = readings.reading_tolerance
     leg = 0.0
-    for check in checks:
-        if check.verdict == "within":
+    for limit in limits:
+        if limit.verdict == "within":
             continue
-        if check.name in ("insufficient-throat", "undersize"):
+        if limit.name in ("insufficient-throat", "undersize"):
             with off_the_sheet():
                 leg = max(leg, asked(readings).leg + gap_taken(widest_gap(readings, off), readings.angle) + off)
-        if check.name == "asymmetry":
-            leg = max(leg, max(readings.legs) - (check.allowed or 0.0) + 2.0 * off)
-    step = INCH / 16 if units.system == "us" else 1.0
-    return {"do": "add-pass", "leg": units.length(float(up(leg, step)), "up")}
+        if limit.name == "asymmetry":
+            leg = max(leg, max(readings.legs) - amount(limit.allowed) + 2.0 * off)
+    step = INCH / 16 if readings.common.units == "us" else 1.0
+    return WeldAction("add-pass", float(up(leg, step)))
 
 
-def _proven(readings: FilletReadings) -> float:
+def _proven(readings: FilletAsWelded) -> float:
     """Penetration that counts in strength, at the least it may be, mm."""
     root = readings.penetration
     return root.depth - root.tolerance if root.vouched == "proven" else 0.0
 
 
-def _narrowest_face(readings: FilletReadings) -> float:
+def _narrowest_face(readings: FilletAsWelded) -> float:
     """Width of the face, toe to toe, at the least the gauge allows, mm: limits by width then allow least."""
     z_1, z_2 = (max(leg - readings.reading_tolerance, SAME) for leg in readings.legs)
     return float(fillet_section.face_width(z_1=z_1, z_2=z_2, psi=readings.angle))
 
 
-def _iso(readings: FilletReadings, level: Level, sizes: Sizes, nominal: Counted, missing: float) -> list[Check]:
+def _iso(readings: FilletAsWelded, level: Level, sizes: Sizes, nominal: Counted, missing: float) -> list[QualityLimit]:
     """Limits of ISO 5817; its nominal throat is the required one."""
     off, q = readings.reading_tolerance, sizes.a or 0.0
     with off_the_sheet():
@@ -219,9 +211,11 @@ def _iso(readings: FilletReadings, level: Level, sizes: Sizes, nominal: Counted,
     ]
 
 
-def _verdict(readings: FilletReadings, want: Asked, held: float, nominal: Counted, checks: list[Check]) -> Verdict:
+def _verdict(
+    readings: FilletAsWelded, want: Asked, held: float, nominal: Counted, limits: Sequence[QualityLimit]
+) -> Verdict:
     """Short by the worst case unless the standard allows that much; over when there is too much."""
-    standing = {check.name: check.verdict for check in checks}
+    standing = {limit.name: limit.verdict for limit in limits}
     if not at_least(held, want.throat):
         allowed = all(standing.get(name, "within") == "within" for name in ANSWERING)
         return Verdict.ENOUGH if allowed and not readings.unsound else Verdict.SHORT
@@ -232,7 +226,7 @@ def _verdict(readings: FilletReadings, want: Asked, held: float, nominal: Counte
     return Verdict.ENOUGH if at_most(nominal.size, want.leg + OVERSIZE) else Verdict.OVER
 
 
-def _overweld(readings: FilletReadings, want: Asked, units: Units) -> dict[str, Any]:
+def _overweld(readings: FilletAsWelded, want: Asked) -> Overweld:
     """Metal there is against the metal of the flat equal-leg fillet required; negative where metal is missing."""
     z_1, z_2 = readings.legs
     face = (readings.convexity or 0.0) - (readings.hollow or 0.0)
@@ -245,23 +239,19 @@ def _overweld(readings: FilletReadings, want: Asked, units: Units) -> dict[str, 
         needed = float(fillet_section.area(z_1=want.leg, z_2=want.leg, psi=readings.angle, b=flat, f=0.0))
     extra = made - needed
     mass = float(deposition.mass_per_length(rho=deposition.STEEL, A=extra))
-    return {
-        "metal_ratio": made / needed,
-        "extra_area": units.area(extra),
-        "extra_mass": units.mass_per_length(mass),
-    }
+    return Overweld(made / needed, extra, mass)
 
 
 def _say(
-    readings: FilletReadings,
+    readings: FilletAsWelded,
     want: Asked,
     worst: Counted,
     held: float,
     verdict: Verdict,
-    units: Units,
     remarks: Remarks,
 ) -> None:
     """Say why the verdict is what it is, in plain words."""
+    units = remarks.units
     case = "worst case" if readings.reading_tolerance else "as read"
     remarks.because(
         f"{units.text(worst.strength)} of throat and a size of {units.text(worst.size)} ({case}); required are"
@@ -287,7 +277,7 @@ def _say(
         )
 
 
-def _caution(readings: FilletReadings, verdict: Verdict, checks: list[Check], units: Units, remarks: Remarks) -> None:
+def _caution(readings: FilletAsWelded, verdict: Verdict, limits: Sequence[QualityLimit], remarks: Remarks) -> None:
     """Say what the figures rest on."""
     if verdict is Verdict.OVER and QUALITY_SETS[readings.quality].level is None:
         remarks.caution(
@@ -299,17 +289,19 @@ def _caution(readings: FilletReadings, verdict: Verdict, checks: list[Check], un
         remarks.caution("convexity-not-credited", "Convexity is no throat and is left out of it.")
     if gap_taken(readings.root_gap, readings.angle):
         remarks.caution(
-            "gap-taken-off", f"The gap of {units.text(readings.root_gap)} is taken off both legs.", s7_21_fit_up.FIT_UP
+            "gap-taken-off",
+            f"The gap of {remarks.units.text(readings.root_gap)} is taken off both legs.",
+            s7_21_fit_up.FIT_UP,
         )
     root = readings.penetration
     if root.depth > 0.0 and root.vouched != "proven":
         counts = "physical throat only" if root.vouched == "assumed" else "physical and creditable throat"
         remarks.caution(
-            f"{root.vouched}-penetration",
+            root.code,
             f"Penetration is {root.vouched}: it counts in the {counts}, and in no strength or verdict until a"
             " qualified procedure proves it.",
         )
-    if any(check.name == "undersize" and check.value and check.verdict == "within" for check in checks):
+    if any(limit.name == "undersize" and amount(limit.value) and limit.verdict == "within" for limit in limits):
         remarks.caution(
             "no-undersize-at-girder-ends",
             "Where this joins a girder's web to its flange, nothing may be undersize at its ends, over twice the width"

@@ -5,14 +5,15 @@ from collections.abc import Iterator
 from ...engine.formula import about
 from ...standards.iso_5817_2014 import limits, table_1
 from ...standards.iso_5817_2014.table_1 import Level, Sizes
-from .limits import Check, Rule, Stretch, extent_of, held, held_angle, seen
+from .answer import QualityLimit
+from .limits import Rule, Stretch, extent_of, held, held_angle, seen
 from .request import Readings
 
 DEPTHS = ("undercut", "overlap", "lack_of_fusion", "surface_pore", "internal_pore", "end_crater_pipe")
 """Readings of any weld that a row of the table is named for."""
 
 
-def on_any_weld(readings: Readings, level: Level, sizes: Sizes, fusion_row: str) -> Iterator[Check]:
+def on_any_weld(readings: Readings, level: Level, sizes: Sizes, fusion_row: str) -> Iterator[QualityLimit]:
     """Hold what may be read of any weld; ``fusion_row`` is the row of its incomplete penetration."""
     for name in DEPTHS:
         yield from depth(readings, level, sizes, name)
@@ -25,7 +26,7 @@ def on_any_weld(readings: Readings, level: Level, sizes: Sizes, fusion_row: str)
             yield seen(name, there, table_1.limit(name, level, sizes).source)
 
 
-def depth(readings: Readings, level: Level, sizes: Sizes, field: str, row: str | None = None) -> Iterator[Check]:
+def depth(readings: Readings, level: Level, sizes: Sizes, field: str, row: str | None = None) -> Iterator[QualityLimit]:
     """Hold one reading, if it was taken, to the row of its name or to another."""
     read, worst = getattr(readings, field), readings.at_most(field)
     if worst is not None:
@@ -41,7 +42,7 @@ def value(
     worst: float,
     extent: str = "",
     row: str | None = None,
-) -> Check:
+) -> QualityLimit:
     """Hold a value, mm, that goes on over the length told under ``extent``."""
     with about(name):
         found = table_1.limit(row or name, level, sizes)

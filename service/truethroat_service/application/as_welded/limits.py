@@ -1,14 +1,15 @@
 """One limit of a level or code held against what was read, over the length of weld it was read on."""
 
 from dataclasses import dataclass
-from typing import Any, Literal
 
 from ...engine.formula import Source, cite
 from ...engine.rounding import SAME, at_least, at_most
+from ..core.codes import Verdict
+from ..core.quantities import ANGLE, LENGTH
+from ..core.shape import Measured
 from ..core.units import Units
+from .answer import Overweld, QualityLimit, Standing, ThroatAsWelded
 from .request import Readings
-
-Standing = Literal["within", "over", "under", "not-permitted"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -31,56 +32,44 @@ class Rule:
 
 
 @dataclass(frozen=True, slots=True)
-class Check:
-    """One limit and how the weld stands against it; value and limit in mm, or rad, or None for what is or is not."""
+class Judgement:
+    """Verdict on a weld, its own fields of the answer, and the limits it is held to."""
 
-    name: str
-    verdict: Standing
-    source: Source
-    note: str = ""
-    value: float | None = None
-    allowed: float | None = None
-    extent: float | None = None
-    extent_allowed: float | None = None
-    is_angle: bool = False
-
-    def dump(self, units: Units) -> dict[str, Any]:
-        """Limit as an answer shows it."""
-        render = units.angle if self.is_angle else units.length
-
-        def shown(value: float | None, length: bool = False) -> Any:
-            return None if value is None else units.length(value) if length else render(value)
-
-        return {
-            "name": self.name,
-            "value": shown(self.value),
-            "allowed": shown(self.allowed),
-            "extent": shown(self.extent, length=True),
-            "extent_allowed": shown(self.extent_allowed, length=True),
-            "verdict": self.verdict,
-            "note": self.note,
-            "source": str(self.source),
-        }
-
-    def said(self, units: Units) -> str:
-        """Why a limit that is not kept is not kept."""
-        if self.value is None:
-            return f"{self.name}: not permitted."
-        render = units.angle if self.is_angle else units.length
-        value = render(self.value)["text"]
-        if self.allowed is None:
-            return f"{self.name}: {value}, none is permitted."
-        allowed = render(self.allowed)["text"]
-        if self.is_angle:
-            return f"{self.name}: {value} against at least {allowed}."
-        if at_most(self.value, self.allowed):
-            over = "the whole weld, for all that was told" if self.extent is None else units.text(self.extent)
-            short = "a part of it" if self.extent_allowed is None else units.text(self.extent_allowed)
-            return f"{self.name}: {value} over {over}, allowed over {short} only."
-        return f"{self.name}: {value} against {allowed} allowed."
+    verdict: Verdict
+    limits: tuple[QualityLimit, ...]
+    throat: ThroatAsWelded
+    strength_left: float
+    size: float | None = None
+    overweld: Overweld | None = None
 
 
-def held(name: str, read: float, worst: float, rule: Rule, extent: float | None = None) -> Check:
+def amount(measured: Measured | None) -> float:
+    """What was measured, mm or rad; nothing where there is no number."""
+    return 0.0 if measured is None else measured.value
+
+
+def why_not_kept(limit: QualityLimit, units: Units) -> str:
+    """Why a limit that is not kept is not kept."""
+    if limit.value is None:
+        return f"{limit.name}: not permitted."
+    value = _text(limit.value, units)
+    if limit.allowed is None:
+        return f"{limit.name}: {value}, none is permitted."
+    allowed = _text(limit.allowed, units)
+    if limit.value.dimension is ANGLE:
+        return f"{limit.name}: {value} against at least {allowed}."
+    if at_most(limit.value.value, limit.allowed.value):
+        over = "the whole weld, for all that was told" if limit.extent is None else units.text(limit.extent)
+        short = "a part of it" if limit.extent_allowed is None else units.text(limit.extent_allowed)
+        return f"{limit.name}: {value} over {over}, allowed over {short} only."
+    return f"{limit.name}: {value} against {allowed} allowed."
+
+
+def _text(measured: Measured, units: Units) -> str:
+    return units.of(measured.dimension, measured.value)["text"]
+
+
+def held(name: str, read: float, worst: float, rule: Rule, extent: float | None = None) -> QualityLimit:
     """Hold a reading against a rule, mm: ``worst`` is with the gauge's tolerance, ``extent`` the length it is on.
 
     Where nothing at all is permitted, what counts is whether there was anything to read. What was read as nothing has
@@ -90,30 +79,44 @@ def held(name: str, read: float, worst: float, rule: Rule, extent: float | None 
     if rule.allowed is None:
         within = rule.permitted or read <= SAME
         note = rule.note or ("no limit at this level" if rule.permitted else "not permitted")
-        value = worst if rule.permitted else read
-        return Check(name, "within" if within else "not-permitted", rule.source, note, value)
+        value = Measured(worst if rule.permitted else read, LENGTH)
+        return _limit(name, "within" if within else "not-permitted", note, rule.source, value)
     stretch, note = rule.stretch, rule.note
+    value, allowed = Measured(worst, LENGTH), Measured(rule.allowed, LENGTH)
     verdict: Standing = "within" if at_most(worst, rule.allowed) else "over"
     if stretch is None:
-        return Check(name, verdict, rule.source, note, worst, rule.allowed)
+        return _limit(name, verdict, note, rule.source, value, allowed)
     note = stretch.note if not note else f"{note}; {stretch.note}"
     if read > SAME and (extent is None or stretch.allowed is None or not at_most(extent, stretch.allowed)):
         verdict = "over"
         note += "; its length is not given" if extent is None else ""
-    return Check(name, verdict, rule.source, note, worst, rule.allowed, extent, stretch.allowed)
+    return _limit(name, verdict, note, rule.source, value, allowed, extent, stretch.allowed)
 
 
-def held_angle(name: str, read: float, least: float, source: Source) -> Check:
+def held_angle(name: str, read: float, least: float, source: Source) -> QualityLimit:
     """Hold an angle against the least there may be, rad; as read, for the gauge's tolerance is a length."""
     cite(source)
     verdict: Standing = "within" if at_least(read, least) else "under"
-    return Check(name, verdict, source, "as read", read, least, is_angle=True)
+    return _limit(name, verdict, "as read", source, Measured(read, ANGLE), Measured(least, ANGLE))
 
 
-def seen(name: str, there: bool, source: Source) -> Check:
+def seen(name: str, there: bool, source: Source) -> QualityLimit:
     """Hold what is there or not against a rule that never permits it."""
     cite(source)
-    return Check(name, "not-permitted" if there else "within", source, "not permitted")
+    return _limit(name, "not-permitted" if there else "within", "not permitted", source)
+
+
+def _limit(
+    name: str,
+    verdict: Standing,
+    note: str,
+    source: Source,
+    value: Measured | None = None,
+    allowed: Measured | None = None,
+    extent: float | None = None,
+    extent_allowed: float | None = None,
+) -> QualityLimit:
+    return QualityLimit(name, value, allowed, extent, extent_allowed, verdict, note, str(source))
 
 
 def extent_of(readings: Readings, name: str) -> float | None:

@@ -5,48 +5,64 @@ A reading that is None was not taken: nothing is known of it and nothing is held
 
 from collections.abc import Iterator
 from dataclasses import dataclass, fields
-from math import pi
-from typing import Literal
+from math import pi, radians
+from typing import Annotated, Literal
 
 from ...engine.rounding import SAME
 from ..core.answers import Common
+from ..core.quantities import ANGLE, LENGTH
+from ..core.shape import ToldBy, Within, form
+from ..joints.given import LONGEST, UP_TO_50, PartThickness
 from ..joints.quality_sets import Quality
-from ..joints.seams import Penetration
+from ..joints.seams import GivenPenetration, Penetration
 
 Loading = Literal["static", "cyclic-transverse", "cyclic-other"]
-LOADINGS = ("static", "cyclic-transverse", "cyclic-other")
 FlushEdition = Literal["aws-d1-1-2020", "aws-d1-1-2000"]
-FLUSH_EDITIONS = ("aws-d1-1-2020", "aws-d1-1-2000")
+
+_SIZE = Within(LENGTH, 0.5, most=100.0)
+_WIDTH = Within(LENGTH, 0.5, most=300.0)
+_UP_TO_20 = Within(LENGTH, most=20.0)
+_UP_TO_LONGEST = Within(LENGTH, most=LONGEST)
 
 
 @dataclass(frozen=True, slots=True)
 class Required:
     """What the drawing asks for: an equal leg, or a throat, mm; or, of a butt, full penetration; one of them."""
 
-    leg: float | None = None
-    throat: float | None = None
-    penetration: Literal["full"] | None = None
+    leg: Annotated[float | None, _SIZE, "Equal leg required."] = None
+    throat: Annotated[float | None, _SIZE, "Throat required."] = None
+    penetration: Annotated[Literal["full"] | None, "The whole of the thinner part."] = None
+
+
+_THROAT = (("throat",), form("RequiredThroat", "A throat on the drawing.", Required, "throat!"))
+REQUIRED_OF_FILLET = ((("leg",), form("RequiredLeg", "A leg on the drawing.", Required, "leg!")), _THROAT)
+REQUIRED_OF_BUTT = (
+    (
+        ("penetration",),
+        form("RequiredFullPenetration", "Full penetration on the drawing.", Required, "penetration!"),
+    ),
+    _THROAT,
+)
 
 
 @dataclass(frozen=True, slots=True)
-class Extent:
-    """How long the weld is, and how long in total each imperfection is in the stretch its rule looks at, mm.
+class ExtentOfImperfections:
+    """How long the weld is, and how long in total its imperfections are in the stretch their rule looks at.
 
-    The stretch is the worst 100 mm of weld by ISO 5817; by AWS D1.1 the worst 12 in for undercut, the whole weld for a
-    throat that is short. One not told is taken for the whole weld.
+    That is the worst 100 mm by ISO 5817; by AWS D1.1 the worst 12 in for undercut, the whole weld for its throat.
     """
 
-    of_weld: float
-    throat: float | None = None
-    undercut: float | None = None
-    shrinkage_groove: float | None = None
-    underfill: float | None = None
-    root_concavity: float | None = None
-    incomplete_penetration: float | None = None
-    lack_of_fusion: float | None = None
+    of_weld: Annotated[float, Within(LENGTH, 1.0, most=LONGEST), "Length of the weld."]
+    throat: Annotated[float | None, _UP_TO_LONGEST, "Length over which throat or leg is short."] = None
+    undercut: Annotated[float | None, _UP_TO_LONGEST, "Length of undercut."] = None
+    shrinkage_groove: Annotated[float | None, _UP_TO_LONGEST, "Length of shrinkage groove."] = None
+    underfill: Annotated[float | None, _UP_TO_LONGEST, "Length of underfill."] = None
+    root_concavity: Annotated[float | None, _UP_TO_LONGEST, "Length of root concavity."] = None
+    incomplete_penetration: Annotated[float | None, _UP_TO_LONGEST, "Length of incomplete penetration."] = None
+    lack_of_fusion: Annotated[float | None, _UP_TO_LONGEST, "Length of lack of fusion."] = None
 
-    def told(self) -> Iterator[tuple[str, float]]:
-        """Every imperfection whose length is told."""
+    def given(self) -> Iterator[tuple[str, float]]:
+        """Every imperfection whose length is given, and its length, mm."""
         for field in fields(self):
             value = getattr(self, field.name)
             if field.name != "of_weld" and value is not None:
@@ -54,34 +70,57 @@ class Extent:
 
 
 @dataclass(frozen=True, slots=True)
-class Flush:
-    """A butt ground flush: how far under the surface of the thinner part, on what surface, by which edition."""
+class GroundFlush:
+    """A butt required flush."""
 
-    thinning: float = 0.0
-    faying: bool = False
-    edition: FlushEdition = "aws-d1-1-2020"
+    thinning: Annotated[float, UP_TO_50, "How far it is ground under the surface of the thinner part."] = 0.0
+    faying: Annotated[bool, "Whether another part lies on it."] = False
+    edition: Annotated[FlushEdition, "Edition whose limit of thinning holds: up to 2000 also 5 % of the part."] = (
+        "aws-d1-1-2020"
+    )
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Readings:
-    """What may be read of any weld: depths, heights and diameters in mm, angles in rad."""
+    """What may be read of any weld."""
 
-    thickness: tuple[float, float]
+    thickness: Annotated[tuple[PartThickness, PartThickness], "Thickness of parts 1 and 2."]
     required: Required
-    quality: Quality
-    loading: Loading | None = None
-    reading_tolerance: float = 0.0
-    extent: Extent | None = None
-    undercut: float | None = None
-    overlap: float | None = None
-    toe_angle: float | None = None
-    incomplete_penetration: float | None = None
-    lack_of_fusion: float | None = None
-    surface_pore: float | None = None
-    internal_pore: float | None = None
-    end_crater_pipe: float | None = None
-    crack: bool | None = None
-    burn_through: bool | None = None
+    quality: Annotated[Quality, "Level or code that the weld is held to; see /v1/rule-sets."]
+    loading: Annotated[
+        Loading | None,
+        "AWS D1.1: static when left out; cyclic with the weld across the tension in a primary member; other cyclic.",
+    ] = None
+    reading_tolerance: Annotated[
+        float,
+        Within(LENGTH, most=5.0),
+        "Plus or minus of the gauge, on every length it reads, each taken on its unsafe side. An imperfection read as"
+        " nothing is not there; a face read as flat may still be hollow by it.",
+    ] = 0.0
+    extent: Annotated[
+        ExtentOfImperfections | None,
+        "How long imperfections are; one whose length is not told is taken for the whole weld.",
+    ] = None
+    undercut: Annotated[float | None, _UP_TO_20, "Deepest undercut at either toe."] = None
+    overlap: Annotated[float | None, _UP_TO_20, "Widest overlap at either toe."] = None
+    toe_angle: Annotated[
+        float | None,
+        Within(ANGLE, radians(30), most=radians(180)),
+        "Least angle between plate and face at a toe, in the air.",
+    ] = None
+    incomplete_penetration: Annotated[
+        float | None, UP_TO_50, "Depth to the root that is not fused, by a test or a macro."
+    ] = None
+    lack_of_fusion: Annotated[float | None, UP_TO_50, "Height of lack of fusion inside, by a test or a macro."] = None
+    surface_pore: Annotated[float | None, _UP_TO_20, "Diameter of the widest pore in the surface."] = None
+    internal_pore: Annotated[
+        float | None, _UP_TO_20, "Diameter of the widest single pore inside, by a test or a macro."
+    ] = None
+    end_crater_pipe: Annotated[float | None, _UP_TO_20, "Depth of the pipe in an end crater."] = None
+    crack: Annotated[bool | None, "Whether there is any crack, at a crater too; not looked for when left out."] = None
+    burn_through: Annotated[bool | None, "Whether the weld burnt through anywhere; not looked for when left out."] = (
+        None
+    )
     common: Common = Common()
 
     @property
@@ -112,33 +151,50 @@ def _off(read: float, off: float) -> float:
     return max(read + off, 0.0) if read > SAME else 0.0
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class FilletReadings(Readings):
-    """Readings of one fillet."""
+_FilletLeg = Annotated[float, _SIZE, "Leg along one face."]
 
-    legs: tuple[float, float]
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class FilletAsWelded(Readings):
+    """Fillet as it was gauged."""
+
     kind: Literal["fillet"] = "fillet"
-    angle: float = pi / 2
-    throat: float | None = None
-    convexity: float | None = None
-    hollow: float | None = None
-    root_gap: float = 0.0
-    penetration: Penetration = Penetration(0.0, "assumed")
+    required: Annotated[Required, ToldBy(REQUIRED_OF_FILLET), "What was asked for."]
+    legs: Annotated[tuple[_FilletLeg, _FilletLeg], "Legs as gauged, along the faces of parts 1 and 2."]
+    angle: Annotated[float, Within(ANGLE, radians(60), most=radians(120)), "Angle between the plates."] = pi / 2
+    throat: Annotated[
+        float | None,
+        Within(LENGTH, most=100.0, above=True),
+        "Throat as gauged; caps what the legs give.",
+    ] = None
+    convexity: Annotated[float | None, UP_TO_50, "Height of the face over the line between its toes."] = None
+    hollow: Annotated[float | None, UP_TO_50, "Depth of a hollow face under that line, instead of convexity."] = None
+    root_gap: Annotated[float, _UP_TO_20, "Gap between the parts at the root; parts that touch have none."] = 0.0
+    penetration: GivenPenetration = Penetration(0.0, "assumed")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class ButtReadings(Readings):
-    """Readings of one butt weld, welded from one side or from both; ``circumferential`` round a pipe."""
+class ButtAsWelded(Readings):
+    """Butt weld as it was gauged."""
 
-    kind: Literal["butt"] = "butt"
-    sides: Literal[1, 2] = 1
-    circumferential: bool = False
-    face_width: float | None = None
-    reinforcement: float | None = None
-    underfill: float | None = None
-    root_width: float | None = None
-    excess_penetration: float | None = None
-    root_concavity: float | None = None
-    shrinkage_groove: float | None = None
-    misalignment: float | None = None
-    flush: Flush | None = None
+    kind: Literal["butt"]
+    required: Annotated[
+        Required,
+        ToldBy(REQUIRED_OF_BUTT),
+        "What was asked for: full penetration, or a throat, of both sides together.",
+    ]
+    sides: Annotated[Literal[1, 2], "Sides it was welded from."] = 1
+    circumferential: Annotated[bool, "Whether the seam runs round a pipe (ISO 5817)."] = False
+    face_width: Annotated[
+        float | None, _WIDTH, "Width of the face, that ISO 5817 limits reinforcement and overlap by."
+    ] = None
+    reinforcement: Annotated[float | None, UP_TO_50, "Height of the face over the plate."] = None
+    underfill: Annotated[float | None, UP_TO_50, "Depth of the face under the plate, sagging too."] = None
+    root_width: Annotated[
+        float | None, _WIDTH, "Width of the root bead, that ISO 5817 limits excess penetration by."
+    ] = None
+    excess_penetration: Annotated[float | None, UP_TO_50, "Height of the root bead over the plate."] = None
+    root_concavity: Annotated[float | None, UP_TO_50, "Depth of a hollow root under the plate."] = None
+    shrinkage_groove: Annotated[float | None, _UP_TO_20, "Depth of grooves beside the root bead."] = None
+    misalignment: Annotated[float | None, UP_TO_50, "Offset of the two parts."] = None
+    flush: Annotated[GroundFlush | None, "Where AWS D1.1 drawings require it flush."] = None

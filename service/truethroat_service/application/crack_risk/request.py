@@ -6,12 +6,12 @@ from typing import Annotated, Literal
 from ..core.answers import Common
 from ..core.quantities import LENGTH
 from ..core.shape import Numbered, ToldBy, Within, form
-from ..heat.steel import SHARE
 from ..joints.given import UP_TO_50, UP_TO_100, PartThickness, Process
 
 JointKind = Literal["butt", "fillet", "corner"]
 Crater = Literal["filled", "unfilled"]
 
+_SHARE = "Weight %."
 _ACROSS = Within(LENGTH, 0.1, most=100.0)
 
 
@@ -43,12 +43,12 @@ BEAD_FORMS = (
 class WeldMetal:
     """Weld metal as analysed, diluted by the plate."""
 
-    C: Annotated[float, Numbered(0.0, 1.0), SHARE]
-    S: Annotated[float, Numbered(0.0, 0.5), SHARE]
-    P: Annotated[float, Numbered(0.0, 0.5), SHARE]
-    Nb: Annotated[float, Numbered(0.0, 1.0), SHARE]
-    Si: Annotated[float, Numbered(0.0, 5.0), SHARE]
-    Mn: Annotated[float, Numbered(0.0, 5.0), SHARE]
+    C: Annotated[float, Numbered(0.0, 1.0), _SHARE]
+    S: Annotated[float, Numbered(0.0, 0.5), _SHARE]
+    P: Annotated[float, Numbered(0.0, 0.5), _SHARE]
+    Nb: Annotated[float, Numbered(0.0, 1.0), _SHARE]
+    Si: Annotated[float, Numbered(0.0, 5.0), _SHARE]
+    Mn: Annotated[float, Numbered(0.0, 5.0), _SHARE]
 
 
 @dataclass(frozen=True, slots=True)

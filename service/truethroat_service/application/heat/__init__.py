@@ -145,9 +145,7 @@ def _judged(cooled: Cooling | None, window: Band | None, remarks: Remarks) -> Ve
     wanted = " to ".join(remarks.units.of(TIME, value)["text"] for value in (window.least, window.most))
     it = f"It cools from 800 to 500 degC in {time}; the window is {wanted}"
     if not at_least(cooled.time.least, window.least):
-        remarks.because(
-            f"{it}: too fast, which leaves it hard and open to cold cracks. Preheat, or bring more heat."
-        )
+        remarks.because(f"{it}: too fast, which leaves it hard and open to cold cracks. Preheat, or bring more heat.")
         return Verdict.TOO_FAST
     if not at_least(window.most, cooled.time.most):
         remarks.because(f"{it}: too slow, which coarsens the grain and takes toughness. Bring less heat, or cool.")

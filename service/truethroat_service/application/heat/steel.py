@@ -16,7 +16,7 @@ ELEMENTS = ("C", "Si", "Mn", "Cr", "Mo", "Ni", "Cu", "V", "Nb", "Ti", "B")
 LARGEST_ALLOY = 5.0
 """Alloying elements together, weight %, up to which steel is called low-alloy; common practice, no source."""
 
-SHARE = "Weight %."
+_SHARE = "Weight %."
 _UP_TO_2, _UP_TO_5 = Numbered(0.0, 2.0), Numbered(0.0, 5.0)
 EQUIVALENT = Numbered(0.01, 2.0)
 
@@ -25,17 +25,17 @@ EQUIVALENT = Numbered(0.01, 2.0)
 class Composition:
     """Composition of the parent steel. An element left out is not guessed: what needs it is left out of the answer."""
 
-    C: Annotated[float, Numbered(0.0, 1.0), SHARE]
-    Si: Annotated[float | None, _UP_TO_5, SHARE] = None
-    Mn: Annotated[float | None, _UP_TO_5, SHARE] = None
-    Cr: Annotated[float | None, Numbered(0.0, 30.0), SHARE] = None
-    Mo: Annotated[float | None, Numbered(0.0, 10.0), SHARE] = None
-    Ni: Annotated[float | None, Numbered(0.0, 40.0), SHARE] = None
-    Cu: Annotated[float | None, _UP_TO_5, SHARE] = None
-    V: Annotated[float | None, _UP_TO_2, SHARE] = None
-    Nb: Annotated[float | None, _UP_TO_2, SHARE] = None
-    Ti: Annotated[float | None, _UP_TO_2, SHARE] = None
-    B: Annotated[float | None, Numbered(0.0, 0.1), SHARE] = None
+    C: Annotated[float, Numbered(0.0, 1.0), _SHARE]
+    Si: Annotated[float | None, _UP_TO_5, _SHARE] = None
+    Mn: Annotated[float | None, _UP_TO_5, _SHARE] = None
+    Cr: Annotated[float | None, Numbered(0.0, 30.0), _SHARE] = None
+    Mo: Annotated[float | None, Numbered(0.0, 10.0), _SHARE] = None
+    Ni: Annotated[float | None, Numbered(0.0, 40.0), _SHARE] = None
+    Cu: Annotated[float | None, _UP_TO_5, _SHARE] = None
+    V: Annotated[float | None, _UP_TO_2, _SHARE] = None
+    Nb: Annotated[float | None, _UP_TO_2, _SHARE] = None
+    Ti: Annotated[float | None, _UP_TO_2, _SHARE] = None
+    B: Annotated[float | None, Numbered(0.0, 0.1), _SHARE] = None
     others_zero: Annotated[bool, "Whether an element left out is none, as the certificate says."] = False
 
     def share(self, element: str) -> float | None:
