@@ -10,7 +10,15 @@ import pytest
 from hypothesis import example, given, settings
 from hypothesis import strategies as st
 
-from truethroat_service.application.core.quantities import HYDROGEN, LENGTH, NUMBER, STRESS, UnitSystem, read_number, render
+from truethroat_service.application.core.quantities import (
+    HYDROGEN,
+    LENGTH,
+    NUMBER,
+    STRESS,
+    UnitSystem,
+    read_number,
+    render,
+)
 
 steady = settings(derandomize=True, deadline=None, database=None)
 WRITTEN = st.from_regex(re.compile(NUMBER, re.ASCII), fullmatch=True)

@@ -80,68 +80,62 @@ class Operations(ABC):
 
         return self._calculate("/v1/fillet-size", FilletSizeAnswer, request, timeout)
 
-    @overload
-    def as_welded(
-        self, *, timeout: Timeout | None = None, **request: Unpack[requests.FilletAsWelded]
-    ) -> results.AsWeldedAnswer: ...
-
-    @overload
-    def as_welded(
-        self, *, timeout: Timeout | None = None, **request: Unpack[requests.ButtAsWelded]
-    ) -> results.AsWeldedAnswer: ...
-
-    def as_welded(self, *, timeout: Timeout | None = None, **request: Any) -> results.AsWeldedAnswer:
-        """Whether a weld as gauged has its throat and keeps its quality level.
+    def groove_size(
+        self, *, timeout: Timeout | None = None, **request: Unpack[requests.GrooveSizeRequest]
+    ) -> results.GrooveSizeAnswer:
+        """How much groove, plug or slot is enough, and the preparation it needs.
 
         A calculation: it stores nothing and may be repeated.
 
         - units: Units of the answer. Default: metric.
         - mark: The caller's own mark for this joint, given back with the answer.
         - working: Whether the answer shows its working. Default: false.
-        - thickness: Thickness of parts 1 and 2.
-        - quality: Level or code that the weld is held to; see /v1/rule-sets.
-        - loading: AWS D1.1: static when left out; cyclic with the weld across the tension in a primary member;
-          other cyclic.
-        - reading_tolerance: Plus or minus of the gauge, on every length it reads, each taken on its unsafe
-          side. An imperfection read as nothing is not there; a face read as flat may still be hollow by it.
-          From 0 mm to 5 mm. Default: 0 mm.
-        - extent: How long imperfections are; one whose length is not told is taken for the whole weld.
-        - undercut: Deepest undercut at either toe. From 0 mm to 20 mm.
-        - overlap: Widest overlap at either toe. From 0 mm to 20 mm.
-        - toe_angle: Least angle between plate and face at a toe, in the air. From 30 deg to 180 deg.
-        - incomplete_penetration: Depth to the root that is not fused, by a test or a macro. From 0 mm to 50 mm.
-        - lack_of_fusion: Height of lack of fusion inside, by a test or a macro. From 0 mm to 50 mm.
-        - surface_pore: Diameter of the widest pore in the surface. From 0 mm to 20 mm.
-        - internal_pore: Diameter of the widest single pore inside, by a test or a macro. From 0 mm to 20 mm.
-        - end_crater_pipe: Depth of the pipe in an end crater. From 0 mm to 20 mm.
-        - crack: Whether there is any crack, at a crater too; not looked for when left out.
-        - burn_through: Whether the weld burnt through anywhere; not looked for when left out.
-        - kind: Default: fillet.
-        - required: What was asked for.
-        - legs: Legs as gauged, along the faces of parts 1 and 2.
-        - angle: Angle between the plates. From 60 deg to 120 deg. Default: 90 deg.
-        - throat: Throat as gauged; caps what the legs give. From 0 mm (exclusive) to 100 mm.
-        - convexity: Height of the face over the line between its toes. From 0 mm to 50 mm.
-        - hollow: Depth of a hollow face under that line, instead of convexity. From 0 mm to 50 mm.
-        - root_gap: Gap between the parts at the root; parts that touch have none. From 0 mm to 20 mm. Default:
-          0 mm.
-        - penetration: Fusion beyond the root or the prepared depth.
-        - sides: Sides it was welded from. Default: 1.
-        - circumferential: Whether the seam runs round a pipe (ISO 5817). Default: false.
-        - face_width: Width of the face, that ISO 5817 limits reinforcement and overlap by. From 0.5 mm to 300
-          mm.
-        - reinforcement: Height of the face over the plate. From 0 mm to 50 mm.
-        - underfill: Depth of the face under the plate, sagging too. From 0 mm to 50 mm.
-        - root_width: Width of the root bead, that ISO 5817 limits excess penetration by. From 0.5 mm to 300 mm.
-        - excess_penetration: Height of the root bead over the plate. From 0 mm to 50 mm.
-        - root_concavity: Depth of a hollow root under the plate. From 0 mm to 50 mm.
-        - shrinkage_groove: Depth of grooves beside the root bead. From 0 mm to 20 mm.
-        - misalignment: Offset of the two parts. From 0 mm to 50 mm.
-        - flush: Where AWS D1.1 drawings require it flush.
+        - rule_set: Rules to size by; see /v1/rule-sets.
+        - joint: The joint.
+        - parts: Parts 1 and 2. Part 1 is the part that runs through (tee), whose end meets part 2 (corner),
+          whose face is welded (lap).
+        - weld: The weld.
+        - basis: What the size is based on.
+        - load: Load, with basis "load": a force on the joint, or components per length.
+        - filler: Filler metal: an id (see /v1/filler-metals) or its strength.
+        - parameters: Parameters over the rule set's own; EN 1993-1-8 only.
+        - process: Process: AWS letters or ISO 4063 number.
+        - position: Position: AWS or ISO 6947 code.
         """
-        from truethroat._generated.results import AsWeldedAnswer
+        from truethroat._generated.results import GrooveSizeAnswer
 
-        return self._calculate("/v1/as-welded", AsWeldedAnswer, request, timeout)
+        return self._calculate("/v1/groove-size", GrooveSizeAnswer, request, timeout)
+
+    def grind_allowance(
+        self, *, timeout: Timeout | None = None, **request: Unpack[requests.GrindAllowanceRequest]
+    ) -> results.GrindAllowanceAnswer:
+        """How much of a seam may be ground away.
+
+        A calculation: it stores nothing and may be repeated.
+
+        - units: Units of the answer. Default: metric.
+        - mark: The caller's own mark for this joint, given back with the answer.
+        - working: Whether the answer shows its working. Default: false.
+        - seam: The seam.
+        - required_throat: Throat the finished seam must keep. From 0 mm (exclusive) to 300 mm.
+        - finish: What is done to the face. Default: {"to": "as-welded"}.
+        - preparation: Prepared edge of a butt, an edge seam or a closed corner.
+        - penetration: Fusion beyond the root or the prepared depth.
+        - face_height: Height of the face over its plane: the flush plane, or the line between the toes. From 0
+          mm to 50 mm. Default: 0 mm.
+        - hollow: Depth of a hollow face under its plane, instead of face_height. From 0 mm to 50 mm.
+        - face_height_tolerance: Plus or minus; carried to the remaining throat. From 0 mm to 300 mm. Default: 0
+          mm.
+        - hollow_tolerance: Plus or minus; carried to the remaining throat. From 0 mm to 300 mm. Default: 0 mm.
+        - face_width: Width of a flat seam's face, to cap the throat at the nearer toe. From 0 mm (exclusive) to
+          300 mm.
+        - rule_set: Rules whose deduction becomes a line of the budget.
+        - process: Process: AWS letters or ISO 4063 number.
+        - position: Position: AWS or ISO 6947 code.
+        """
+        from truethroat._generated.results import GrindAllowanceAnswer
+
+        return self._calculate("/v1/grind-allowance", GrindAllowanceAnswer, request, timeout)
 
     def bevel_depth(
         self, *, timeout: Timeout | None = None, **request: Unpack[requests.BevelDepthRequest]
@@ -174,140 +168,10 @@ class Operations(ABC):
 
         return self._calculate("/v1/bevel-depth", BevelDepthAnswer, request, timeout)
 
-    def break_test(
-        self, *, timeout: Timeout | None = None, **request: Unpack[requests.BreakTestRequest]
-    ) -> results.BreakTestAnswer:
-        """What opens a coupon from its root, and whether it breaks before its plate bends.
-
-        A calculation: it stores nothing and may be repeated.
-
-        - units: Units of the answer. Default: metric.
-        - mark: The caller's own mark for this joint, given back with the answer.
-        - working: Whether the answer shows its working. Default: false.
-        - coupon: What is opened: a fillet of a tee or inside a corner, or the seam outside a corner.
-        - seam: Its section; a fillet needs the plates' thickness here.
-        - preparation: Prepared edge of a closed corner.
-        - penetration: Fusion beyond the root or the prepared depth.
-        - face_height: Height of the face over its plane: the flush plane, or the line between the toes. From 0
-          mm to 50 mm. Default: 0 mm.
-        - hollow: Depth of a hollow face under its plane, instead of face_height. From 0 mm to 50 mm.
-        - finish: What is done to the face. Default: {"to": "as-welded"}.
-        - weld: Weld metal.
-        - plates: The plates, both of one steel.
-        - length: Length of weld that is opened, notches included. From 5 mm to 2000 mm.
-        - lever: Lever: from the root to the line of the force. From 10 mm to 10000 mm.
-        - notch: Notches that make it break.
-        - hand_force: What hands can pull on the lever (common practice, no source). From 1 N to 5000 N.
-          Default: 250 N.
-        - rules: Rules for the coupon, and for what its broken faces show.
-        - outcome: How the test ended, to be judged; a tee by AWS D1.1.
-        """
-        from truethroat._generated.results import BreakTestAnswer
-
-        return self._calculate("/v1/break-test", BreakTestAnswer, request, timeout)
-
-    def crack_risk(
-        self, *, timeout: Timeout | None = None, **request: Unpack[requests.CrackRiskRequest]
-    ) -> results.CrackRiskAnswer:
-        """How likely a pass is to crack along its centre or by quick chill, why, and what to change.
-
-        A calculation: it stores nothing and may be repeated.
-
-        - units: Units of the answer. Default: metric.
-        - mark: The caller's own mark for this joint, given back with the answer.
-        - working: Whether the answer shows its working. Default: false.
-        - joint: Joint that the pass is in; corner is an outside corner.
-        - bead: Shape of the bead, never of the whole weld.
-        - hollow: Depth of a hollow face under the line between its toes. From 0 mm to 50 mm.
-        - restrained: Whether the joint is held so that it cannot give as the bead shrinks. Default: false.
-        - weld_metal: Composition of the weld metal, for the index UCS.
-        - process: Process: AWS letters or ISO 4063 number.
-        - thickness: Thickness of parts 1 and 2, for the least fillet.
-        - leg: Leg of the first, or only, pass. From 0.5 mm to 100 mm.
-        - low_hydrogen: Whether the process is low in hydrogen or the steel preheated: AWS D1.1 then goes by the
-          thinner part. Default: false.
-        - crater: How the crater is left.
-        """
-        from truethroat._generated.results import CrackRiskAnswer
-
-        return self._calculate("/v1/crack-risk", CrackRiskAnswer, request, timeout)
-
-    def distortion(
-        self, *, timeout: Timeout | None = None, **request: Unpack[requests.DistortionRequest]
-    ) -> results.DistortionAnswer:
-        """How a joint shrinks and turns when welded, by named methods, and what would do less.
-
-        A calculation: it stores nothing and may be repeated.
-
-        - units: Units of the answer. Default: metric.
-        - mark: The caller's own mark for this joint, given back with the answer.
-        - working: Whether the answer shows its working. Default: false.
-        - joint: The joint.
-        - length: Length of the joint, along its welds. From 1 mm to 100000 mm.
-        - member: Section of the member that the welds run along.
-        - heat_input: Heat input of one run, net of arc efficiency, for two methods along the weld. From 0.01
-          kJ/mm to 100 kJ/mm.
-        - iso_13920: General tolerances to hold the estimates against.
-        - calibration: The shop's own measurements over these methods.
-        - size_step: Step by which the alternatives grow, of the leg or of the root opening: 1/16 in (us) or 1
-          mm by default. From 0.01 mm to 25.4 mm.
-        """
-        from truethroat._generated.results import DistortionAnswer
-
-        return self._calculate("/v1/distortion", DistortionAnswer, request, timeout)
-
-    def filler_quantity(
-        self, *, timeout: Timeout | None = None, **request: Unpack[requests.FillerQuantityRequest]
-    ) -> results.FillerQuantityAnswer:
-        """What welds take in metal, time, gas and money.
-
-        A calculation: it stores nothing and may be repeated.
-
-        - units: Units of the answer. Default: metric.
-        - mark: The caller's own mark for this joint, given back with the answer.
-        - working: Whether the answer shows its working. Default: false.
-        - welds: Welds.
-        - prices: The caller's own prices; there are no others.
-        """
-        from truethroat._generated.results import FillerQuantityAnswer
-
-        return self._calculate("/v1/filler-quantity", FillerQuantityAnswer, request, timeout)
-
-    def grind_allowance(
-        self, *, timeout: Timeout | None = None, **request: Unpack[requests.GrindAllowanceRequest]
-    ) -> results.GrindAllowanceAnswer:
-        """How much of a seam may be ground away.
-
-        A calculation: it stores nothing and may be repeated.
-
-        - units: Units of the answer. Default: metric.
-        - mark: The caller's own mark for this joint, given back with the answer.
-        - working: Whether the answer shows its working. Default: false.
-        - seam: The seam.
-        - preparation: Prepared edge of a butt, an edge seam or a closed corner.
-        - penetration: Fusion beyond the root or the prepared depth.
-        - face_height: Height of the face over its plane: the flush plane, or the line between the toes. From 0
-          mm to 50 mm. Default: 0 mm.
-        - face_height_tolerance: Plus or minus; carried to the remaining throat. From 0 mm to 300 mm. Default: 0
-          mm.
-        - hollow: Depth of a hollow face under its plane, instead of face_height. From 0 mm to 50 mm.
-        - hollow_tolerance: Plus or minus; carried to the remaining throat. From 0 mm to 300 mm. Default: 0 mm.
-        - face_width: Width of a flat seam's face, to cap the throat at the nearer toe. From 0 mm (exclusive) to
-          300 mm.
-        - required_throat: Throat the finished seam must keep. From 0 mm (exclusive) to 300 mm.
-        - rule_set: Rules whose deduction becomes a line of the budget.
-        - process: Process: AWS letters or ISO 4063 number.
-        - position: Position: AWS or ISO 6947 code.
-        - finish: What is done to the face. Default: {"to": "as-welded"}.
-        """
-        from truethroat._generated.results import GrindAllowanceAnswer
-
-        return self._calculate("/v1/grind-allowance", GrindAllowanceAnswer, request, timeout)
-
-    def groove_size(
-        self, *, timeout: Timeout | None = None, **request: Unpack[requests.GrooveSizeRequest]
-    ) -> results.GrooveSizeAnswer:
-        """How much groove, plug or slot is enough, and the preparation it needs.
+    def weld_group(
+        self, *, timeout: Timeout | None = None, **request: Unpack[requests.WeldGroupRequest]
+    ) -> results.WeldGroupAnswer:
+        """Lines of weld under any force and moment.
 
         A calculation: it stores nothing and may be repeated.
 
@@ -315,20 +179,85 @@ class Operations(ABC):
         - mark: The caller's own mark for this joint, given back with the answer.
         - working: Whether the answer shows its working. Default: false.
         - rule_set: Rules to size by; see /v1/rule-sets.
-        - joint: The joint.
-        - parts: Parts 1 and 2. Part 1 is the part that runs through (tee), whose end meets part 2 (corner),
-          whose face is welded (lap).
-        - weld: The weld.
-        - parameters: Parameters over the rule set's own; EN 1993-1-8 only.
+        - group: The group: a named pattern, or its lines and arcs.
+        - load: Load of all groups together.
+        - parts: Parts 1 and 2, for the least size and, with EN, the strength.
+        - method: Elastic line method, or instantaneous centre for loads in the plane (AISC). Default: elastic.
+        - count: Equal groups that share the load. Default: 1.
         - filler: Filler metal: an id (see /v1/filler-metals) or its strength.
-        - process: Process: AWS letters or ISO 4063 number.
-        - position: Position: AWS or ISO 6947 code.
-        - basis: What the size is based on.
-        - load: Load, with basis "load": a force on the joint, or components per length.
+        - parameters: Parameters over the rule set's own; EN 1993-1-8 only.
+        - leg: Leg that is there, to learn what it carries. From 0.5 mm to 100 mm.
+        - throat: Throat that is there, instead of the leg. From 0.3 mm to 100 mm.
+        - size_by: What is rounded up to the step; throat for EN 1993-1-8, leg otherwise.
+        - size_step: Step of the size: 1/16 in (us), 1 mm of leg or 0.5 mm of throat by default. From 0.01 mm to
+          25.4 mm.
         """
-        from truethroat._generated.results import GrooveSizeAnswer
+        from truethroat._generated.results import WeldGroupAnswer
 
-        return self._calculate("/v1/groove-size", GrooveSizeAnswer, request, timeout)
+        return self._calculate("/v1/weld-group", WeldGroupAnswer, request, timeout)
+
+    @overload
+    def as_welded(
+        self, *, timeout: Timeout | None = None, **request: Unpack[requests.FilletAsWelded]
+    ) -> results.AsWeldedAnswer: ...
+
+    @overload
+    def as_welded(
+        self, *, timeout: Timeout | None = None, **request: Unpack[requests.ButtAsWelded]
+    ) -> results.AsWeldedAnswer: ...
+
+    def as_welded(self, *, timeout: Timeout | None = None, **request: Any) -> results.AsWeldedAnswer:
+        """Whether a weld as gauged has its throat and keeps its quality level.
+
+        A calculation: it stores nothing and may be repeated.
+
+        - units: Units of the answer. Default: metric.
+        - mark: The caller's own mark for this joint, given back with the answer.
+        - working: Whether the answer shows its working. Default: false.
+        - thickness: Thickness of parts 1 and 2.
+        - required: What was asked for.
+        - quality: Level or code that the weld is held to; see /v1/rule-sets.
+        - loading: AWS D1.1: static when left out; cyclic with the weld across the tension in a primary member;
+          other cyclic.
+        - reading_tolerance: Plus or minus of the gauge, on every length it reads, each taken on its unsafe
+          side. An imperfection read as nothing is not there; a face read as flat may still be hollow by it.
+          From 0 mm to 5 mm. Default: 0 mm.
+        - extent: How long imperfections are; one whose length is not told is taken for the whole weld.
+        - undercut: Deepest undercut at either toe. From 0 mm to 20 mm.
+        - overlap: Widest overlap at either toe. From 0 mm to 20 mm.
+        - toe_angle: Least angle between plate and face at a toe, in the air. From 30 deg to 180 deg.
+        - incomplete_penetration: Depth to the root that is not fused, by a test or a macro. From 0 mm to 50 mm.
+        - lack_of_fusion: Height of lack of fusion inside, by a test or a macro. From 0 mm to 50 mm.
+        - surface_pore: Diameter of the widest pore in the surface. From 0 mm to 20 mm.
+        - internal_pore: Diameter of the widest single pore inside, by a test or a macro. From 0 mm to 20 mm.
+        - end_crater_pipe: Depth of the pipe in an end crater. From 0 mm to 20 mm.
+        - crack: Whether there is any crack, at a crater too; not looked for when left out.
+        - burn_through: Whether the weld burnt through anywhere; not looked for when left out.
+        - kind: Default: fillet.
+        - legs: Legs as gauged, along the faces of parts 1 and 2.
+        - angle: Angle between the plates. From 60 deg to 120 deg. Default: 90 deg.
+        - throat: Throat as gauged; caps what the legs give. From 0 mm (exclusive) to 100 mm.
+        - convexity: Height of the face over the line between its toes. From 0 mm to 50 mm.
+        - hollow: Depth of a hollow face under that line, instead of convexity. From 0 mm to 50 mm.
+        - root_gap: Gap between the parts at the root; parts that touch have none. From 0 mm to 20 mm. Default:
+          0 mm.
+        - penetration: Fusion beyond the root or the prepared depth.
+        - sides: Sides it was welded from. Default: 1.
+        - circumferential: Whether the seam runs round a pipe (ISO 5817). Default: false.
+        - face_width: Width of the face, that ISO 5817 limits reinforcement and overlap by. From 0.5 mm to 300
+          mm.
+        - reinforcement: Height of the face over the plate. From 0 mm to 50 mm.
+        - underfill: Depth of the face under the plate, sagging too. From 0 mm to 50 mm.
+        - root_width: Width of the root bead, that ISO 5817 limits excess penetration by. From 0.5 mm to 300 mm.
+        - excess_penetration: Height of the root bead over the plate. From 0 mm to 50 mm.
+        - root_concavity: Depth of a hollow root under the plate. From 0 mm to 50 mm.
+        - shrinkage_groove: Depth of grooves beside the root bead. From 0 mm to 20 mm.
+        - misalignment: Offset of the two parts. From 0 mm to 50 mm.
+        - flush: Where AWS D1.1 drawings require it flush.
+        """
+        from truethroat._generated.results import AsWeldedAnswer
+
+        return self._calculate("/v1/as-welded", AsWeldedAnswer, request, timeout)
 
     def heat(self, *, timeout: Timeout | None = None, **request: Unpack[requests.HeatRequest]) -> results.HeatAnswer:
         """Arc energy, heat input, cooling time, preheat and hardness, and the heat that keeps to a cooling window.
@@ -369,6 +298,105 @@ class Operations(ABC):
 
         return self._calculate("/v1/heat", HeatAnswer, request, timeout)
 
+    def crack_risk(
+        self, *, timeout: Timeout | None = None, **request: Unpack[requests.CrackRiskRequest]
+    ) -> results.CrackRiskAnswer:
+        """How likely a pass is to crack along its centre or by quick chill, why, and what to change.
+
+        A calculation: it stores nothing and may be repeated.
+
+        - units: Units of the answer. Default: metric.
+        - mark: The caller's own mark for this joint, given back with the answer.
+        - working: Whether the answer shows its working. Default: false.
+        - joint: Joint that the pass is in; corner is an outside corner.
+        - bead: Shape of the bead, never of the whole weld.
+        - hollow: Depth of a hollow face under the line between its toes. From 0 mm to 50 mm.
+        - restrained: Whether the joint is held so that it cannot give as the bead shrinks. Default: false.
+        - weld_metal: Composition of the weld metal, for the index UCS.
+        - process: Process: AWS letters or ISO 4063 number.
+        - thickness: Thickness of parts 1 and 2, for the least fillet.
+        - leg: Leg of the first, or only, pass. From 0.5 mm to 100 mm.
+        - low_hydrogen: Whether the process is low in hydrogen or the steel preheated: AWS D1.1 then goes by the
+          thinner part. Default: false.
+        - crater: How the crater is left.
+        """
+        from truethroat._generated.results import CrackRiskAnswer
+
+        return self._calculate("/v1/crack-risk", CrackRiskAnswer, request, timeout)
+
+    def filler_quantity(
+        self, *, timeout: Timeout | None = None, **request: Unpack[requests.FillerQuantityRequest]
+    ) -> results.FillerQuantityAnswer:
+        """What welds take in metal, time, gas and money.
+
+        A calculation: it stores nothing and may be repeated.
+
+        - units: Units of the answer. Default: metric.
+        - mark: The caller's own mark for this joint, given back with the answer.
+        - working: Whether the answer shows its working. Default: false.
+        - welds: Welds.
+        - prices: The caller's own prices; there are no others.
+        """
+        from truethroat._generated.results import FillerQuantityAnswer
+
+        return self._calculate("/v1/filler-quantity", FillerQuantityAnswer, request, timeout)
+
+    def distortion(
+        self, *, timeout: Timeout | None = None, **request: Unpack[requests.DistortionRequest]
+    ) -> results.DistortionAnswer:
+        """How a joint shrinks and turns when welded, by named methods, and what would do less.
+
+        A calculation: it stores nothing and may be repeated.
+
+        - units: Units of the answer. Default: metric.
+        - mark: The caller's own mark for this joint, given back with the answer.
+        - working: Whether the answer shows its working. Default: false.
+        - joint: The joint.
+        - length: Length of the joint, along its welds. From 1 mm to 100000 mm.
+        - member: Section of the member that the welds run along.
+        - heat_input: Heat input of one run, net of arc efficiency, for two methods along the weld. From 0.01
+          kJ/mm to 100 kJ/mm.
+        - iso_13920: General tolerances to hold the estimates against.
+        - calibration: The shop's own measurements over these methods.
+        - size_step: Step by which the alternatives grow, of the leg or of the root opening: 1/16 in (us) or 1
+          mm by default. From 0.01 mm to 25.4 mm.
+        """
+        from truethroat._generated.results import DistortionAnswer
+
+        return self._calculate("/v1/distortion", DistortionAnswer, request, timeout)
+
+    def break_test(
+        self, *, timeout: Timeout | None = None, **request: Unpack[requests.BreakTestRequest]
+    ) -> results.BreakTestAnswer:
+        """What opens a coupon from its root, and whether it breaks before its plate bends.
+
+        A calculation: it stores nothing and may be repeated.
+
+        - units: Units of the answer. Default: metric.
+        - mark: The caller's own mark for this joint, given back with the answer.
+        - working: Whether the answer shows its working. Default: false.
+        - coupon: What is opened: a fillet of a tee or inside a corner, or the seam outside a corner.
+        - seam: Its section; a fillet needs the plates' thickness here.
+        - weld: Weld metal.
+        - plates: The plates, both of one steel.
+        - length: Length of weld that is opened, notches included. From 5 mm to 2000 mm.
+        - lever: Lever: from the root to the line of the force. From 10 mm to 10000 mm.
+        - preparation: Prepared edge of a closed corner.
+        - penetration: Fusion beyond the root or the prepared depth.
+        - face_height: Height of the face over its plane: the flush plane, or the line between the toes. From 0
+          mm to 50 mm. Default: 0 mm.
+        - hollow: Depth of a hollow face under its plane, instead of face_height. From 0 mm to 50 mm.
+        - finish: What is done to the face. Default: {"to": "as-welded"}.
+        - notch: Notches that make it break.
+        - hand_force: What hands can pull on the lever (common practice, no source). From 1 N to 5000 N.
+          Default: 250 N.
+        - rules: Rules for the coupon, and for what its broken faces show.
+        - outcome: How the test ended, to be judged; a tee by AWS D1.1.
+        """
+        from truethroat._generated.results import BreakTestAnswer
+
+        return self._calculate("/v1/break-test", BreakTestAnswer, request, timeout)
+
     def joint_plan(
         self, *, timeout: Timeout | None = None, **request: Unpack[requests.JointPlanRequest]
     ) -> results.JointPlanAnswer:
@@ -385,11 +413,11 @@ class Operations(ABC):
         - length: Length of the seam. From 0 mm (exclusive) to 100000 mm.
         - basis: What the weld is sized for; an outside corner for a throat, a butt for any, other joints for a
           load or full strength.
+        - process: Process: AWS letters or ISO 4063 number.
+        - position: Position: AWS or ISO 6947 code.
         - load: Load, with basis "load".
         - required_throat: Throat the finished seam must keep, with basis "throat". From 0 mm (exclusive) to 300
           mm.
-        - process: Process: AWS letters or ISO 4063 number.
-        - position: Position: AWS or ISO 6947 code.
         - access: Sides the seam can be welded from. Default: both-sides.
         - held_from_turning: Whether the joint is held from turning about the weld, so that a load does not open
           one side from its root. Default: false.
@@ -411,8 +439,8 @@ class Operations(ABC):
         - preheat_category: Category of AWS D1.1 for preheat, as /v1/heat has it.
         - deposition: Deposition rate, or the wire and its feed; usual rates of the process by default.
         - efficiency: Share of the consumable that is deposited.
-        - gas_flow: Shielding gas while the arc burns. From 0.6 L/min to 120 L/min.
         - operator_factor: Share of the clock during which the arc burns.
+        - gas_flow: Shielding gas while the arc burns. From 0.6 L/min to 120 L/min.
         - bevelling_speed: Speed at which one face of an edge is cut, its share of the clock in it. From 0
           mm/min (exclusive) to 60000 mm/min.
         - prices: The caller's own prices; there are no others.
@@ -423,34 +451,6 @@ class Operations(ABC):
         from truethroat._generated.results import JointPlanAnswer
 
         return self._calculate("/v1/joint-plan", JointPlanAnswer, request, timeout)
-
-    def weld_group(
-        self, *, timeout: Timeout | None = None, **request: Unpack[requests.WeldGroupRequest]
-    ) -> results.WeldGroupAnswer:
-        """Lines of weld under any force and moment.
-
-        A calculation: it stores nothing and may be repeated.
-
-        - units: Units of the answer. Default: metric.
-        - mark: The caller's own mark for this joint, given back with the answer.
-        - working: Whether the answer shows its working. Default: false.
-        - rule_set: Rules to size by; see /v1/rule-sets.
-        - group: The group: a named pattern, or its lines and arcs.
-        - count: Equal groups that share the load. Default: 1.
-        - load: Load of all groups together.
-        - method: Elastic line method, or instantaneous centre for loads in the plane (AISC). Default: elastic.
-        - parts: Parts 1 and 2, for the least size and, with EN, the strength.
-        - parameters: Parameters over the rule set's own; EN 1993-1-8 only.
-        - filler: Filler metal: an id (see /v1/filler-metals) or its strength.
-        - leg: Leg that is there, to learn what it carries. From 0.5 mm to 100 mm.
-        - throat: Throat that is there, instead of the leg. From 0.3 mm to 100 mm.
-        - size_by: What is rounded up to the step; throat for EN 1993-1-8, leg otherwise.
-        - size_step: Step of the size: 1/16 in (us), 1 mm of leg or 0.5 mm of throat by default. From 0.01 mm to
-          25.4 mm.
-        """
-        from truethroat._generated.results import WeldGroupAnswer
-
-        return self._calculate("/v1/weld-group", WeldGroupAnswer, request, timeout)
 
     def get_service(self, *, timeout: Timeout | None = None) -> results.ServiceAnswer:
         """Versions of the service, and its rule sets by name."""

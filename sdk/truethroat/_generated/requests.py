@@ -681,2030 +681,8 @@ class Penetration(TypedDict):
     """Plus or minus; carried to the remaining throat. From 0 mm to 300 mm. Default: 0 mm."""
 
 
-class FilletAsWelded(TypedDict):
-    """Fillet as welded."""
-
-    units: NotRequired[Literal["metric", "us"]]
-    """Units of the answer. Default: metric."""
-
-    mark: NotRequired[str]
-    """The caller's own mark for this joint, given back with the answer."""
-
-    working: NotRequired[bool]
-    """Whether the answer shows its working. Default: false."""
-
-    thickness: list[Length] | tuple[Length, Length]
-    """Thickness of parts 1 and 2."""
-
-    quality: Literal["iso-5817-b", "iso-5817-c", "iso-5817-d", "aws-d1-1-2020"]
-    """Level or code that the weld is held to; see /v1/rule-sets."""
-
-    loading: NotRequired[Literal["static", "cyclic-transverse", "cyclic-other"]]
-    """AWS D1.1: static when left out; cyclic with the weld across the tension in a primary member; other cyclic."""
-
-    reading_tolerance: NotRequired[Length]
-    """Plus or minus of the gauge, on every length it reads, each taken on its unsafe side.
-
-    An imperfection read as nothing is not there; a face read as flat may still be hollow by it. From 0 mm to 5
-    mm. Default: 0 mm.
-    """
-
-    extent: NotRequired[ExtentOfImperfections]
-    """How long imperfections are; one whose length is not told is taken for the whole weld."""
-
-    undercut: NotRequired[Length]
-    """Deepest undercut at either toe. From 0 mm to 20 mm."""
-
-    overlap: NotRequired[Length]
-    """Widest overlap at either toe. From 0 mm to 20 mm."""
-
-    toe_angle: NotRequired[Angle]
-    """Least angle between plate and face at a toe, in the air. From 30 deg to 180 deg."""
-
-    incomplete_penetration: NotRequired[Length]
-    """Depth to the root that is not fused, by a test or a macro. From 0 mm to 50 mm."""
-
-    lack_of_fusion: NotRequired[Length]
-    """Height of lack of fusion inside, by a test or a macro. From 0 mm to 50 mm."""
-
-    surface_pore: NotRequired[Length]
-    """Diameter of the widest pore in the surface. From 0 mm to 20 mm."""
-
-    internal_pore: NotRequired[Length]
-    """Diameter of the widest single pore inside, by a test or a macro. From 0 mm to 20 mm."""
-
-    end_crater_pipe: NotRequired[Length]
-    """Depth of the pipe in an end crater. From 0 mm to 20 mm."""
-
-    crack: NotRequired[bool]
-    """Whether there is any crack, at a crater too; not looked for when left out."""
-
-    burn_through: NotRequired[bool]
-    """Whether the weld burnt through anywhere; not looked for when left out."""
-
-    kind: NotRequired[Literal["fillet"]]
-    """Default: fillet."""
-
-    required: RequiredLeg | RequiredThroat
-    """What was asked for."""
-
-    legs: list[Length] | tuple[Length, Length]
-    """Legs as gauged, along the faces of parts 1 and 2."""
-
-    angle: NotRequired[Angle]
-    """Angle between the plates. From 60 deg to 120 deg. Default: 90 deg."""
-
-    throat: NotRequired[Length]
-    """Throat as gauged; caps what the legs give. From 0 mm (exclusive) to 100 mm."""
-
-    convexity: NotRequired[Length]
-    """Height of the face over the line between its toes. From 0 mm to 50 mm."""
-
-    hollow: NotRequired[Length]
-    """Depth of a hollow face under that line, instead of convexity. From 0 mm to 50 mm."""
-
-    root_gap: NotRequired[Length]
-    """Gap between the parts at the root; parts that touch have none. From 0 mm to 20 mm. Default: 0 mm."""
-
-    penetration: NotRequired[Penetration]
-    """Fusion beyond the root or the prepared depth."""
-
-
-class ExtentOfImperfections(TypedDict):
-    """Extent of imperfections."""
-
-    of_weld: Length
-    """Length of the weld. From 1 mm to 100000 mm."""
-
-    throat: NotRequired[Length]
-    """Length over which throat or leg is short. From 0 mm to 100000 mm."""
-
-    undercut: NotRequired[Length]
-    """Length of undercut. From 0 mm to 100000 mm."""
-
-    shrinkage_groove: NotRequired[Length]
-    """Length of shrinkage groove. From 0 mm to 100000 mm."""
-
-    underfill: NotRequired[Length]
-    """Length of underfill. From 0 mm to 100000 mm."""
-
-    root_concavity: NotRequired[Length]
-    """Length of root concavity. From 0 mm to 100000 mm."""
-
-    incomplete_penetration: NotRequired[Length]
-    """Length of incomplete penetration. From 0 mm to 100000 mm."""
-
-    lack_of_fusion: NotRequired[Length]
-    """Length of lack of fusion. From 0 mm to 100000 mm."""
-
-
-class RequiredLeg(TypedDict):
-    """Required leg."""
-
-    leg: Length
-    """Equal leg required. From 0.5 mm to 100 mm."""
-
-
-class RequiredThroat(TypedDict):
-    """Required throat."""
-
-    throat: Length
-    """Throat required. From 0.5 mm to 100 mm."""
-
-
-class ButtAsWelded(TypedDict):
-    """Butt as welded."""
-
-    units: NotRequired[Literal["metric", "us"]]
-    """Units of the answer. Default: metric."""
-
-    mark: NotRequired[str]
-    """The caller's own mark for this joint, given back with the answer."""
-
-    working: NotRequired[bool]
-    """Whether the answer shows its working. Default: false."""
-
-    thickness: list[Length] | tuple[Length, Length]
-    """Thickness of parts 1 and 2."""
-
-    quality: Literal["iso-5817-b", "iso-5817-c", "iso-5817-d", "aws-d1-1-2020"]
-    """Level or code that the weld is held to; see /v1/rule-sets."""
-
-    loading: NotRequired[Literal["static", "cyclic-transverse", "cyclic-other"]]
-    """AWS D1.1: static when left out; cyclic with the weld across the tension in a primary member; other cyclic."""
-
-    reading_tolerance: NotRequired[Length]
-    """Plus or minus of the gauge, on every length it reads, each taken on its unsafe side.
-
-    An imperfection read as nothing is not there; a face read as flat may still be hollow by it. From 0 mm to 5
-    mm. Default: 0 mm.
-    """
-
-    extent: NotRequired[ExtentOfImperfections]
-    """How long imperfections are; one whose length is not told is taken for the whole weld."""
-
-    undercut: NotRequired[Length]
-    """Deepest undercut at either toe. From 0 mm to 20 mm."""
-
-    overlap: NotRequired[Length]
-    """Widest overlap at either toe. From 0 mm to 20 mm."""
-
-    toe_angle: NotRequired[Angle]
-    """Least angle between plate and face at a toe, in the air. From 30 deg to 180 deg."""
-
-    incomplete_penetration: NotRequired[Length]
-    """Depth to the root that is not fused, by a test or a macro. From 0 mm to 50 mm."""
-
-    lack_of_fusion: NotRequired[Length]
-    """Height of lack of fusion inside, by a test or a macro. From 0 mm to 50 mm."""
-
-    surface_pore: NotRequired[Length]
-    """Diameter of the widest pore in the surface. From 0 mm to 20 mm."""
-
-    internal_pore: NotRequired[Length]
-    """Diameter of the widest single pore inside, by a test or a macro. From 0 mm to 20 mm."""
-
-    end_crater_pipe: NotRequired[Length]
-    """Depth of the pipe in an end crater. From 0 mm to 20 mm."""
-
-    crack: NotRequired[bool]
-    """Whether there is any crack, at a crater too; not looked for when left out."""
-
-    burn_through: NotRequired[bool]
-    """Whether the weld burnt through anywhere; not looked for when left out."""
-
-    kind: Literal["butt"]
-
-    required: RequiredFullPenetration | RequiredThroat
-    """What was asked for: full penetration, or a throat, of both sides together."""
-
-    sides: NotRequired[Literal[1, 2]]
-    """Sides it was welded from. Default: 1."""
-
-    circumferential: NotRequired[bool]
-    """Whether the seam runs round a pipe (ISO 5817). Default: false."""
-
-    face_width: NotRequired[Length]
-    """Width of the face, that ISO 5817 limits reinforcement and overlap by. From 0.5 mm to 300 mm."""
-
-    reinforcement: NotRequired[Length]
-    """Height of the face over the plate. From 0 mm to 50 mm."""
-
-    underfill: NotRequired[Length]
-    """Depth of the face under the plate, sagging too. From 0 mm to 50 mm."""
-
-    root_width: NotRequired[Length]
-    """Width of the root bead, that ISO 5817 limits excess penetration by. From 0.5 mm to 300 mm."""
-
-    excess_penetration: NotRequired[Length]
-    """Height of the root bead over the plate. From 0 mm to 50 mm."""
-
-    root_concavity: NotRequired[Length]
-    """Depth of a hollow root under the plate. From 0 mm to 50 mm."""
-
-    shrinkage_groove: NotRequired[Length]
-    """Depth of grooves beside the root bead. From 0 mm to 20 mm."""
-
-    misalignment: NotRequired[Length]
-    """Offset of the two parts. From 0 mm to 50 mm."""
-
-    flush: NotRequired[GroundFlush]
-    """Where AWS D1.1 drawings require it flush."""
-
-
-class RequiredFullPenetration(TypedDict):
-    """Required full penetration."""
-
-    penetration: Literal["full"]
-    """The whole of the thinner part."""
-
-
-class GroundFlush(TypedDict):
-    """Ground flush."""
-
-    thinning: NotRequired[Length]
-    """How far it is ground under the surface of the thinner part. From 0 mm to 50 mm. Default: 0 mm."""
-
-    faying: NotRequired[bool]
-    """Whether another part lies on it. Default: false."""
-
-    edition: NotRequired[Literal["aws-d1-1-2020", "aws-d1-1-2000"]]
-    """Edition whose limit of thinning holds: up to 2000 also 5 % of the part. Default: aws-d1-1-2020."""
-
-
-class BevelDepthRequest(TypedDict):
-    """Bevel depth request."""
-
-    units: NotRequired[Literal["metric", "us"]]
-    """Units of the answer. Default: metric."""
-
-    mark: NotRequired[str]
-    """The caller's own mark for this joint, given back with the answer."""
-
-    working: NotRequired[bool]
-    """Whether the answer shows its working. Default: false."""
-
-    seam: ButtSeam | EdgeSeam | ClosedCorner
-    """The seam."""
-
-    required_throat: Length
-    """Throat the finished seam must keep. From 0 mm (exclusive) to 300 mm."""
-
-    finish: NotRequired[AsWelded | Flush | Flat | Radius]
-    """What is done to the face. Default: {"to": "flush"}."""
-
-    groove: NotRequired[Literal["single-bevel", "single-v", "single-j", "single-u"]]
-    """Form of the groove. Default: single-bevel."""
-
-    groove_angle: NotRequired[Angle]
-    """Included angle of the groove; 45 deg for a bevel, 60 for a V, 20 for J and U. From 5 deg to 120 deg."""
-
-    bevelled: NotRequired[Literal[1, 2, "both"]]
-    """Part that is cut: 1 for a bevel or J, both for a V or U, by default."""
-
-    root_radius: NotRequired[Length]
-    """Root radius of a J (10 mm by default) or U (6 mm). From 1 mm to 25 mm."""
-
-    penetration: NotRequired[Penetration]
-    """Fusion beyond the root or the prepared depth."""
-
-    minimum_land: NotRequired[Length]
-    """Least land that must stay. From 0 mm to 50 mm. Default: 1 mm."""
-
-    depth_step: NotRequired[Length]
-    """Step the depth is rounded up to: 0.5 mm, or 1/32 in (us), by default. From 0.01 mm to 25.4 mm."""
-
-    depth_tolerance: NotRequired[Length]
-    """Plus or minus; carried to the remaining throat. From 0 mm to 300 mm. Default: 0 mm."""
-
-    rule_set: NotRequired[
-        Literal[
-            "aisc-360-22-lrfd",
-            "aisc-360-22-asd",
-            "en-1993-1-8-2005-directional",
-            "en-1993-1-8-2005-simplified",
-            "en-1993-1-4-2006-directional",
-            "en-1993-1-4-2006-simplified",
-            "en-1993-1-12-2007-directional",
-            "en-1993-1-12-2007-simplified",
-            "en-1999-1-1-2007",
-            "thin-part",
-        ]
-    ]
-    """Rules whose deduction the depth makes up for."""
-
-    process: NotRequired[
-        Literal[
-            "SMAW",
-            "GMAW",
-            "FCAW-G",
-            "FCAW-S",
-            "FCAW",
-            "SAW",
-            "GTAW",
-            "PAW",
-            "OFW",
-            "EBW",
-            "LBW",
-            "111",
-            "135",
-            "131",
-            "133",
-            "138",
-            "136",
-            "132",
-            "114",
-            "121",
-            "125",
-            "141",
-            "142",
-            "15",
-            "311",
-            "31",
-            "312",
-            "313",
-            "OAW",
-            "OHW",
-            "51",
-            "511",
-            "512",
-            "52",
-            "521",
-            "522",
-        ]
-    ]
-    """Process: AWS letters or ISO 4063 number."""
-
-    position: NotRequired[
-        Literal["1F", "2F", "3F", "4F", "1G", "2G", "3G", "4G", "PA", "PB", "PC", "PD", "PE", "PF", "PG"]
-    ]
-    """Position: AWS or ISO 6947 code."""
-
-
-class ButtSeam(TypedDict):
-    """Butt seam."""
-
-    thickness: list[Length] | tuple[Length, Length]
-    """Thickness of parts 1 and 2."""
-
-    thickness_tolerance: NotRequired[Length]
-    """Plus or minus; carried to the remaining throat. From 0 mm to 300 mm. Default: 0 mm."""
-
-    kind: Literal["butt"]
-
-
-class EdgeSeam(TypedDict):
-    """Edge seam."""
-
-    thickness: list[Length] | tuple[Length, Length]
-    """Thickness of parts 1 and 2."""
-
-    thickness_tolerance: NotRequired[Length]
-    """Plus or minus; carried to the remaining throat. From 0 mm to 300 mm. Default: 0 mm."""
-
-    kind: Literal["edge"]
-
-
-class ClosedCorner(TypedDict):
-    """Closed corner."""
-
-    thickness: list[Length] | tuple[Length, Length]
-    """Thickness of parts 1 and 2."""
-
-    thickness_tolerance: NotRequired[Length]
-    """Plus or minus; carried to the remaining throat. From 0 mm to 300 mm. Default: 0 mm."""
-
-    kind: Literal["closed-corner"]
-
-    angle: NotRequired[Angle]
-    """Angle between the plates; a closed corner is answered at 90 deg. From 10 deg to 170 deg. Default: 90 deg."""
-
-    width: NotRequired[list[Length] | tuple[Length, Length]]
-    """Width of the outer face of parts 1 and 2 from the corner, to check a blend against."""
-
-
-class AsWelded(TypedDict):
-    """As welded."""
-
-    to: Literal["as-welded"]
-
-
-class Flush(TypedDict):
-    """Flush."""
-
-    to: Literal["flush"]
-
-    below: NotRequired[Length]
-    """How far under the finishing plane the grinder goes. From 0 mm to 50 mm. Default: 0 mm."""
-
-    tolerance: NotRequired[Length]
-    """Plus or minus; carried to the remaining throat. From 0 mm to 300 mm. Default: 0 mm."""
-
-
-class Flat(TypedDict):
-    """Flat."""
-
-    to: Literal["flat"]
-
-    below: NotRequired[Length]
-    """How far under the finishing plane the grinder goes. From 0 mm to 50 mm. Default: 0 mm."""
-
-    tolerance: NotRequired[Length]
-    """Plus or minus; carried to the remaining throat. From 0 mm to 300 mm. Default: 0 mm."""
-
-
-class Radius(TypedDict):
-    """Radius."""
-
-    to: Literal["radius"]
-
-    radius: Length
-    """Radius of the blend. From 0 mm to 300 mm."""
-
-    below: NotRequired[Length]
-    """How far under the blend the grinder goes. From 0 mm to 50 mm. Default: 0 mm."""
-
-    tolerance: NotRequired[Length]
-    """Plus or minus; carried to the remaining throat. From 0 mm to 300 mm. Default: 0 mm."""
-
-
-class BreakTestRequest(TypedDict):
-    """Break test request."""
-
-    units: NotRequired[Literal["metric", "us"]]
-    """Units of the answer. Default: metric."""
-
-    mark: NotRequired[str]
-    """The caller's own mark for this joint, given back with the answer."""
-
-    working: NotRequired[bool]
-    """Whether the answer shows its working. Default: false."""
-
-    coupon: Literal["tee", "inside-corner", "outside-corner"]
-    """What is opened: a fillet of a tee or inside a corner, or the seam outside a corner."""
-
-    seam: ClosedCorner | HalfOpenCorner | OpenCorner | FilletSeam
-    """Its section; a fillet needs the plates' thickness here."""
-
-    preparation: NotRequired[PreparedDepth]
-    """Prepared edge of a closed corner."""
-
-    penetration: NotRequired[Penetration]
-    """Fusion beyond the root or the prepared depth."""
-
-    face_height: NotRequired[Length]
-    """Height of the face over its plane: the flush plane, or the line between the toes.
-
-    From 0 mm to 50 mm. Default: 0 mm.
-    """
-
-    hollow: NotRequired[Length]
-    """Depth of a hollow face under its plane, instead of face_height. From 0 mm to 50 mm."""
-
-    finish: NotRequired[AsWelded | Flush | Flat | Radius]
-    """What is done to the face. Default: {"to": "as-welded"}."""
-
-    weld: WeldStrength
-    """Weld metal."""
-
-    plates: PlatesOfMaterial | PlatesOfStrength
-    """The plates, both of one steel."""
-
-    length: Length
-    """Length of weld that is opened, notches included. From 5 mm to 2000 mm."""
-
-    lever: Length
-    """Lever: from the root to the line of the force. From 10 mm to 10000 mm."""
-
-    notch: NotRequired[Notch]
-    """Notches that make it break."""
-
-    hand_force: NotRequired[HandForce]
-    """What hands can pull on the lever (common practice, no source). From 1 N to 5000 N. Default: 250 N."""
-
-    rules: NotRequired[Literal["aws-d1-1-2010", "iso-9017"]]
-    """Rules for the coupon, and for what its broken faces show."""
-
-    outcome: NotRequired[OutcomeFoldedFlat | OutcomeBroken]
-    """How the test ended, to be judged; a tee by AWS D1.1."""
-
-
-class HalfOpenCorner(TypedDict):
-    """Half open corner."""
-
-    thickness: list[Length] | tuple[Length, Length]
-    """Thickness of parts 1 and 2."""
-
-    thickness_tolerance: NotRequired[Length]
-    """Plus or minus; carried to the remaining throat. From 0 mm to 300 mm. Default: 0 mm."""
-
-    kind: Literal["half-open-corner"]
-
-    angle: NotRequired[Angle]
-    """Angle between the plates. From 30 deg to 150 deg. Default: 90 deg."""
-
-    overlap: Length
-    """How far the end of part 1 is covered, along part 2's inner face. From 0 mm to 300 mm."""
-
-    overlap_tolerance: NotRequired[Length]
-    """Plus or minus; carried to the remaining throat. From 0 mm to 300 mm. Default: 0 mm."""
-
-    width: NotRequired[list[Length] | tuple[Length, Length]]
-    """Width of the outer face of parts 1 and 2 from the corner, to check a blend against."""
-
-
-class OpenCorner(TypedDict):
-    """Open corner."""
-
-    thickness: list[Length] | tuple[Length, Length]
-    """Thickness of parts 1 and 2."""
-
-    thickness_tolerance: NotRequired[Length]
-    """Plus or minus; carried to the remaining throat. From 0 mm to 300 mm. Default: 0 mm."""
-
-    kind: Literal["open-corner"]
-
-    angle: NotRequired[Angle]
-    """Angle between the plates. From 30 deg to 150 deg. Default: 90 deg."""
-
-    width: NotRequired[list[Length] | tuple[Length, Length]]
-    """Width of the outer face of parts 1 and 2 from the corner, to check a blend against."""
-
-
-class FilletSeam(TypedDict):
-    """Fillet seam."""
-
-    kind: Literal["fillet"]
-
-    thickness: NotRequired[list[Length] | tuple[Length, Length]]
-    """Thickness of parts 1 and 2; not needed for a fillet's throat."""
-
-    thickness_tolerance: NotRequired[Length]
-    """Plus or minus; carried to the remaining throat. From 0 mm to 300 mm. Default: 0 mm."""
-
-    angle: NotRequired[Angle]
-    """Angle between the plates. From 30 deg to 150 deg. Default: 90 deg."""
-
-    legs: list[Length] | tuple[Length, Length]
-    """Legs along the faces of parts 1 and 2."""
-
-    legs_tolerance: NotRequired[Length]
-    """Plus or minus; carried to the remaining throat. From 0 mm to 300 mm. Default: 0 mm."""
-
-
-class PreparedDepth(TypedDict):
-    """Prepared depth."""
-
-    depth: NotRequired[Length]
-    """Depth of the preparation, square to the face. From 0 mm to 300 mm. Default: 0 mm."""
-
-    tolerance: NotRequired[Length]
-    """Plus or minus; carried to the remaining throat. From 0 mm to 300 mm. Default: 0 mm."""
-
-
-class WeldStrength(TypedDict):
-    """Weld strength."""
-
-    yield_strength: Stress
-    """Yield strength: at it the root begins to tear. From 1 MPa to 2000 MPa."""
-
-    tensile_strength: Stress
-    """Tensile strength: at it the throat breaks. From 1 MPa to 2000 MPa."""
-
-
-class PlatesOfMaterial(TypedDict):
-    """Plates of material."""
-
-    material: Literal[
-        "S235",
-        "S275",
-        "S355",
-        "S450",
-        "S275N",
-        "S355N",
-        "S420N",
-        "S460N",
-        "S275M",
-        "S355M",
-        "S420M",
-        "S460M",
-        "S235W",
-        "S355W",
-        "S460Q",
-        "S500Q",
-        "S550Q",
-        "S620Q",
-        "S690Q",
-        "S500MC",
-        "S550MC",
-        "S600MC",
-        "S650MC",
-        "S700MC",
-        "S235H",
-        "S275H",
-        "S355H",
-        "S275NH",
-        "S355NH",
-        "S420NH",
-        "S460NH",
-        "S235H-10219",
-        "S275H-10219",
-        "S355H-10219",
-        "S275NH-10219",
-        "S355NH-10219",
-        "S460NH-10219",
-        "S275MH",
-        "S355MH",
-        "S420MH",
-        "S460MH",
-        "A36",
-        "A572-50",
-        "A572-60",
-        "A572-65",
-        "A992",
-        "A500-B",
-        "A500-C",
-        "A53-B",
-        "A501-B",
-        "A588",
-        "A514",
-        "A913-65",
-        "A913-70",
-        "A847",
-        "1.4301",
-        "1.4307",
-        "1.4401",
-        "1.4404",
-        "1.4541",
-        "1.4571",
-        "1.4462",
-        "304",
-        "304L",
-        "316",
-        "316L",
-        "6082-T6",
-        "5083-O",
-        "5083-H22",
-        "5083-H24",
-        "6061-T6",
-        "5052-H32",
-        "5083-H116",
-    ]
-    """Material by its designation; see /v1/materials."""
-
-
-class PlatesOfStrength(TypedDict):
-    """Plates of strength."""
-
-    yield_strength: Stress
-    """Yield strength. From 1 MPa to 2000 MPa."""
-
-
-class Notch(TypedDict):
-    """Notch."""
-
-    side: NotRequired[Length]
-    """Depth of the notch in each side, along the weld. From 0 mm to 1000 mm. Default: 0 mm."""
-
-    face: NotRequired[Length]
-    """Depth of the notch along the face. From 0 mm to 100 mm. Default: 0 mm."""
-
-
-class OutcomeFoldedFlat(TypedDict):
-    """Outcome folded flat."""
-
-    ended: Literal["folded-flat"]
-
-
-class OutcomeBroken(TypedDict):
-    """Outcome broken."""
-
-    ended: Literal["broken"]
-
-    fused_to_root: bool
-    """Whether the break shows fusion to the root all along."""
-
-    largest_void: NotRequired[Length]
-    """Greatest dimension of the largest void or inclusion. From 0 mm to 300 mm. Default: 0 mm."""
-
-    sum_of_voids: NotRequired[Length]
-    """Sum of the greatest dimensions of all of them. From 0 mm to 300 mm. Default: 0 mm."""
-
-
-class CrackRiskRequest(TypedDict):
-    """Crack risk request."""
-
-    units: NotRequired[Literal["metric", "us"]]
-    """Units of the answer. Default: metric."""
-
-    mark: NotRequired[str]
-    """The caller's own mark for this joint, given back with the answer."""
-
-    working: NotRequired[bool]
-    """Whether the answer shows its working. Default: false."""
-
-    joint: Literal["butt", "fillet", "corner"]
-    """Joint that the pass is in; corner is an outside corner."""
-
-    bead: NotRequired[MitreBead | MeasuredBead]
-    """Shape of the bead, never of the whole weld."""
-
-    hollow: NotRequired[Length]
-    """Depth of a hollow face under the line between its toes. From 0 mm to 50 mm."""
-
-    restrained: NotRequired[bool]
-    """Whether the joint is held so that it cannot give as the bead shrinks. Default: false."""
-
-    weld_metal: NotRequired[WeldMetal]
-    """Composition of the weld metal, for the index UCS."""
-
-    process: NotRequired[
-        Literal[
-            "SMAW",
-            "GMAW",
-            "FCAW-G",
-            "FCAW-S",
-            "FCAW",
-            "SAW",
-            "GTAW",
-            "PAW",
-            "OFW",
-            "EBW",
-            "LBW",
-            "111",
-            "135",
-            "131",
-            "133",
-            "138",
-            "136",
-            "132",
-            "114",
-            "121",
-            "125",
-            "141",
-            "142",
-            "15",
-            "311",
-            "31",
-            "312",
-            "313",
-            "OAW",
-            "OHW",
-            "51",
-            "511",
-            "512",
-            "52",
-            "521",
-            "522",
-        ]
-    ]
-    """Process: AWS letters or ISO 4063 number."""
-
-    thickness: NotRequired[list[Length] | tuple[Length, Length]]
-    """Thickness of parts 1 and 2, for the least fillet."""
-
-    leg: NotRequired[Length]
-    """Leg of the first, or only, pass. From 0.5 mm to 100 mm."""
-
-    low_hydrogen: NotRequired[bool]
-    """Whether the process is low in hydrogen or the steel preheated: AWS D1.1 then goes by the thinner part.
-
-    Default: false.
-    """
-
-    crater: NotRequired[Literal["filled", "unfilled"]]
-    """How the crater is left."""
-
-
-class MitreBead(TypedDict):
-    """Mitre bead."""
-
-    throat: Length
-    """Throat from the root to the face. From 0.1 mm to 100 mm."""
-
-    penetration: Length
-    """How deep fusion goes past the root, along the throat line. From 0 mm to 100 mm."""
-
-
-class MeasuredBead(TypedDict):
-    """Measured bead."""
-
-    width: Length
-    """Greatest width of the bead. From 0.1 mm to 100 mm."""
-
-    depth: Length
-    """Depth of the bead from its face. From 0.1 mm to 100 mm."""
-
-    face_width: NotRequired[Length]
-    """Width of its face, where the bead is wider below. From 0.1 mm to 100 mm."""
-
-
-class WeldMetal(TypedDict):
-    """Weld metal."""
-
-    C: float
-    """Weight %."""
-
-    S: float
-    """Weight %."""
-
-    P: float
-    """Weight %."""
-
-    Nb: float
-    """Weight %."""
-
-    Si: float
-    """Weight %."""
-
-    Mn: float
-    """Weight %."""
-
-
-class DistortionRequest(TypedDict):
-    """Distortion request."""
-
-    units: NotRequired[Literal["metric", "us"]]
-    """Units of the answer. Default: metric."""
-
-    mark: NotRequired[str]
-    """The caller's own mark for this joint, given back with the answer."""
-
-    working: NotRequired[bool]
-    """Whether the answer shows its working. Default: false."""
-
-    joint: ButtJoint | TeeJoint | LapJoint
-    """The joint."""
-
-    length: NotRequired[Length]
-    """Length of the joint, along its welds. From 1 mm to 100000 mm."""
-
-    member: NotRequired[Member]
-    """Section of the member that the welds run along."""
-
-    heat_input: NotRequired[EnergyPerLength]
-    """Heat input of one run, net of arc efficiency, for two methods along the weld. From 0.01 kJ/mm to 100 kJ/mm."""
-
-    iso_13920: NotRequired[WeldingTolerances]
-    """General tolerances to hold the estimates against."""
-
-    calibration: NotRequired[Calibration]
-    """The shop's own measurements over these methods."""
-
-    size_step: NotRequired[Length]
-    """Step by which the alternatives grow, of the leg or of the root opening: 1/16 in (us) or 1 mm by default.
-
-    From 0.01 mm to 25.4 mm.
-    """
-
-
-class ButtJoint(TypedDict):
-    """Butt joint."""
-
-    kind: Literal["butt"]
-
-    thickness: Length
-    """Thickness of the thinner plate. From 0.5 mm to 300 mm."""
-
-    weld: SquareGrooveFill | SingleVFill | SingleBevelFill | DoubleVFill | DoubleBevelFill | FillByArea
-    """The weld: its groove filled flush, or its area."""
-
-    runs: NotRequired[
-        Literal[
-            1,
-            2,
-            3,
-            4,
-            5,
-            6,
-            7,
-            8,
-            9,
-            10,
-            11,
-            12,
-            13,
-            14,
-            15,
-            16,
-            17,
-            18,
-            19,
-            20,
-            21,
-            22,
-            23,
-            24,
-            25,
-            26,
-            27,
-            28,
-            29,
-            30,
-            31,
-            32,
-            33,
-            34,
-            35,
-            36,
-            37,
-            38,
-            39,
-            40,
-        ]
-    ]
-    """Runs of a weld from one side."""
-
-    current: NotRequired[Current]
-    """Welding current, for one method along the weld. From 1 A to 3000 A."""
-
-    restraint: NotRequired[Restraint]
-    """What holds the plate; left out, the joint turns freely."""
-
-
-class SquareGrooveFill(TypedDict):
-    """Square groove fill."""
-
-    groove: Literal["square"]
-
-    root_opening: Length
-    """Root opening, which holds all the metal. From 0 mm (exclusive) to 50 mm."""
-
-
-class SingleVFill(TypedDict):
-    """Single vfill."""
-
-    root_opening: NotRequired[Length]
-    """Root opening. From 0 mm to 50 mm. Default: 0 mm."""
-
-    land: NotRequired[Length]
-    """Land left at the root, or between the sides. From 0 mm to 100 mm. Default: 0 mm."""
-
-    groove_angle: NotRequired[Angle]
-    """Included angle of the V; 60 deg when left out. From 5 deg to 120 deg."""
-
-    groove: Literal["single-v"]
-
-
-class SingleBevelFill(TypedDict):
-    """Single bevel fill."""
-
-    root_opening: NotRequired[Length]
-    """Root opening. From 0 mm to 50 mm. Default: 0 mm."""
-
-    land: NotRequired[Length]
-    """Land left at the root, or between the sides. From 0 mm to 100 mm. Default: 0 mm."""
-
-    groove_angle: NotRequired[Angle]
-    """Angle of the bevel; 45 deg when left out. From 5 deg to 70 deg."""
-
-    groove: Literal["single-bevel"]
-
-
-class DoubleVFill(TypedDict):
-    """Double vfill."""
-
-    root_opening: NotRequired[Length]
-    """Root opening. From 0 mm to 50 mm. Default: 0 mm."""
-
-    land: NotRequired[Length]
-    """Land left at the root, or between the sides. From 0 mm to 100 mm. Default: 0 mm."""
-
-    groove_angle: NotRequired[Angle]
-    """Included angle of the V; 60 deg when left out. From 5 deg to 120 deg."""
-
-    groove: Literal["double-v"]
-
-
-class DoubleBevelFill(TypedDict):
-    """Double bevel fill."""
-
-    root_opening: NotRequired[Length]
-    """Root opening. From 0 mm to 50 mm. Default: 0 mm."""
-
-    land: NotRequired[Length]
-    """Land left at the root, or between the sides. From 0 mm to 100 mm. Default: 0 mm."""
-
-    groove_angle: NotRequired[Angle]
-    """Angle of the bevel; 45 deg when left out. From 5 deg to 70 deg."""
-
-    groove: Literal["double-bevel"]
-
-
-class FillByArea(TypedDict):
-    """Fill by area."""
-
-    groove: Literal["by-area"]
-
-    area: Area
-    """Deposited area. From 1 mm2 to 10000 mm2."""
-
-    root_opening: NotRequired[Length]
-    """Root opening. From 0 mm to 50 mm. Default: 0 mm."""
-
-    face_width: NotRequired[Length]
-    """Width of the weld at its face, for its angular change. From 0 mm to 300 mm."""
-
-    root_width: NotRequired[Length]
-    """Width of the weld at its root, for its angular change. From 0 mm to 300 mm."""
-
-
-class Restraint(TypedDict):
-    """Restraint."""
-
-    span: Length
-    """Span between what holds the plate. From 10 mm to 100000 mm."""
-
-    coefficient: Force
-    """Coefficient of angular change: moment for each radian, on each unit of weld length.
-
-    From 0.001 kN to 1000000 kN.
-    """
-
-
-class TeeJoint(TypedDict):
-    """Tee joint."""
-
-    kind: Literal["tee"]
-
-    thickness: Length
-    """Thickness of the part that runs through, which the fillets shorten and turn. From 0.5 mm to 300 mm."""
-
-    width: NotRequired[Length]
-    """Full width of that part, as a flange. From 5 mm to 10000 mm."""
-
-    leg: Length
-    """Leg of each fillet. From 0.5 mm to 100 mm."""
-
-    area: NotRequired[Area]
-    """Deposited area of one fillet; half the square of its leg when left out. From 1 mm2 to 10000 mm2."""
-
-    sides: NotRequired[Literal[1, 2]]
-    """Number of sides welded. Default: 1."""
-
-    welded_share: NotRequired[float]
-    """Share of the length that is welded. Default: 1."""
-
-    runs: NotRequired[
-        Literal[
-            1,
-            2,
-            3,
-            4,
-            5,
-            6,
-            7,
-            8,
-            9,
-            10,
-            11,
-            12,
-            13,
-            14,
-            15,
-            16,
-            17,
-            18,
-            19,
-            20,
-            21,
-            22,
-            23,
-            24,
-            25,
-            26,
-            27,
-            28,
-            29,
-            30,
-            31,
-            32,
-            33,
-            34,
-            35,
-            36,
-            37,
-            38,
-            39,
-            40,
-        ]
-    ]
-    """Runs of a weld from one side."""
-
-    restraint: NotRequired[Restraint]
-    """What holds the plate; left out, the joint turns freely."""
-
-
-class LapJoint(TypedDict):
-    """Lap joint."""
-
-    kind: Literal["lap"]
-
-    thickness: Length
-    """Thickness of the thinner part. From 0.5 mm to 300 mm."""
-
-    leg: Length
-    """Leg of each fillet. From 0.5 mm to 100 mm."""
-
-    area: NotRequired[Area]
-    """Deposited area of one fillet; half the square of its leg when left out. From 1 mm2 to 10000 mm2."""
-
-    welded_share: NotRequired[float]
-    """Share of the length that is welded. Default: 1."""
-
-
-class Member(TypedDict):
-    """Member."""
-
-    area: Area
-    """Area of its section. From 10 mm2 to 10000000 mm2."""
-
-    second_moment: NotRequired[SecondMomentOfArea]
-    """Second moment of its area. From 10 mm4 to 10000000000000 mm4."""
-
-    eccentricity: NotRequired[Length]
-    """Distance of the welds' centroid from its neutral axis. From 0 mm (exclusive) to 10000 mm."""
-
-
-class WeldingTolerances(TypedDict):
-    """Welding tolerances."""
-
-    linear_class: NotRequired[Literal["A", "B", "C", "D"]]
-    """Class of lengths and angles to keep."""
-
-    form_class: NotRequired[Literal["E", "F", "G", "H"]]
-    """Class of straightness and flatness to keep."""
-
-    across: NotRequired[Length]
-    """Dimension across the weld, which it shortens. From 2 mm to 100000 mm."""
-
-    along: NotRequired[Length]
-    """Dimension along the weld, which it shortens and bends. From 2 mm to 100000 mm."""
-
-    shorter_leg: NotRequired[Length]
-    """Shorter leg of the angle it changes. From 2 mm to 100000 mm."""
-
-
-class Calibration(TypedDict):
-    """Calibration."""
-
-    transverse: NotRequired[float]
-    """Across the weld. Default: 1."""
-
-    longitudinal: NotRequired[float]
-    """Along the weld. Default: 1."""
-
-    angular: NotRequired[float]
-    """Of angles, and of the lift of a flange's edges. Default: 1."""
-
-    bowing: NotRequired[float]
-    """Of bows. Default: 1."""
-
-
-class FillerQuantityRequest(TypedDict):
-    """Filler quantity request."""
-
-    units: NotRequired[Literal["metric", "us"]]
-    """Units of the answer. Default: metric."""
-
-    mark: NotRequired[str]
-    """The caller's own mark for this joint, given back with the answer."""
-
-    working: NotRequired[bool]
-    """Whether the answer shows its working. Default: false."""
-
-    welds: Sequence[Weld]
-    """Welds."""
-
-    prices: NotRequired[Prices]
-    """The caller's own prices; there are no others."""
-
-
-class Weld(TypedDict):
-    """Weld."""
-
-    shape: (
-        FilletShape
-        | SquareShape
-        | SingleGrooveShape
-        | DoubleGrooveShape
-        | SingleCurvedShape
-        | DoubleCurvedShape
-        | FlareShape
-        | OpenCornerShape
-        | HalfOpenCornerShape
-        | AreaShape
-    )
-    """Cross-section of the weld metal."""
-
-    length: Length
-    """Length of one weld. From 0.1 mm to 10000000 mm."""
-
-    count: NotRequired[int]
-    """Equal welds. Default: 1."""
-
-    mark: NotRequired[str]
-    """The caller's own mark for these welds, given back with them."""
-
-    excess: NotRequired[float]
-    """Share added to the area of the section; on the legs of a fillet it is leg_excess. Default: 0."""
-
-    filler: NotRequired[
-        Literal[
-            "E60",
-            "E70",
-            "E80",
-            "E90",
-            "E100",
-            "E110",
-            "E308L",
-            "E309L",
-            "E316L",
-            "ER4043",
-            "ER5356",
-            "ER5183",
-            "E6010",
-            "E6011",
-            "E6013",
-            "E7018",
-            "ER70S-3",
-            "ER70S-6",
-            "E71T-1",
-            "E70T-4",
-            "E71T-8",
-            "F7A2-EM12K",
-            "E 35",
-            "E 38",
-            "E 42",
-            "E 46",
-            "E 50",
-            "G 35",
-            "G 38",
-            "G 42",
-            "G 46",
-            "G 50",
-            "T 35",
-            "T 38",
-            "T 42",
-            "T 46",
-            "T 50",
-            "S 35",
-            "S 38",
-            "S 42",
-            "S 46",
-            "S 50",
-            "W 35",
-            "W 38",
-            "W 42",
-            "W 46",
-            "W 50",
-            "E 55",
-            "E 62",
-            "E 69",
-            "G 55",
-            "G 62",
-            "G 69",
-        ]
-    ]
-    """Filler metal; see /v1/filler-metals."""
-
-    density: NotRequired[Density]
-    """Density of the weld metal, over that of the filler. From 500 kg/m3 to 25000 kg/m3."""
-
-    process: NotRequired[
-        Literal[
-            "SMAW",
-            "GMAW",
-            "FCAW-G",
-            "FCAW-S",
-            "FCAW",
-            "SAW",
-            "GTAW",
-            "PAW",
-            "OFW",
-            "EBW",
-            "LBW",
-            "111",
-            "135",
-            "131",
-            "133",
-            "138",
-            "136",
-            "132",
-            "114",
-            "121",
-            "125",
-            "141",
-            "142",
-            "15",
-            "311",
-            "31",
-            "312",
-            "313",
-            "OAW",
-            "OHW",
-            "51",
-            "511",
-            "512",
-            "52",
-            "521",
-            "522",
-        ]
-    ]
-    """Process: AWS letters or ISO 4063 number."""
-
-    position: NotRequired[
-        Literal["1F", "2F", "3F", "4F", "1G", "2G", "3G", "4G", "PA", "PB", "PC", "PD", "PE", "PF", "PG"]
-    ]
-    """Position: AWS or ISO 6947 code."""
-
-    efficiency: NotRequired[float]
-    """Share of the consumable that is deposited; with electrode before its stub is lost, else after."""
-
-    electrode: NotRequired[Electrode]
-    """Stick electrode, to take its stub off; SMAW only."""
-
-    deposition: NotRequired[DepositionBySolidWire | DepositionByWireMass | DepositionByRate]
-    """Deposition rate, or the wire and its feed."""
-
-    operator_factor: NotRequired[float]
-    """Share of the clock during which the arc burns."""
-
-    gas_flow: NotRequired[GasFlow]
-    """Shielding gas while the arc burns. From 0.6 L/min to 120 L/min."""
-
-    arc: NotRequired[WeldingArc]
-    """Arc and power source, for the energy."""
-
-    bead: NotRequired[BeadBySpeed | BeadByArea]
-    """What one pass fills, for the passes."""
-
-
-class FilletShape(TypedDict):
-    """Fillet shape."""
-
-    kind: Literal["fillet"]
-
-    legs: NotRequired[list[Length] | tuple[Length, Length]]
-    """Legs along the faces of parts 1 and 2; or a throat."""
-
-    throat: NotRequired[Length]
-    """Throat of an equal-leg fillet; or legs. From 0.1 mm to 300 mm."""
-
-    angle: NotRequired[Angle]
-    """Angle between the plates. From 30 deg to 150 deg. Default: 90 deg."""
-
-    leg_excess: NotRequired[float]
-    """Share added to each leg: 0.1 makes 21 % more metal. Default: 0."""
-
-    convexity: NotRequired[Length]
-    """Height of the face over the line between its toes. From 0 mm to 100 mm."""
-
-    hollow: NotRequired[Length]
-    """Depth of a hollow face under that line, instead of convexity. From 0 mm to 100 mm."""
-
-    root_gap: NotRequired[Length]
-    """Root gap; over 1/16 in it makes both legs larger by the whole of it. From 0 mm to 100 mm. Default: 0 mm."""
-
-
-class SquareShape(TypedDict):
-    """Square shape."""
-
-    thickness: Length
-    """Thickness of the part. From 0.1 mm to 300 mm."""
-
-    root_gap: NotRequired[Length]
-    """Root gap. From 0 mm to 100 mm. Default: 0 mm."""
-
-    reinforcement: NotRequired[Reinforcement]
-    """Caps."""
-
-    back_gouge: NotRequired[BackGouge]
-    """Gouge on the far side, filled again; not in a partial groove."""
-
-    kind: Literal["square"]
-
-    depth: NotRequired[Length]
-    """Depth to which the gap of a partial one is filled. From 0 mm (exclusive) to 300 mm."""
-
-
-class Reinforcement(TypedDict):
-    """Reinforcement."""
-
-    face: NotRequired[Cap]
-    """On the face, or on side 1."""
-
-    root: NotRequired[Cap]
-    """On the far side, or on side 2."""
-
-
-class Cap(TypedDict):
-    """Cap."""
-
-    height: Length
-    """Height over the surface. From 0 mm to 100 mm."""
-
-    overlap: NotRequired[Length]
-    """How far it runs over what the groove opens, both sides together; none when left out. From 0 mm to 100 mm."""
-
-    width: NotRequired[Length]
-    """Width of the cap, instead of an overlap. From 0 mm to 300 mm."""
-
-
-class BackGouge(TypedDict):
-    """Back gouge."""
-
-    depth: Length
-    """Depth of the gouge. From 0.1 mm to 300 mm."""
-
-    width: Length
-    """Width of the gouge. From 0.1 mm to 300 mm."""
-
-
-class SingleGrooveShape(TypedDict):
-    """Single groove shape."""
-
-    thickness: Length
-    """Thickness of the part. From 0.1 mm to 300 mm."""
-
-    root_gap: NotRequired[Length]
-    """Root gap. From 0 mm to 100 mm. Default: 0 mm."""
-
-    reinforcement: NotRequired[Reinforcement]
-    """Caps."""
-
-    back_gouge: NotRequired[BackGouge]
-    """Gouge on the far side, filled again; not in a partial groove."""
-
-    kind: Literal["single-bevel", "single-v"]
-    """Form."""
-
-    angle: Angle
-    """Included angle of a V or U; of a bevel or J that of its cut face, up to 75 deg. From 5 deg to 120 deg."""
-
-    land: NotRequired[Length]
-    """Land of a groove that goes through; with a depth they add up to the thickness. From 0 mm to 300 mm."""
-
-    depth: NotRequired[Length]
-    """Depth of the groove; without a land it is a partial one, its gap filled as deep.
-
-    From 0 mm (exclusive) to 300 mm.
-    """
-
-
-class DoubleGrooveShape(TypedDict):
-    """Double groove shape."""
-
-    thickness: Length
-    """Thickness of the part. From 0.1 mm to 300 mm."""
-
-    root_gap: NotRequired[Length]
-    """Root gap. From 0 mm to 100 mm. Default: 0 mm."""
-
-    reinforcement: NotRequired[Reinforcement]
-    """Caps."""
-
-    back_gouge: NotRequired[BackGouge]
-    """Gouge on the far side, filled again; not in a partial groove."""
-
-    kind: Literal["double-bevel", "double-v"]
-    """Form."""
-
-    angle: Angle
-    """Included angle of a V or U; of a bevel or J that of its cut face, up to 75 deg. From 5 deg to 120 deg."""
-
-    land: NotRequired[Length]
-    """Land of a groove that goes through; with a depth they add up to the thickness. From 0 mm to 300 mm."""
-
-    depths: NotRequired[list[Length] | tuple[Length, Length]]
-    """Depths of sides 1 and 2; without a land a partial groove. Halves of what the land leaves, when left out."""
-
-
-class SingleCurvedShape(TypedDict):
-    """Single curved shape."""
-
-    thickness: Length
-    """Thickness of the part. From 0.1 mm to 300 mm."""
-
-    root_gap: NotRequired[Length]
-    """Root gap. From 0 mm to 100 mm. Default: 0 mm."""
-
-    reinforcement: NotRequired[Reinforcement]
-    """Caps."""
-
-    back_gouge: NotRequired[BackGouge]
-    """Gouge on the far side, filled again; not in a partial groove."""
-
-    kind: Literal["single-j", "single-u"]
-    """Form."""
-
-    angle: Angle
-    """Included angle of a V or U; of a bevel or J that of its cut face, up to 75 deg. From 5 deg to 120 deg."""
-
-    root_radius: Length
-    """Root radius. From 1 mm to 25 mm."""
-
-    land: NotRequired[Length]
-    """Land of a groove that goes through; with a depth they add up to the thickness. From 0 mm to 300 mm."""
-
-    depth: NotRequired[Length]
-    """Depth of the groove; without a land it is a partial one, its gap filled as deep.
-
-    From 0 mm (exclusive) to 300 mm.
-    """
-
-
-class DoubleCurvedShape(TypedDict):
-    """Double curved shape."""
-
-    thickness: Length
-    """Thickness of the part. From 0.1 mm to 300 mm."""
-
-    root_gap: NotRequired[Length]
-    """Root gap. From 0 mm to 100 mm. Default: 0 mm."""
-
-    reinforcement: NotRequired[Reinforcement]
-    """Caps."""
-
-    back_gouge: NotRequired[BackGouge]
-    """Gouge on the far side, filled again; not in a partial groove."""
-
-    kind: Literal["double-j", "double-u"]
-    """Form."""
-
-    angle: Angle
-    """Included angle of a V or U; of a bevel or J that of its cut face, up to 75 deg. From 5 deg to 120 deg."""
-
-    root_radius: Length
-    """Root radius. From 1 mm to 25 mm."""
-
-    land: NotRequired[Length]
-    """Land of a groove that goes through; with a depth they add up to the thickness. From 0 mm to 300 mm."""
-
-    depths: NotRequired[list[Length] | tuple[Length, Length]]
-    """Depths of sides 1 and 2; without a land a partial groove. Halves of what the land leaves, when left out."""
-
-
-class FlareShape(TypedDict):
-    """Flare shape."""
-
-    kind: Literal["flare-bevel", "flare-v"]
-    """Form."""
-
-    radius: Length
-    """Outside radius of the round edge or edges. From 0.1 mm to 300 mm."""
-
-    root_gap: NotRequired[Length]
-    """Root gap. From 0 mm to 100 mm. Default: 0 mm."""
-
-    reinforcement: NotRequired[Reinforcement]
-    """Caps."""
-
-
-class OpenCornerShape(TypedDict):
-    """Open corner shape."""
-
-    kind: Literal["open-corner"]
-
-    thickness: list[Length] | tuple[Length, Length]
-    """Thickness of parts 1 and 2."""
-
-    angle: NotRequired[Angle]
-    """Angle between the plates. From 30 deg to 150 deg. Default: 90 deg."""
-
-    fill: NotRequired[Literal["flat", "sharp", "rounded"]]
-    """Filled to the line between the toes, to the outer planes, or to a radius tangent to them. Default: flat."""
-
-    radius: NotRequired[Length]
-    """Radius, with fill "rounded". From 0 mm (exclusive) to 300 mm."""
-
-    crown: NotRequired[Length]
-    """Height over the line between the toes, with fill "flat". From 0 mm to 100 mm."""
-
-
-class HalfOpenCornerShape(TypedDict):
-    """Half open corner shape."""
-
-    kind: Literal["half-open-corner"]
-
-    thickness: list[Length] | tuple[Length, Length]
-    """Thickness of parts 1 and 2."""
-
-    overlap: Length
-    """How far the end of part 1 is covered. From 0 mm to 300 mm."""
-
-    fill: NotRequired[Literal["flat", "sharp", "rounded"]]
-    """Filled to the line between the toes, to the outer planes, or to a radius tangent to them. Default: flat."""
-
-    radius: NotRequired[Length]
-    """Radius, with fill "rounded". From 0 mm (exclusive) to 300 mm."""
-
-    crown: NotRequired[Length]
-    """Height over the line between the toes, with fill "flat". From 0 mm to 100 mm."""
-
-
-class AreaShape(TypedDict):
-    """Area shape."""
-
-    kind: Literal["area"]
-
-    area: Area
-    """Area of the section. From 0.1 mm2 to 100000 mm2."""
-
-
-class Electrode(TypedDict):
-    """Electrode."""
-
-    length: Length
-    """Length of the electrode. From 100 mm to 1000 mm."""
-
-    stub: Length
-    """Length thrown away. From 0 mm to 500 mm."""
-
-
-class DepositionBySolidWire(TypedDict):
-    """Deposition by solid wire."""
-
-    wire_diameter: Length
-    """Diameter of a solid wire. From 0.3 mm to 8 mm."""
-
-    feed_speed: Speed
-    """Speed the wire is fed at. From 60 mm/min to 60000 mm/min."""
-
-
-class DepositionByWireMass(TypedDict):
-    """Deposition by wire mass."""
-
-    wire_mass: MassPerLength
-    """Mass per length of a wire, cored or solid. From 0.0001 kg/m to 1 kg/m."""
-
-    feed_speed: Speed
-    """Speed the wire is fed at. From 60 mm/min to 60000 mm/min."""
-
-
-class DepositionByRate(TypedDict):
-    """Deposition by rate."""
-
-    rate: DepositionRate
-    """Metal deposited while the arc burns, spatter and slag not counted. From 0.01 kg/h to 200 kg/h."""
-
-
-class WeldingArc(TypedDict):
-    """Welding arc."""
-
-    voltage: Voltage
-    """Voltage of the arc. From 5 V to 100 V."""
-
-    current: Current
-    """Welding current. From 1 A to 3000 A."""
-
-    source_efficiency: NotRequired[float]
-    """Share of the mains energy that the power source passes on."""
-
-
-class BeadBySpeed(TypedDict):
-    """Bead by speed."""
-
-    travel_speed: Speed
-    """Travel speed, from which the area of a pass follows. From 6 mm/min to 12000 mm/min."""
-
-
-class BeadByArea(TypedDict):
-    """Bead by area."""
-
-    area: Area
-    """Area that one pass fills. From 0.5 mm2 to 500 mm2."""
-
-
-class Prices(TypedDict):
-    """Prices."""
-
-    currency: str
-    """Code of the currency, ISO 4217."""
-
-    labour: NotRequired[LabourPrice]
-    """Labour and overhead, on the clock."""
-
-    consumables: NotRequired[Sequence[ConsumablePrice]]
-    """Consumables; a weld takes the price that names its filler, else its process, else neither."""
-
-    gases: NotRequired[Sequence[GasPrice]]
-    """Gases; a price that names the weld's process comes first."""
-
-    power: NotRequired[PowerPrice]
-    """Energy from the mains."""
-
-
-class LabourPrice(TypedDict):
-    """Labour price."""
-
-    amount: float
-    """Amount in the currency."""
-
-    per: Literal["h", "min", "s"]
-    """Unit it is the price of."""
-
-
-class ConsumablePrice(TypedDict):
-    """Consumable price."""
-
-    amount: float
-    """Amount in the currency."""
-
-    per: Literal["kg", "g", "t", "lb"]
-    """Unit it is the price of."""
-
-    filler: NotRequired[
-        Literal[
-            "E60",
-            "E70",
-            "E80",
-            "E90",
-            "E100",
-            "E110",
-            "E308L",
-            "E309L",
-            "E316L",
-            "ER4043",
-            "ER5356",
-            "ER5183",
-            "E6010",
-            "E6011",
-            "E6013",
-            "E7018",
-            "ER70S-3",
-            "ER70S-6",
-            "E71T-1",
-            "E70T-4",
-            "E71T-8",
-            "F7A2-EM12K",
-            "E 35",
-            "E 38",
-            "E 42",
-            "E 46",
-            "E 50",
-            "G 35",
-            "G 38",
-            "G 42",
-            "G 46",
-            "G 50",
-            "T 35",
-            "T 38",
-            "T 42",
-            "T 46",
-            "T 50",
-            "S 35",
-            "S 38",
-            "S 42",
-            "S 46",
-            "S 50",
-            "W 35",
-            "W 38",
-            "W 42",
-            "W 46",
-            "W 50",
-            "E 55",
-            "E 62",
-            "E 69",
-            "G 55",
-            "G 62",
-            "G 69",
-        ]
-    ]
-    """Filler metal it is for; any, when left out."""
-
-    process: NotRequired[
-        Literal[
-            "SMAW",
-            "GMAW",
-            "FCAW-G",
-            "FCAW-S",
-            "FCAW",
-            "SAW",
-            "GTAW",
-            "PAW",
-            "OFW",
-            "EBW",
-            "LBW",
-            "111",
-            "135",
-            "131",
-            "133",
-            "138",
-            "136",
-            "132",
-            "114",
-            "121",
-            "125",
-            "141",
-            "142",
-            "15",
-            "311",
-            "31",
-            "312",
-            "313",
-            "OAW",
-            "OHW",
-            "51",
-            "511",
-            "512",
-            "52",
-            "521",
-            "522",
-        ]
-    ]
-    """Process: AWS letters or ISO 4063 number."""
-
-
-class GasPrice(TypedDict):
-    """Gas price."""
-
-    amount: float
-    """Amount in the currency."""
-
-    per: Literal["m3", "L", "cm3", "ft3"]
-    """Unit it is the price of."""
-
-    process: NotRequired[
-        Literal[
-            "SMAW",
-            "GMAW",
-            "FCAW-G",
-            "FCAW-S",
-            "FCAW",
-            "SAW",
-            "GTAW",
-            "PAW",
-            "OFW",
-            "EBW",
-            "LBW",
-            "111",
-            "135",
-            "131",
-            "133",
-            "138",
-            "136",
-            "132",
-            "114",
-            "121",
-            "125",
-            "141",
-            "142",
-            "15",
-            "311",
-            "31",
-            "312",
-            "313",
-            "OAW",
-            "OHW",
-            "51",
-            "511",
-            "512",
-            "52",
-            "521",
-            "522",
-        ]
-    ]
-    """Process: AWS letters or ISO 4063 number."""
-
-
-class PowerPrice(TypedDict):
-    """Power price."""
-
-    amount: float
-    """Amount in the currency."""
-
-    per: Literal["kWh", "MJ", "kJ"]
-    """Unit it is the price of."""
-
-
-class GrindAllowanceRequest(TypedDict):
-    """Grind allowance request."""
-
-    units: NotRequired[Literal["metric", "us"]]
-    """Units of the answer. Default: metric."""
-
-    mark: NotRequired[str]
-    """The caller's own mark for this joint, given back with the answer."""
-
-    working: NotRequired[bool]
-    """Whether the answer shows its working. Default: false."""
-
-    seam: ButtSeam | EdgeSeam | ClosedCorner | HalfOpenCorner | OpenCorner | FilletSeam
-    """The seam."""
-
-    preparation: NotRequired[Preparation]
-    """Prepared edge of a butt, an edge seam or a closed corner."""
-
-    penetration: NotRequired[Penetration]
-    """Fusion beyond the root or the prepared depth."""
-
-    face_height: NotRequired[Length]
-    """Height of the face over its plane: the flush plane, or the line between the toes.
-
-    From 0 mm to 50 mm. Default: 0 mm.
-    """
-
-    face_height_tolerance: NotRequired[Length]
-    """Plus or minus; carried to the remaining throat. From 0 mm to 300 mm. Default: 0 mm."""
-
-    hollow: NotRequired[Length]
-    """Depth of a hollow face under its plane, instead of face_height. From 0 mm to 50 mm."""
-
-    hollow_tolerance: NotRequired[Length]
-    """Plus or minus; carried to the remaining throat. From 0 mm to 300 mm. Default: 0 mm."""
-
-    face_width: NotRequired[Length]
-    """Width of a flat seam's face, to cap the throat at the nearer toe. From 0 mm (exclusive) to 300 mm."""
-
-    required_throat: Length
-    """Throat the finished seam must keep. From 0 mm (exclusive) to 300 mm."""
-
-    rule_set: NotRequired[
-        Literal[
-            "aisc-360-22-lrfd",
-            "aisc-360-22-asd",
-            "en-1993-1-8-2005-directional",
-            "en-1993-1-8-2005-simplified",
-            "en-1993-1-4-2006-directional",
-            "en-1993-1-4-2006-simplified",
-            "en-1993-1-12-2007-directional",
-            "en-1993-1-12-2007-simplified",
-            "en-1999-1-1-2007",
-            "thin-part",
-        ]
-    ]
-    """Rules whose deduction becomes a line of the budget."""
-
-    process: NotRequired[
-        Literal[
-            "SMAW",
-            "GMAW",
-            "FCAW-G",
-            "FCAW-S",
-            "FCAW",
-            "SAW",
-            "GTAW",
-            "PAW",
-            "OFW",
-            "EBW",
-            "LBW",
-            "111",
-            "135",
-            "131",
-            "133",
-            "138",
-            "136",
-            "132",
-            "114",
-            "121",
-            "125",
-            "141",
-            "142",
-            "15",
-            "311",
-            "31",
-            "312",
-            "313",
-            "OAW",
-            "OHW",
-            "51",
-            "511",
-            "512",
-            "52",
-            "521",
-            "522",
-        ]
-    ]
-    """Process: AWS letters or ISO 4063 number."""
-
-    position: NotRequired[
-        Literal["1F", "2F", "3F", "4F", "1G", "2G", "3G", "4G", "PA", "PB", "PC", "PD", "PE", "PF", "PG"]
-    ]
-    """Position: AWS or ISO 6947 code."""
-
-    finish: NotRequired[AsWelded | Flush | Flat | Radius]
-    """What is done to the face. Default: {"to": "as-welded"}."""
-
-
-class Preparation(TypedDict):
-    """Preparation."""
-
-    depth: NotRequired[Length]
-    """Depth of the preparation, square to the face. From 0 mm to 300 mm. Default: 0 mm."""
-
-    groove: NotRequired[Literal["single-bevel", "single-v", "single-j", "single-u"]]
-    """Form of the groove. Default: single-bevel."""
-
-    groove_angle: NotRequired[Angle]
-    """Included angle of the groove; 45 deg for a bevel, 60 for a V, 20 for J and U. From 5 deg to 120 deg."""
-
-    tolerance: NotRequired[Length]
-    """Plus or minus; carried to the remaining throat. From 0 mm to 300 mm. Default: 0 mm."""
-
-
 class GrooveSizeRequest(TypedDict):
-    """Groove size request."""
+    """Groove, flare, plug or slot weld to size."""
 
     units: NotRequired[Literal["metric", "us"]]
     """Units of the answer. Default: metric."""
@@ -2739,8 +717,11 @@ class GrooveSizeRequest(TypedDict):
     weld: PartialWeld | FullWeld | FlareBevel | FlareV | TeeButt | Plug | Slot | FilletInHole | FilletInSlot
     """The weld."""
 
-    parameters: NotRequired[Parameters]
-    """Parameters over the rule set's own; EN 1993-1-8 only."""
+    basis: Literal["load", "full-strength"]
+    """What the size is based on."""
+
+    load: NotRequired[GrooveForce | GrooveComponents]
+    """Load, with basis "load": a force on the joint, or components per length."""
 
     filler: NotRequired[
         Literal[
@@ -2802,6 +783,9 @@ class GrooveSizeRequest(TypedDict):
     ]
     """Filler metal: an id (see /v1/filler-metals) or its strength."""
 
+    parameters: NotRequired[Parameters]
+    """Parameters over the rule set's own; EN 1993-1-8 only."""
+
     process: NotRequired[
         Literal[
             "SMAW",
@@ -2849,22 +833,16 @@ class GrooveSizeRequest(TypedDict):
     ]
     """Position: AWS or ISO 6947 code."""
 
-    basis: Literal["load", "full-strength"]
-    """What the size is based on."""
-
-    load: NotRequired[GrooveForce | GrooveComponents]
-    """Load, with basis "load": a force on the joint, or components per length."""
-
 
 class GrooveJoint(TypedDict):
-    """Groove joint."""
+    """Joint of two parts."""
 
     kind: Literal["butt", "tee", "corner", "lap"]
     """Kind of joint, its plates square to each other; a lap for welds in holes and slots alone."""
 
 
 class PartialWeld(TypedDict):
-    """Partial weld."""
+    """Partial-penetration groove."""
 
     kind: Literal["partial"]
 
@@ -2915,7 +893,7 @@ class PartialWeld(TypedDict):
 
 
 class FullWeld(TypedDict):
-    """Full weld."""
+    """Full-penetration groove."""
 
     kind: Literal["full"]
 
@@ -2951,19 +929,21 @@ class FullWeld(TypedDict):
 
 
 class FlareBevel(TypedDict):
-    """Flare bevel."""
-
-    radius: Length
-    """Radius of the joint's surface. From 1 mm to 500 mm."""
-
-    below_flush: NotRequired[Length]
-    """How far the face lies below flush. From 0 mm to 100 mm. Default: 0 mm."""
+    """Flare bevel: a round surface on a flat one."""
 
     kind: Literal["flare-bevel"]
 
+    radius: Length
+    """Radius of the joint's surface. From 1 mm to 500 mm."""
+
+    below_flush: NotRequired[Length]
+    """How far the face lies below flush. From 0 mm to 100 mm. Default: 0 mm."""
+
 
 class FlareV(TypedDict):
-    """Flare v."""
+    """Flare V: two round surfaces."""
+
+    kind: Literal["flare-v"]
 
     radius: Length
     """Radius of the joint's surface. From 1 mm to 500 mm."""
@@ -2971,11 +951,9 @@ class FlareV(TypedDict):
     below_flush: NotRequired[Length]
     """How far the face lies below flush. From 0 mm to 100 mm. Default: 0 mm."""
 
-    kind: Literal["flare-v"]
-
 
 class TeeButt(TypedDict):
-    """Tee butt."""
+    """T-butt welded from both sides, to be judged by EN 1993-1-8 4.7.3."""
 
     kind: Literal["tee-butt"]
 
@@ -2987,7 +965,7 @@ class TeeButt(TypedDict):
 
 
 class Plug(TypedDict):
-    """Plug."""
+    """Plug welds in round holes through part 2."""
 
     kind: Literal["plug"]
 
@@ -3208,7 +1186,7 @@ class Plug(TypedDict):
 
 
 class Slot(TypedDict):
-    """Slot."""
+    """Slot welds, their ends half round, through part 2."""
 
     kind: Literal["slot"]
 
@@ -3435,7 +1413,7 @@ class Slot(TypedDict):
 
 
 class FilletInHole(TypedDict):
-    """Fillet in hole."""
+    """Fillets all round the inside of round holes through part 2."""
 
     kind: Literal["fillet-in-hole"]
 
@@ -3653,7 +1631,7 @@ class FilletInHole(TypedDict):
 
 
 class FilletInSlot(TypedDict):
-    """Fillet in slot."""
+    """Fillets all round the inside of slots, their ends half round, through part 2."""
 
     kind: Literal["fillet-in-slot"]
 
@@ -3874,7 +1852,7 @@ class FilletInSlot(TypedDict):
 
 
 class GrooveForce(TypedDict):
-    """Groove force."""
+    """Force on the joint."""
 
     force: Force
     """Force on the joint, all sides together; one that presses the parts together is negative.
@@ -3893,7 +1871,7 @@ class GrooveForce(TypedDict):
 
 
 class GrooveComponents(TypedDict):
-    """Groove components."""
+    """Force per length on the joint, all sides together."""
 
     normal: NotRequired[ForcePerLength]
     """Square to the throat: pulls the parts apart when positive, presses them when negative.
@@ -3908,8 +1886,976 @@ class GrooveComponents(TypedDict):
     """Along the weld, shearing the throat. From -1000000 N/mm to 1000000 N/mm. Default: 0 N/mm."""
 
 
+class GrindAllowanceRequest(TypedDict):
+    """Seam to grind."""
+
+    units: NotRequired[Literal["metric", "us"]]
+    """Units of the answer. Default: metric."""
+
+    mark: NotRequired[str]
+    """The caller's own mark for this joint, given back with the answer."""
+
+    working: NotRequired[bool]
+    """Whether the answer shows its working. Default: false."""
+
+    seam: ButtSeam | EdgeSeam | ClosedCorner | HalfOpenCorner | OpenCorner | FilletSeam
+    """The seam."""
+
+    required_throat: Length
+    """Throat the finished seam must keep. From 0 mm (exclusive) to 300 mm."""
+
+    finish: NotRequired[AsWelded | Flush | Flat | Radius]
+    """What is done to the face. Default: {"to": "as-welded"}."""
+
+    preparation: NotRequired[Preparation]
+    """Prepared edge of a butt, an edge seam or a closed corner."""
+
+    penetration: NotRequired[Penetration]
+    """Fusion beyond the root or the prepared depth."""
+
+    face_height: NotRequired[Length]
+    """Height of the face over its plane: the flush plane, or the line between the toes.
+
+    From 0 mm to 50 mm. Default: 0 mm.
+    """
+
+    hollow: NotRequired[Length]
+    """Depth of a hollow face under its plane, instead of face_height. From 0 mm to 50 mm."""
+
+    face_height_tolerance: NotRequired[Length]
+    """Plus or minus; carried to the remaining throat. From 0 mm to 300 mm. Default: 0 mm."""
+
+    hollow_tolerance: NotRequired[Length]
+    """Plus or minus; carried to the remaining throat. From 0 mm to 300 mm. Default: 0 mm."""
+
+    face_width: NotRequired[Length]
+    """Width of a flat seam's face, to cap the throat at the nearer toe. From 0 mm (exclusive) to 300 mm."""
+
+    rule_set: NotRequired[
+        Literal[
+            "aisc-360-22-lrfd",
+            "aisc-360-22-asd",
+            "en-1993-1-8-2005-directional",
+            "en-1993-1-8-2005-simplified",
+            "en-1993-1-4-2006-directional",
+            "en-1993-1-4-2006-simplified",
+            "en-1993-1-12-2007-directional",
+            "en-1993-1-12-2007-simplified",
+            "en-1999-1-1-2007",
+            "thin-part",
+        ]
+    ]
+    """Rules whose deduction becomes a line of the budget."""
+
+    process: NotRequired[
+        Literal[
+            "SMAW",
+            "GMAW",
+            "FCAW-G",
+            "FCAW-S",
+            "FCAW",
+            "SAW",
+            "GTAW",
+            "PAW",
+            "OFW",
+            "EBW",
+            "LBW",
+            "111",
+            "135",
+            "131",
+            "133",
+            "138",
+            "136",
+            "132",
+            "114",
+            "121",
+            "125",
+            "141",
+            "142",
+            "15",
+            "311",
+            "31",
+            "312",
+            "313",
+            "OAW",
+            "OHW",
+            "51",
+            "511",
+            "512",
+            "52",
+            "521",
+            "522",
+        ]
+    ]
+    """Process: AWS letters or ISO 4063 number."""
+
+    position: NotRequired[
+        Literal["1F", "2F", "3F", "4F", "1G", "2G", "3G", "4G", "PA", "PB", "PC", "PD", "PE", "PF", "PG"]
+    ]
+    """Position: AWS or ISO 6947 code."""
+
+
+class ButtSeam(TypedDict):
+    """Butt of two edges."""
+
+    thickness: list[Length] | tuple[Length, Length]
+    """Thickness of parts 1 and 2."""
+
+    thickness_tolerance: NotRequired[Length]
+    """Plus or minus; carried to the remaining throat. From 0 mm to 300 mm. Default: 0 mm."""
+
+    kind: Literal["butt"]
+
+
+class EdgeSeam(TypedDict):
+    """Edges of two parallel plates."""
+
+    thickness: list[Length] | tuple[Length, Length]
+    """Thickness of parts 1 and 2."""
+
+    thickness_tolerance: NotRequired[Length]
+    """Plus or minus; carried to the remaining throat. From 0 mm to 300 mm. Default: 0 mm."""
+
+    kind: Literal["edge"]
+
+
+class ClosedCorner(TypedDict):
+    """Corner closed: the end of part 1 against the inner face of part 2, the seam in part 1's outer face."""
+
+    thickness: list[Length] | tuple[Length, Length]
+    """Thickness of parts 1 and 2."""
+
+    thickness_tolerance: NotRequired[Length]
+    """Plus or minus; carried to the remaining throat. From 0 mm to 300 mm. Default: 0 mm."""
+
+    kind: Literal["closed-corner"]
+
+    angle: NotRequired[Angle]
+    """Angle between the plates; a closed corner is answered at 90 deg. From 10 deg to 170 deg. Default: 90 deg."""
+
+    width: NotRequired[list[Length] | tuple[Length, Length]]
+    """Width of the outer face of parts 1 and 2 from the corner, to check a blend against."""
+
+
+class HalfOpenCorner(TypedDict):
+    """Corner half open: the end of part 1 overlaps the end of part 2 in part."""
+
+    thickness: list[Length] | tuple[Length, Length]
+    """Thickness of parts 1 and 2."""
+
+    thickness_tolerance: NotRequired[Length]
+    """Plus or minus; carried to the remaining throat. From 0 mm to 300 mm. Default: 0 mm."""
+
+    kind: Literal["half-open-corner"]
+
+    angle: NotRequired[Angle]
+    """Angle between the plates. From 30 deg to 150 deg. Default: 90 deg."""
+
+    overlap: Length
+    """How far the end of part 1 is covered, along part 2's inner face. From 0 mm to 300 mm."""
+
+    overlap_tolerance: NotRequired[Length]
+    """Plus or minus; carried to the remaining throat. From 0 mm to 300 mm. Default: 0 mm."""
+
+    width: NotRequired[list[Length] | tuple[Length, Length]]
+    """Width of the outer face of parts 1 and 2 from the corner, to check a blend against."""
+
+
+class OpenCorner(TypedDict):
+    """Corner open: the inner edges meet."""
+
+    thickness: list[Length] | tuple[Length, Length]
+    """Thickness of parts 1 and 2."""
+
+    thickness_tolerance: NotRequired[Length]
+    """Plus or minus; carried to the remaining throat. From 0 mm to 300 mm. Default: 0 mm."""
+
+    kind: Literal["open-corner"]
+
+    angle: NotRequired[Angle]
+    """Angle between the plates. From 30 deg to 150 deg. Default: 90 deg."""
+
+    width: NotRequired[list[Length] | tuple[Length, Length]]
+    """Width of the outer face of parts 1 and 2 from the corner, to check a blend against."""
+
+
+class FilletSeam(TypedDict):
+    """Fillet between two faces."""
+
+    kind: Literal["fillet"]
+
+    thickness: NotRequired[list[Length] | tuple[Length, Length]]
+    """Thickness of parts 1 and 2; not needed for a fillet's throat."""
+
+    thickness_tolerance: NotRequired[Length]
+    """Plus or minus; carried to the remaining throat. From 0 mm to 300 mm. Default: 0 mm."""
+
+    angle: NotRequired[Angle]
+    """Angle between the plates. From 30 deg to 150 deg. Default: 90 deg."""
+
+    legs: list[Length] | tuple[Length, Length]
+    """Legs along the faces of parts 1 and 2."""
+
+    legs_tolerance: NotRequired[Length]
+    """Plus or minus; carried to the remaining throat. From 0 mm to 300 mm. Default: 0 mm."""
+
+
+class AsWelded(TypedDict):
+    """Nothing is ground."""
+
+    to: Literal["as-welded"]
+
+
+class Flush(TypedDict):
+    """Ground flush: a corner on both outer faces."""
+
+    to: Literal["flush"]
+
+    below: NotRequired[Length]
+    """How far under the finishing plane the grinder goes. From 0 mm to 50 mm. Default: 0 mm."""
+
+    tolerance: NotRequired[Length]
+    """Plus or minus; carried to the remaining throat. From 0 mm to 300 mm. Default: 0 mm."""
+
+
+class Flat(TypedDict):
+    """Ground flat, to the line between the toes."""
+
+    to: Literal["flat"]
+
+    below: NotRequired[Length]
+    """How far under the finishing plane the grinder goes. From 0 mm to 50 mm. Default: 0 mm."""
+
+    tolerance: NotRequired[Length]
+    """Plus or minus; carried to the remaining throat. From 0 mm to 300 mm. Default: 0 mm."""
+
+
+class Radius(TypedDict):
+    """Blended to a radius, tangent to both outer faces."""
+
+    to: Literal["radius"]
+
+    radius: Length
+    """Radius of the blend. From 0 mm to 300 mm."""
+
+    below: NotRequired[Length]
+    """How far under the blend the grinder goes. From 0 mm to 50 mm. Default: 0 mm."""
+
+    tolerance: NotRequired[Length]
+    """Plus or minus; carried to the remaining throat. From 0 mm to 300 mm. Default: 0 mm."""
+
+
+class Preparation(TypedDict):
+    """Prepared edge of a butt, an edge seam or a closed corner."""
+
+    depth: NotRequired[Length]
+    """Depth of the preparation, square to the face. From 0 mm to 300 mm. Default: 0 mm."""
+
+    groove: NotRequired[Literal["single-bevel", "single-v", "single-j", "single-u"]]
+    """Form of the groove. Default: single-bevel."""
+
+    groove_angle: NotRequired[Angle]
+    """Included angle of the groove; 45 deg for a bevel, 60 for a V, 20 for J and U. From 5 deg to 120 deg."""
+
+    tolerance: NotRequired[Length]
+    """Plus or minus; carried to the remaining throat. From 0 mm to 300 mm. Default: 0 mm."""
+
+
+class BevelDepthRequest(TypedDict):
+    """Edge to prepare."""
+
+    units: NotRequired[Literal["metric", "us"]]
+    """Units of the answer. Default: metric."""
+
+    mark: NotRequired[str]
+    """The caller's own mark for this joint, given back with the answer."""
+
+    working: NotRequired[bool]
+    """Whether the answer shows its working. Default: false."""
+
+    seam: ButtSeam | EdgeSeam | ClosedCorner
+    """The seam."""
+
+    required_throat: Length
+    """Throat the finished seam must keep. From 0 mm (exclusive) to 300 mm."""
+
+    finish: NotRequired[AsWelded | Flush | Flat | Radius]
+    """What is done to the face. Default: {"to": "flush"}."""
+
+    groove: NotRequired[Literal["single-bevel", "single-v", "single-j", "single-u"]]
+    """Form of the groove. Default: single-bevel."""
+
+    groove_angle: NotRequired[Angle]
+    """Included angle of the groove; 45 deg for a bevel, 60 for a V, 20 for J and U. From 5 deg to 120 deg."""
+
+    bevelled: NotRequired[Literal[1, 2, "both"]]
+    """Part that is cut: 1 for a bevel or J, both for a V or U, by default."""
+
+    root_radius: NotRequired[Length]
+    """Root radius of a J (10 mm by default) or U (6 mm). From 1 mm to 25 mm."""
+
+    penetration: NotRequired[Penetration]
+    """Fusion beyond the root or the prepared depth."""
+
+    minimum_land: NotRequired[Length]
+    """Least land that must stay. From 0 mm to 50 mm. Default: 1 mm."""
+
+    depth_step: NotRequired[Length]
+    """Step the depth is rounded up to: 0.5 mm, or 1/32 in (us), by default. From 0.01 mm to 25.4 mm."""
+
+    depth_tolerance: NotRequired[Length]
+    """Plus or minus; carried to the remaining throat. From 0 mm to 300 mm. Default: 0 mm."""
+
+    rule_set: NotRequired[
+        Literal[
+            "aisc-360-22-lrfd",
+            "aisc-360-22-asd",
+            "en-1993-1-8-2005-directional",
+            "en-1993-1-8-2005-simplified",
+            "en-1993-1-4-2006-directional",
+            "en-1993-1-4-2006-simplified",
+            "en-1993-1-12-2007-directional",
+            "en-1993-1-12-2007-simplified",
+            "en-1999-1-1-2007",
+            "thin-part",
+        ]
+    ]
+    """Rules whose deduction the depth makes up for."""
+
+    process: NotRequired[
+        Literal[
+            "SMAW",
+            "GMAW",
+            "FCAW-G",
+            "FCAW-S",
+            "FCAW",
+            "SAW",
+            "GTAW",
+            "PAW",
+            "OFW",
+            "EBW",
+            "LBW",
+            "111",
+            "135",
+            "131",
+            "133",
+            "138",
+            "136",
+            "132",
+            "114",
+            "121",
+            "125",
+            "141",
+            "142",
+            "15",
+            "311",
+            "31",
+            "312",
+            "313",
+            "OAW",
+            "OHW",
+            "51",
+            "511",
+            "512",
+            "52",
+            "521",
+            "522",
+        ]
+    ]
+    """Process: AWS letters or ISO 4063 number."""
+
+    position: NotRequired[
+        Literal["1F", "2F", "3F", "4F", "1G", "2G", "3G", "4G", "PA", "PB", "PC", "PD", "PE", "PF", "PG"]
+    ]
+    """Position: AWS or ISO 6947 code."""
+
+
+class WeldGroupRequest(TypedDict):
+    """Weld group to size."""
+
+    units: NotRequired[Literal["metric", "us"]]
+    """Units of the answer. Default: metric."""
+
+    mark: NotRequired[str]
+    """The caller's own mark for this joint, given back with the answer."""
+
+    working: NotRequired[bool]
+    """Whether the answer shows its working. Default: false."""
+
+    rule_set: Literal[
+        "aisc-360-22-lrfd",
+        "aisc-360-22-asd",
+        "en-1993-1-8-2005-directional",
+        "en-1993-1-8-2005-simplified",
+        "en-1993-1-4-2006-directional",
+        "en-1993-1-4-2006-simplified",
+        "en-1993-1-12-2007-directional",
+        "en-1993-1-12-2007-simplified",
+        "en-1999-1-1-2007",
+    ]
+    """Rules to size by; see /v1/rule-sets."""
+
+    group: (
+        OneLine
+        | TwoUprightLinesGroup
+        | TwoLevelLinesGroup
+        | LGroup
+        | CGroup
+        | UGroup
+        | TGroup
+        | IGroup
+        | RectangleGroup
+        | Circle
+        | LinesGroup
+    )
+    """The group: a named pattern, or its lines and arcs."""
+
+    load: GroupLoad
+    """Load of all groups together."""
+
+    parts: Sequence[MaterialPart | StrengthPart | PlainPart]
+    """Parts 1 and 2, for the least size and, with EN, the strength."""
+
+    method: NotRequired[Literal["elastic", "instantaneous-centre"]]
+    """Elastic line method, or instantaneous centre for loads in the plane (AISC). Default: elastic."""
+
+    count: NotRequired[Literal[1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12]]
+    """Equal groups that share the load. Default: 1."""
+
+    filler: NotRequired[
+        Literal[
+            "E60",
+            "E70",
+            "E80",
+            "E90",
+            "E100",
+            "E110",
+            "E308L",
+            "E309L",
+            "E316L",
+            "ER4043",
+            "ER5356",
+            "ER5183",
+            "E6010",
+            "E6011",
+            "E6013",
+            "E7018",
+            "ER70S-3",
+            "ER70S-6",
+            "E71T-1",
+            "E70T-4",
+            "E71T-8",
+            "F7A2-EM12K",
+            "E 35",
+            "E 38",
+            "E 42",
+            "E 46",
+            "E 50",
+            "G 35",
+            "G 38",
+            "G 42",
+            "G 46",
+            "G 50",
+            "T 35",
+            "T 38",
+            "T 42",
+            "T 46",
+            "T 50",
+            "S 35",
+            "S 38",
+            "S 42",
+            "S 46",
+            "S 50",
+            "W 35",
+            "W 38",
+            "W 42",
+            "W 46",
+            "W 50",
+            "E 55",
+            "E 62",
+            "E 69",
+            "G 55",
+            "G 62",
+            "G 69",
+        ]
+        | Filler
+    ]
+    """Filler metal: an id (see /v1/filler-metals) or its strength."""
+
+    parameters: NotRequired[Parameters]
+    """Parameters over the rule set's own; EN 1993-1-8 only."""
+
+    leg: NotRequired[Length]
+    """Leg that is there, to learn what it carries. From 0.5 mm to 100 mm."""
+
+    throat: NotRequired[Length]
+    """Throat that is there, instead of the leg. From 0.3 mm to 100 mm."""
+
+    size_by: NotRequired[Literal["leg", "throat"]]
+    """What is rounded up to the step; throat for EN 1993-1-8, leg otherwise."""
+
+    size_step: NotRequired[Length]
+    """Step of the size: 1/16 in (us), 1 mm of leg or 0.5 mm of throat by default. From 0.01 mm to 25.4 mm."""
+
+
+class OneLine(TypedDict):
+    """One upright line; origin at its middle."""
+
+    pattern: Literal["one-line"]
+
+    depth: Length
+    """Length of the line. From 1 mm to 100000 mm."""
+
+
+class TwoUprightLinesGroup(TypedDict):
+    """Two upright lines; origin at the middle of the left one."""
+
+    pattern: Literal["two-upright-lines"]
+
+    depth: Length
+    """Extent along y. From 1 mm to 100000 mm."""
+
+    width: Length
+    """Extent along x. From 1 mm to 100000 mm."""
+
+
+class TwoLevelLinesGroup(TypedDict):
+    """Two level lines; origin midway between their left ends."""
+
+    pattern: Literal["two-level-lines"]
+
+    depth: Length
+    """Extent along y. From 1 mm to 100000 mm."""
+
+    width: Length
+    """Extent along x. From 1 mm to 100000 mm."""
+
+
+class LGroup(TypedDict):
+    """Upright line with a level one at its top; origin at the middle of the upright one."""
+
+    pattern: Literal["l"]
+
+    depth: Length
+    """Extent along y. From 1 mm to 100000 mm."""
+
+    width: Length
+    """Extent along x. From 1 mm to 100000 mm."""
+
+
+class CGroup(TypedDict):
+    """Upright line with level ones at both ends; origin at the middle of the upright one."""
+
+    pattern: Literal["c"]
+
+    depth: Length
+    """Extent along y. From 1 mm to 100000 mm."""
+
+    width: Length
+    """Extent along x. From 1 mm to 100000 mm."""
+
+
+class UGroup(TypedDict):
+    """Level line on top of two upright ones; origin at the middle of the left one."""
+
+    pattern: Literal["u"]
+
+    depth: Length
+    """Extent along y. From 1 mm to 100000 mm."""
+
+    width: Length
+    """Extent along x. From 1 mm to 100000 mm."""
+
+
+class TGroup(TypedDict):
+    """Both sides of a stem below both sides of a level plate; origin at the middle of the level plate's left end."""
+
+    pattern: Literal["t"]
+
+    depth: Length
+    """Extent along y. From 1 mm to 100000 mm."""
+
+    width: Length
+    """Extent along x. From 1 mm to 100000 mm."""
+
+
+class IGroup(TypedDict):
+    """All round an I: both sides of both flanges and of the web; origin at the middle of the web's left."""
+
+    pattern: Literal["i"]
+
+    depth: Length
+    """Extent along y. From 1 mm to 100000 mm."""
+
+    width: Length
+    """Extent along x. From 1 mm to 100000 mm."""
+
+
+class RectangleGroup(TypedDict):
+    """All round a rectangle; origin at the middle of its left side."""
+
+    pattern: Literal["rectangle"]
+
+    depth: Length
+    """Extent along y. From 1 mm to 100000 mm."""
+
+    width: Length
+    """Extent along x. From 1 mm to 100000 mm."""
+
+
+class Circle(TypedDict):
+    """All round a circle; origin at its centre."""
+
+    pattern: Literal["circle"]
+
+    diameter: Length
+    """Diameter. From 1 mm to 100000 mm."""
+
+
+class LinesGroup(TypedDict):
+    """Any lines and arcs, given by their coordinates."""
+
+    pattern: Literal["lines"]
+
+    lines: Sequence[Arc | Straight]
+    """Lines and arcs."""
+
+
+class Arc(TypedDict):
+    """Arc of weld."""
+
+    centre: list[Length] | tuple[Length, Length]
+    """Its centre: x, then y."""
+
+    radius: Length
+    """Radius. From 1 mm to 100000 mm."""
+
+    start_angle: Angle
+    """Angle from the x axis at which it starts. From -360 deg to 360 deg."""
+
+    sweep: Angle
+    """Angle it runs over. From 0.573 deg to 360 deg."""
+
+
+class Straight(TypedDict):
+    """Straight line of weld."""
+
+    start: list[Length] | tuple[Length, Length]
+    """Where it starts: x, then y."""
+
+    end: list[Length] | tuple[Length, Length]
+    """Where it ends: x, then y."""
+
+
+class GroupLoad(TypedDict):
+    """Load of all groups together."""
+
+    force: NotRequired[ForceVector]
+    """Force."""
+
+    at: NotRequired[Place]
+    """Where the force acts, from the origin of the group."""
+
+    moment: NotRequired[MomentVector]
+    """Moment besides that of the force."""
+
+
+class ForceVector(TypedDict):
+    """Force along each axis."""
+
+    x: NotRequired[Force]
+    """Along x. From -100000 kN to 100000 kN. Default: 0 kN."""
+
+    y: NotRequired[Force]
+    """Along y. From -100000 kN to 100000 kN. Default: 0 kN."""
+
+    z: NotRequired[Force]
+    """Along z. From -100000 kN to 100000 kN. Default: 0 kN."""
+
+
+class Place(TypedDict):
+    """Place from the origin of the group."""
+
+    x: NotRequired[Length]
+    """Along x. From -100000 mm to 100000 mm. Default: 0 mm."""
+
+    y: NotRequired[Length]
+    """Along y. From -100000 mm to 100000 mm. Default: 0 mm."""
+
+    z: NotRequired[Length]
+    """Along z. From -100000 mm to 100000 mm. Default: 0 mm."""
+
+
+class MomentVector(TypedDict):
+    """Moment about each axis, by the right hand."""
+
+    x: NotRequired[Moment]
+    """Along x. From -1000000 kN*m to 1000000 kN*m. Default: 0 kN*m."""
+
+    y: NotRequired[Moment]
+    """Along y. From -1000000 kN*m to 1000000 kN*m. Default: 0 kN*m."""
+
+    z: NotRequired[Moment]
+    """Along z. From -1000000 kN*m to 1000000 kN*m. Default: 0 kN*m."""
+
+
+class FilletAsWelded(TypedDict):
+    """Fillet as it was gauged."""
+
+    units: NotRequired[Literal["metric", "us"]]
+    """Units of the answer. Default: metric."""
+
+    mark: NotRequired[str]
+    """The caller's own mark for this joint, given back with the answer."""
+
+    working: NotRequired[bool]
+    """Whether the answer shows its working. Default: false."""
+
+    thickness: list[Length] | tuple[Length, Length]
+    """Thickness of parts 1 and 2."""
+
+    required: RequiredLeg | RequiredThroat
+    """What was asked for."""
+
+    quality: Literal["iso-5817-b", "iso-5817-c", "iso-5817-d", "aws-d1-1-2020"]
+    """Level or code that the weld is held to; see /v1/rule-sets."""
+
+    loading: NotRequired[Literal["static", "cyclic-transverse", "cyclic-other"]]
+    """AWS D1.1: static when left out; cyclic with the weld across the tension in a primary member; other cyclic."""
+
+    reading_tolerance: NotRequired[Length]
+    """Plus or minus of the gauge, on every length it reads, each taken on its unsafe side.
+
+    An imperfection read as nothing is not there; a face read as flat may still be hollow by it. From 0 mm to 5
+    mm. Default: 0 mm.
+    """
+
+    extent: NotRequired[ExtentOfImperfections]
+    """How long imperfections are; one whose length is not told is taken for the whole weld."""
+
+    undercut: NotRequired[Length]
+    """Deepest undercut at either toe. From 0 mm to 20 mm."""
+
+    overlap: NotRequired[Length]
+    """Widest overlap at either toe. From 0 mm to 20 mm."""
+
+    toe_angle: NotRequired[Angle]
+    """Least angle between plate and face at a toe, in the air. From 30 deg to 180 deg."""
+
+    incomplete_penetration: NotRequired[Length]
+    """Depth to the root that is not fused, by a test or a macro. From 0 mm to 50 mm."""
+
+    lack_of_fusion: NotRequired[Length]
+    """Height of lack of fusion inside, by a test or a macro. From 0 mm to 50 mm."""
+
+    surface_pore: NotRequired[Length]
+    """Diameter of the widest pore in the surface. From 0 mm to 20 mm."""
+
+    internal_pore: NotRequired[Length]
+    """Diameter of the widest single pore inside, by a test or a macro. From 0 mm to 20 mm."""
+
+    end_crater_pipe: NotRequired[Length]
+    """Depth of the pipe in an end crater. From 0 mm to 20 mm."""
+
+    crack: NotRequired[bool]
+    """Whether there is any crack, at a crater too; not looked for when left out."""
+
+    burn_through: NotRequired[bool]
+    """Whether the weld burnt through anywhere; not looked for when left out."""
+
+    kind: NotRequired[Literal["fillet"]]
+    """Default: fillet."""
+
+    legs: list[Length] | tuple[Length, Length]
+    """Legs as gauged, along the faces of parts 1 and 2."""
+
+    angle: NotRequired[Angle]
+    """Angle between the plates. From 60 deg to 120 deg. Default: 90 deg."""
+
+    throat: NotRequired[Length]
+    """Throat as gauged; caps what the legs give. From 0 mm (exclusive) to 100 mm."""
+
+    convexity: NotRequired[Length]
+    """Height of the face over the line between its toes. From 0 mm to 50 mm."""
+
+    hollow: NotRequired[Length]
+    """Depth of a hollow face under that line, instead of convexity. From 0 mm to 50 mm."""
+
+    root_gap: NotRequired[Length]
+    """Gap between the parts at the root; parts that touch have none. From 0 mm to 20 mm. Default: 0 mm."""
+
+    penetration: NotRequired[Penetration]
+    """Fusion beyond the root or the prepared depth."""
+
+
+class RequiredLeg(TypedDict):
+    """A leg on the drawing."""
+
+    leg: Length
+    """Equal leg required. From 0.5 mm to 100 mm."""
+
+
+class RequiredThroat(TypedDict):
+    """A throat on the drawing."""
+
+    throat: Length
+    """Throat required. From 0.5 mm to 100 mm."""
+
+
+class ExtentOfImperfections(TypedDict):
+    """How long the weld is, and how long in total its imperfections are in the stretch their rule looks at.
+
+    That is the worst 100 mm by ISO 5817; by AWS D1.1 the worst 12 in for undercut, the whole weld for its
+    throat.
+    """
+
+    of_weld: Length
+    """Length of the weld. From 1 mm to 100000 mm."""
+
+    throat: NotRequired[Length]
+    """Length over which throat or leg is short. From 0 mm to 100000 mm."""
+
+    undercut: NotRequired[Length]
+    """Length of undercut. From 0 mm to 100000 mm."""
+
+    shrinkage_groove: NotRequired[Length]
+    """Length of shrinkage groove. From 0 mm to 100000 mm."""
+
+    underfill: NotRequired[Length]
+    """Length of underfill. From 0 mm to 100000 mm."""
+
+    root_concavity: NotRequired[Length]
+    """Length of root concavity. From 0 mm to 100000 mm."""
+
+    incomplete_penetration: NotRequired[Length]
+    """Length of incomplete penetration. From 0 mm to 100000 mm."""
+
+    lack_of_fusion: NotRequired[Length]
+    """Length of lack of fusion. From 0 mm to 100000 mm."""
+
+
+class ButtAsWelded(TypedDict):
+    """Butt weld as it was gauged."""
+
+    units: NotRequired[Literal["metric", "us"]]
+    """Units of the answer. Default: metric."""
+
+    mark: NotRequired[str]
+    """The caller's own mark for this joint, given back with the answer."""
+
+    working: NotRequired[bool]
+    """Whether the answer shows its working. Default: false."""
+
+    thickness: list[Length] | tuple[Length, Length]
+    """Thickness of parts 1 and 2."""
+
+    required: RequiredFullPenetration | RequiredThroat
+    """What was asked for: full penetration, or a throat, of both sides together."""
+
+    quality: Literal["iso-5817-b", "iso-5817-c", "iso-5817-d", "aws-d1-1-2020"]
+    """Level or code that the weld is held to; see /v1/rule-sets."""
+
+    loading: NotRequired[Literal["static", "cyclic-transverse", "cyclic-other"]]
+    """AWS D1.1: static when left out; cyclic with the weld across the tension in a primary member; other cyclic."""
+
+    reading_tolerance: NotRequired[Length]
+    """Plus or minus of the gauge, on every length it reads, each taken on its unsafe side.
+
+    An imperfection read as nothing is not there; a face read as flat may still be hollow by it. From 0 mm to 5
+    mm. Default: 0 mm.
+    """
+
+    extent: NotRequired[ExtentOfImperfections]
+    """How long imperfections are; one whose length is not told is taken for the whole weld."""
+
+    undercut: NotRequired[Length]
+    """Deepest undercut at either toe. From 0 mm to 20 mm."""
+
+    overlap: NotRequired[Length]
+    """Widest overlap at either toe. From 0 mm to 20 mm."""
+
+    toe_angle: NotRequired[Angle]
+    """Least angle between plate and face at a toe, in the air. From 30 deg to 180 deg."""
+
+    incomplete_penetration: NotRequired[Length]
+    """Depth to the root that is not fused, by a test or a macro. From 0 mm to 50 mm."""
+
+    lack_of_fusion: NotRequired[Length]
+    """Height of lack of fusion inside, by a test or a macro. From 0 mm to 50 mm."""
+
+    surface_pore: NotRequired[Length]
+    """Diameter of the widest pore in the surface. From 0 mm to 20 mm."""
+
+    internal_pore: NotRequired[Length]
+    """Diameter of the widest single pore inside, by a test or a macro. From 0 mm to 20 mm."""
+
+    end_crater_pipe: NotRequired[Length]
+    """Depth of the pipe in an end crater. From 0 mm to 20 mm."""
+
+    crack: NotRequired[bool]
+    """Whether there is any crack, at a crater too; not looked for when left out."""
+
+    burn_through: NotRequired[bool]
+    """Whether the weld burnt through anywhere; not looked for when left out."""
+
+    kind: Literal["butt"]
+
+    sides: NotRequired[Literal[1, 2]]
+    """Sides it was welded from. Default: 1."""
+
+    circumferential: NotRequired[bool]
+    """Whether the seam runs round a pipe (ISO 5817). Default: false."""
+
+    face_width: NotRequired[Length]
+    """Width of the face, that ISO 5817 limits reinforcement and overlap by. From 0.5 mm to 300 mm."""
+
+    reinforcement: NotRequired[Length]
+    """Height of the face over the plate. From 0 mm to 50 mm."""
+
+    underfill: NotRequired[Length]
+    """Depth of the face under the plate, sagging too. From 0 mm to 50 mm."""
+
+    root_width: NotRequired[Length]
+    """Width of the root bead, that ISO 5817 limits excess penetration by. From 0.5 mm to 300 mm."""
+
+    excess_penetration: NotRequired[Length]
+    """Height of the root bead over the plate. From 0 mm to 50 mm."""
+
+    root_concavity: NotRequired[Length]
+    """Depth of a hollow root under the plate. From 0 mm to 50 mm."""
+
+    shrinkage_groove: NotRequired[Length]
+    """Depth of grooves beside the root bead. From 0 mm to 20 mm."""
+
+    misalignment: NotRequired[Length]
+    """Offset of the two parts. From 0 mm to 50 mm."""
+
+    flush: NotRequired[GroundFlush]
+    """Where AWS D1.1 drawings require it flush."""
+
+
+class RequiredFullPenetration(TypedDict):
+    """Full penetration on the drawing."""
+
+    penetration: Literal["full"]
+    """The whole of the thinner part."""
+
+
+class GroundFlush(TypedDict):
+    """A butt required flush."""
+
+    thinning: NotRequired[Length]
+    """How far it is ground under the surface of the thinner part. From 0 mm to 50 mm. Default: 0 mm."""
+
+    faying: NotRequired[bool]
+    """Whether another part lies on it. Default: false."""
+
+    edition: NotRequired[Literal["aws-d1-1-2020", "aws-d1-1-2000"]]
+    """Edition whose limit of thinning holds: up to 2000 also 5 % of the part. Default: aws-d1-1-2020."""
+
+
 class HeatRequest(TypedDict):
-    """Heat request."""
+    """One pass; what a field left out would be needed for is left out of the answer, with the reason."""
 
     units: NotRequired[Literal["metric", "us"]]
     """Units of the answer. Default: metric."""
@@ -4034,21 +2980,21 @@ class HeatRequest(TypedDict):
 
 
 class ArcEnergy(TypedDict):
-    """Arc energy."""
+    """Arc energy, without an efficiency: the heat input of AWS D1.1 and ASME IX."""
 
     arc_energy: EnergyPerLength
     """Arc energy per length. From 0 kJ/mm (exclusive) to 50 kJ/mm."""
 
 
 class HeatInput(TypedDict):
-    """Heat input."""
+    """Heat input of EN 1011-1, the efficiency in it."""
 
     heat_input: EnergyPerLength
     """Heat input per length. From 0 kJ/mm (exclusive) to 50 kJ/mm."""
 
 
 class ArcSettings(TypedDict):
-    """Arc settings."""
+    """Settings of the arc; without its speed, what speed it may have."""
 
     voltage: Voltage
     """Arc voltage.
@@ -4068,7 +3014,7 @@ class ArcSettings(TypedDict):
 
 
 class CoolingWindow(TypedDict):
-    """Cooling window."""
+    """Cooling times t8/5 to keep to."""
 
     least: TimeSpan
     """Shortest time that does not harden the steel too much. From 0.1 s to 1000 s."""
@@ -4078,7 +3024,10 @@ class CoolingWindow(TypedDict):
 
 
 class Composition(TypedDict):
-    """Composition."""
+    """Composition of the parent steel.
+
+    An element left out is not guessed: what needs it is left out of the answer.
+    """
 
     C: float
     """Weight %."""
@@ -4118,7 +3067,7 @@ class Composition(TypedDict):
 
 
 class CarbonEquivalents(TypedDict):
-    """Carbon equivalents."""
+    """Carbon equivalents of the parent steel, where its composition is not at hand."""
 
     ce: NotRequired[float]
     """CE = C + Mn/6 + (Cr + Mo + V)/5 + (Ni + Cu)/15."""
@@ -4130,8 +3079,1395 @@ class CarbonEquivalents(TypedDict):
     """Pcm = C + Si/30 + (Mn + Cu + Cr)/20 + Ni/60 + Mo/15 + V/10 + 5B."""
 
 
+class CrackRiskRequest(TypedDict):
+    """One pass to grade; what is left out is not graded."""
+
+    units: NotRequired[Literal["metric", "us"]]
+    """Units of the answer. Default: metric."""
+
+    mark: NotRequired[str]
+    """The caller's own mark for this joint, given back with the answer."""
+
+    working: NotRequired[bool]
+    """Whether the answer shows its working. Default: false."""
+
+    joint: Literal["butt", "fillet", "corner"]
+    """Joint that the pass is in; corner is an outside corner."""
+
+    bead: NotRequired[MitreBead | MeasuredBead]
+    """Shape of the bead, never of the whole weld."""
+
+    hollow: NotRequired[Length]
+    """Depth of a hollow face under the line between its toes. From 0 mm to 50 mm."""
+
+    restrained: NotRequired[bool]
+    """Whether the joint is held so that it cannot give as the bead shrinks. Default: false."""
+
+    weld_metal: NotRequired[WeldMetal]
+    """Composition of the weld metal, for the index UCS."""
+
+    process: NotRequired[
+        Literal[
+            "SMAW",
+            "GMAW",
+            "FCAW-G",
+            "FCAW-S",
+            "FCAW",
+            "SAW",
+            "GTAW",
+            "PAW",
+            "OFW",
+            "EBW",
+            "LBW",
+            "111",
+            "135",
+            "131",
+            "133",
+            "138",
+            "136",
+            "132",
+            "114",
+            "121",
+            "125",
+            "141",
+            "142",
+            "15",
+            "311",
+            "31",
+            "312",
+            "313",
+            "OAW",
+            "OHW",
+            "51",
+            "511",
+            "512",
+            "52",
+            "521",
+            "522",
+        ]
+    ]
+    """Process: AWS letters or ISO 4063 number."""
+
+    thickness: NotRequired[list[Length] | tuple[Length, Length]]
+    """Thickness of parts 1 and 2, for the least fillet."""
+
+    leg: NotRequired[Length]
+    """Leg of the first, or only, pass. From 0.5 mm to 100 mm."""
+
+    low_hydrogen: NotRequired[bool]
+    """Whether the process is low in hydrogen or the steel preheated: AWS D1.1 then goes by the thinner part.
+
+    Default: false.
+    """
+
+    crater: NotRequired[Literal["filled", "unfilled"]]
+    """How the crater is left."""
+
+
+class MitreBead(TypedDict):
+    """Flat single-pass fillet of equal legs at 90 deg."""
+
+    throat: Length
+    """Throat from the root to the face. From 0.1 mm to 100 mm."""
+
+    penetration: Length
+    """How deep fusion goes past the root, along the throat line. From 0 mm to 100 mm."""
+
+
+class MeasuredBead(TypedDict):
+    """One bead as a macro section shows it."""
+
+    width: Length
+    """Greatest width of the bead. From 0.1 mm to 100 mm."""
+
+    depth: Length
+    """Depth of the bead from its face. From 0.1 mm to 100 mm."""
+
+    face_width: NotRequired[Length]
+    """Width of its face, where the bead is wider below. From 0.1 mm to 100 mm."""
+
+
+class WeldMetal(TypedDict):
+    """Weld metal as analysed, diluted by the plate."""
+
+    C: float
+    """Weight %."""
+
+    S: float
+    """Weight %."""
+
+    P: float
+    """Weight %."""
+
+    Nb: float
+    """Weight %."""
+
+    Si: float
+    """Weight %."""
+
+    Mn: float
+    """Weight %."""
+
+
+class FillerQuantityRequest(TypedDict):
+    """Welds to estimate."""
+
+    units: NotRequired[Literal["metric", "us"]]
+    """Units of the answer. Default: metric."""
+
+    mark: NotRequired[str]
+    """The caller's own mark for this joint, given back with the answer."""
+
+    working: NotRequired[bool]
+    """Whether the answer shows its working. Default: false."""
+
+    welds: Sequence[Weld]
+    """Welds."""
+
+    prices: NotRequired[Prices]
+    """The caller's own prices; there are no others."""
+
+
+class Weld(TypedDict):
+    """So many equal welds."""
+
+    shape: (
+        FilletShape
+        | SquareShape
+        | SingleGrooveShape
+        | DoubleGrooveShape
+        | SingleCurvedShape
+        | DoubleCurvedShape
+        | FlareShape
+        | OpenCornerShape
+        | HalfOpenCornerShape
+        | AreaShape
+    )
+    """Cross-section of the weld metal."""
+
+    length: Length
+    """Length of one weld. From 0.1 mm to 10000000 mm."""
+
+    count: NotRequired[int]
+    """Equal welds. Default: 1."""
+
+    mark: NotRequired[str]
+    """The caller's own mark for these welds, given back with them."""
+
+    excess: NotRequired[float]
+    """Share added to the area of the section; on the legs of a fillet it is leg_excess. Default: 0.0."""
+
+    filler: NotRequired[
+        Literal[
+            "E60",
+            "E70",
+            "E80",
+            "E90",
+            "E100",
+            "E110",
+            "E308L",
+            "E309L",
+            "E316L",
+            "ER4043",
+            "ER5356",
+            "ER5183",
+            "E6010",
+            "E6011",
+            "E6013",
+            "E7018",
+            "ER70S-3",
+            "ER70S-6",
+            "E71T-1",
+            "E70T-4",
+            "E71T-8",
+            "F7A2-EM12K",
+            "E 35",
+            "E 38",
+            "E 42",
+            "E 46",
+            "E 50",
+            "G 35",
+            "G 38",
+            "G 42",
+            "G 46",
+            "G 50",
+            "T 35",
+            "T 38",
+            "T 42",
+            "T 46",
+            "T 50",
+            "S 35",
+            "S 38",
+            "S 42",
+            "S 46",
+            "S 50",
+            "W 35",
+            "W 38",
+            "W 42",
+            "W 46",
+            "W 50",
+            "E 55",
+            "E 62",
+            "E 69",
+            "G 55",
+            "G 62",
+            "G 69",
+        ]
+    ]
+    """Filler metal; see /v1/filler-metals."""
+
+    density: NotRequired[Density]
+    """Density of the weld metal, over that of the filler. From 500 kg/m3 to 25000 kg/m3."""
+
+    process: NotRequired[
+        Literal[
+            "SMAW",
+            "GMAW",
+            "FCAW-G",
+            "FCAW-S",
+            "FCAW",
+            "SAW",
+            "GTAW",
+            "PAW",
+            "OFW",
+            "EBW",
+            "LBW",
+            "111",
+            "135",
+            "131",
+            "133",
+            "138",
+            "136",
+            "132",
+            "114",
+            "121",
+            "125",
+            "141",
+            "142",
+            "15",
+            "311",
+            "31",
+            "312",
+            "313",
+            "OAW",
+            "OHW",
+            "51",
+            "511",
+            "512",
+            "52",
+            "521",
+            "522",
+        ]
+    ]
+    """Process: AWS letters or ISO 4063 number."""
+
+    position: NotRequired[
+        Literal["1F", "2F", "3F", "4F", "1G", "2G", "3G", "4G", "PA", "PB", "PC", "PD", "PE", "PF", "PG"]
+    ]
+    """Position: AWS or ISO 6947 code."""
+
+    efficiency: NotRequired[float]
+    """Share of the consumable that is deposited; with electrode before its stub is lost, else after."""
+
+    electrode: NotRequired[Electrode]
+    """Stick electrode, to take its stub off; SMAW only."""
+
+    deposition: NotRequired[DepositionBySolidWire | DepositionByWireMass | DepositionByRate]
+    """Deposition rate, or the wire and its feed."""
+
+    operator_factor: NotRequired[float]
+    """Share of the clock during which the arc burns."""
+
+    gas_flow: NotRequired[GasFlow]
+    """Shielding gas while the arc burns. From 0.6 L/min to 120 L/min."""
+
+    arc: NotRequired[WeldingArc]
+    """Arc and power source, for the energy."""
+
+    bead: NotRequired[BeadBySpeed | BeadByArea]
+    """What one pass fills, for the passes."""
+
+
+class FilletShape(TypedDict):
+    """Fillet."""
+
+    kind: Literal["fillet"]
+
+    legs: NotRequired[list[Length] | tuple[Length, Length]]
+    """Legs along the faces of parts 1 and 2; or a throat."""
+
+    throat: NotRequired[Length]
+    """Throat of an equal-leg fillet; or legs. From 0.1 mm to 300 mm."""
+
+    angle: NotRequired[Angle]
+    """Angle between the plates. From 30 deg to 150 deg. Default: 90 deg."""
+
+    leg_excess: NotRequired[float]
+    """Share added to each leg: 0.1 makes 21 % more metal. Default: 0.0."""
+
+    convexity: NotRequired[Length]
+    """Height of the face over the line between its toes. From 0 mm to 100 mm."""
+
+    hollow: NotRequired[Length]
+    """Depth of a hollow face under that line, instead of convexity. From 0 mm to 100 mm."""
+
+    root_gap: NotRequired[Length]
+    """Root gap; over 1/16 in it makes both legs larger by the whole of it. From 0 mm to 100 mm. Default: 0 mm."""
+
+
+class SquareShape(TypedDict):
+    """Square groove."""
+
+    kind: Literal["square"]
+
+    thickness: Length
+    """Thickness of the part. From 0.1 mm to 300 mm."""
+
+    root_gap: NotRequired[Length]
+    """Root gap. From 0 mm to 100 mm. Default: 0 mm."""
+
+    reinforcement: NotRequired[Reinforcement]
+    """Caps."""
+
+    back_gouge: NotRequired[BackGouge]
+    """Gouge on the far side, filled again; not in a partial groove."""
+
+    depth: NotRequired[Length]
+    """Depth to which the gap of a partial one is filled. From 0 mm (exclusive) to 300 mm."""
+
+
+class Reinforcement(TypedDict):
+    """Caps of a groove weld."""
+
+    face: NotRequired[Cap]
+    """On the face, or on side 1."""
+
+    root: NotRequired[Cap]
+    """On the far side, or on side 2."""
+
+
+class Cap(TypedDict):
+    """Cap over a groove."""
+
+    height: Length
+    """Height over the surface. From 0 mm to 100 mm."""
+
+    overlap: NotRequired[Length]
+    """How far it runs over what the groove opens, both sides together; none when left out. From 0 mm to 100 mm."""
+
+    width: NotRequired[Length]
+    """Width of the cap, instead of an overlap. From 0 mm to 300 mm."""
+
+
+class BackGouge(TypedDict):
+    """Gouge on the far side, filled again."""
+
+    depth: Length
+    """Depth of the gouge. From 0.1 mm to 300 mm."""
+
+    width: Length
+    """Width of the gouge. From 0.1 mm to 300 mm."""
+
+
+class SingleGrooveShape(TypedDict):
+    """Bevel or V groove from one side."""
+
+    kind: Literal["single-bevel", "single-v"]
+    """Form."""
+
+    thickness: Length
+    """Thickness of the part. From 0.1 mm to 300 mm."""
+
+    root_gap: NotRequired[Length]
+    """Root gap. From 0 mm to 100 mm. Default: 0 mm."""
+
+    reinforcement: NotRequired[Reinforcement]
+    """Caps."""
+
+    back_gouge: NotRequired[BackGouge]
+    """Gouge on the far side, filled again; not in a partial groove."""
+
+    angle: Angle
+    """Included angle of a V or U; of a bevel or J that of its cut face, up to 75 deg. From 5 deg to 120 deg."""
+
+    land: NotRequired[Length]
+    """Land of a groove that goes through; with a depth they add up to the thickness. From 0 mm to 300 mm."""
+
+    depth: NotRequired[Length]
+    """Depth of the groove; without a land it is a partial one, its gap filled as deep.
+
+    From 0 mm (exclusive) to 300 mm.
+    """
+
+
+class DoubleGrooveShape(TypedDict):
+    """Bevel or V grooves from both sides."""
+
+    kind: Literal["double-bevel", "double-v"]
+    """Form."""
+
+    thickness: Length
+    """Thickness of the part. From 0.1 mm to 300 mm."""
+
+    root_gap: NotRequired[Length]
+    """Root gap. From 0 mm to 100 mm. Default: 0 mm."""
+
+    reinforcement: NotRequired[Reinforcement]
+    """Caps."""
+
+    back_gouge: NotRequired[BackGouge]
+    """Gouge on the far side, filled again; not in a partial groove."""
+
+    angle: Angle
+    """Included angle of a V or U; of a bevel or J that of its cut face, up to 75 deg. From 5 deg to 120 deg."""
+
+    land: NotRequired[Length]
+    """Land of a groove that goes through; with a depth they add up to the thickness. From 0 mm to 300 mm."""
+
+    depths: NotRequired[list[Length] | tuple[Length, Length]]
+    """Depths of sides 1 and 2; without a land a partial groove. Halves of what the land leaves, when left out."""
+
+
+class SingleCurvedShape(TypedDict):
+    """J or U groove from one side."""
+
+    kind: Literal["single-j", "single-u"]
+    """Form."""
+
+    thickness: Length
+    """Thickness of the part. From 0.1 mm to 300 mm."""
+
+    root_gap: NotRequired[Length]
+    """Root gap. From 0 mm to 100 mm. Default: 0 mm."""
+
+    reinforcement: NotRequired[Reinforcement]
+    """Caps."""
+
+    back_gouge: NotRequired[BackGouge]
+    """Gouge on the far side, filled again; not in a partial groove."""
+
+    angle: Angle
+    """Included angle of a V or U; of a bevel or J that of its cut face, up to 75 deg. From 5 deg to 120 deg."""
+
+    root_radius: Length
+    """Root radius. From 1 mm to 25 mm."""
+
+    land: NotRequired[Length]
+    """Land of a groove that goes through; with a depth they add up to the thickness. From 0 mm to 300 mm."""
+
+    depth: NotRequired[Length]
+    """Depth of the groove; without a land it is a partial one, its gap filled as deep.
+
+    From 0 mm (exclusive) to 300 mm.
+    """
+
+
+class DoubleCurvedShape(TypedDict):
+    """J or U grooves from both sides."""
+
+    kind: Literal["double-j", "double-u"]
+    """Form."""
+
+    thickness: Length
+    """Thickness of the part. From 0.1 mm to 300 mm."""
+
+    root_gap: NotRequired[Length]
+    """Root gap. From 0 mm to 100 mm. Default: 0 mm."""
+
+    reinforcement: NotRequired[Reinforcement]
+    """Caps."""
+
+    back_gouge: NotRequired[BackGouge]
+    """Gouge on the far side, filled again; not in a partial groove."""
+
+    angle: Angle
+    """Included angle of a V or U; of a bevel or J that of its cut face, up to 75 deg. From 5 deg to 120 deg."""
+
+    root_radius: Length
+    """Root radius. From 1 mm to 25 mm."""
+
+    land: NotRequired[Length]
+    """Land of a groove that goes through; with a depth they add up to the thickness. From 0 mm to 300 mm."""
+
+    depths: NotRequired[list[Length] | tuple[Length, Length]]
+    """Depths of sides 1 and 2; without a land a partial groove. Halves of what the land leaves, when left out."""
+
+
+class FlareShape(TypedDict):
+    """Round edge against a plane, or two round edges, filled flush."""
+
+    kind: Literal["flare-bevel", "flare-v"]
+    """Form."""
+
+    radius: Length
+    """Outside radius of the round edge or edges. From 0.1 mm to 300 mm."""
+
+    root_gap: NotRequired[Length]
+    """Root gap. From 0 mm to 100 mm. Default: 0 mm."""
+
+    reinforcement: NotRequired[Reinforcement]
+    """Caps."""
+
+
+class OpenCornerShape(TypedDict):
+    """Outside corner whose inner edges meet."""
+
+    kind: Literal["open-corner"]
+
+    thickness: list[Length] | tuple[Length, Length]
+    """Thickness of parts 1 and 2."""
+
+    angle: NotRequired[Angle]
+    """Angle between the plates. From 30 deg to 150 deg. Default: 90 deg."""
+
+    fill: NotRequired[Literal["flat", "sharp", "rounded"]]
+    """Filled to the line between the toes, to the outer planes, or to a radius tangent to them. Default: flat."""
+
+    radius: NotRequired[Length]
+    """Radius, with fill "rounded". From 0 mm (exclusive) to 300 mm."""
+
+    crown: NotRequired[Length]
+    """Height over the line between the toes, with fill "flat". From 0 mm to 100 mm."""
+
+
+class HalfOpenCornerShape(TypedDict):
+    """Outside corner at a right angle, where part 2 covers the end of part 1 in part."""
+
+    kind: Literal["half-open-corner"]
+
+    thickness: list[Length] | tuple[Length, Length]
+    """Thickness of parts 1 and 2."""
+
+    overlap: Length
+    """How far the end of part 1 is covered. From 0 mm to 300 mm."""
+
+    fill: NotRequired[Literal["flat", "sharp", "rounded"]]
+    """Filled to the line between the toes, to the outer planes, or to a radius tangent to them. Default: flat."""
+
+    radius: NotRequired[Length]
+    """Radius, with fill "rounded". From 0 mm (exclusive) to 300 mm."""
+
+    crown: NotRequired[Length]
+    """Height over the line between the toes, with fill "flat". From 0 mm to 100 mm."""
+
+
+class AreaShape(TypedDict):
+    """Section known by its area."""
+
+    kind: Literal["area"]
+
+    area: Area
+    """Area of the section. From 0.1 mm2 to 100000 mm2."""
+
+
+class Electrode(TypedDict):
+    """Stick electrode and its stub."""
+
+    length: Length
+    """Length of the electrode. From 100 mm to 1000 mm."""
+
+    stub: Length
+    """Length thrown away. From 0 mm to 500 mm."""
+
+
+class DepositionBySolidWire(TypedDict):
+    """Solid wire and its feed."""
+
+    wire_diameter: Length
+    """Diameter of a solid wire. From 0.3 mm to 8 mm."""
+
+    feed_speed: Speed
+    """Speed the wire is fed at. From 60 mm/min to 60000 mm/min."""
+
+
+class DepositionByWireMass(TypedDict):
+    """Any wire, by its mass, and its feed."""
+
+    wire_mass: MassPerLength
+    """Mass per length of a wire, cored or solid. From 0.0001 kg/m to 1 kg/m."""
+
+    feed_speed: Speed
+    """Speed the wire is fed at. From 60 mm/min to 60000 mm/min."""
+
+
+class DepositionByRate(TypedDict):
+    """Deposition rate."""
+
+    rate: DepositionRate
+    """Metal deposited while the arc burns, spatter and slag not counted. From 0.01 kg/h to 200 kg/h."""
+
+
+class WeldingArc(TypedDict):
+    """Arc and power source."""
+
+    voltage: Voltage
+    """Voltage of the arc. From 5 V to 100 V."""
+
+    current: Current
+    """Welding current. From 1 A to 3000 A."""
+
+    source_efficiency: NotRequired[float]
+    """Share of the mains energy that the power source passes on."""
+
+
+class BeadBySpeed(TypedDict):
+    """Pass by its travel speed."""
+
+    travel_speed: Speed
+    """Travel speed, from which the area of a pass follows. From 6 mm/min to 12000 mm/min."""
+
+
+class BeadByArea(TypedDict):
+    """Pass by its area."""
+
+    area: Area
+    """Area that one pass fills. From 0.5 mm2 to 500 mm2."""
+
+
+class Prices(TypedDict):
+    """Prices in one currency; what has none is not in the cost."""
+
+    currency: str
+    """Code of the currency, ISO 4217."""
+
+    labour: NotRequired[LabourPrice]
+    """Labour and overhead, on the clock."""
+
+    consumables: NotRequired[Sequence[ConsumablePrice]]
+    """Consumables; a weld takes the price that names its filler, else its process, else neither."""
+
+    gases: NotRequired[Sequence[GasPrice]]
+    """Gases; a price that names the weld's process comes first."""
+
+    power: NotRequired[PowerPrice]
+    """Energy from the mains."""
+
+
+class LabourPrice(TypedDict):
+    """Price of labour and overhead."""
+
+    amount: float
+    """Amount in the currency."""
+
+    per: Literal["h", "min", "s"]
+    """Unit it is the price of."""
+
+
+class ConsumablePrice(TypedDict):
+    """Price of a consumable."""
+
+    amount: float
+    """Amount in the currency."""
+
+    per: Literal["kg", "g", "t", "lb"]
+    """Unit it is the price of."""
+
+    filler: NotRequired[
+        Literal[
+            "E60",
+            "E70",
+            "E80",
+            "E90",
+            "E100",
+            "E110",
+            "E308L",
+            "E309L",
+            "E316L",
+            "ER4043",
+            "ER5356",
+            "ER5183",
+            "E6010",
+            "E6011",
+            "E6013",
+            "E7018",
+            "ER70S-3",
+            "ER70S-6",
+            "E71T-1",
+            "E70T-4",
+            "E71T-8",
+            "F7A2-EM12K",
+            "E 35",
+            "E 38",
+            "E 42",
+            "E 46",
+            "E 50",
+            "G 35",
+            "G 38",
+            "G 42",
+            "G 46",
+            "G 50",
+            "T 35",
+            "T 38",
+            "T 42",
+            "T 46",
+            "T 50",
+            "S 35",
+            "S 38",
+            "S 42",
+            "S 46",
+            "S 50",
+            "W 35",
+            "W 38",
+            "W 42",
+            "W 46",
+            "W 50",
+            "E 55",
+            "E 62",
+            "E 69",
+            "G 55",
+            "G 62",
+            "G 69",
+        ]
+    ]
+    """Filler metal it is for; any, when left out."""
+
+    process: NotRequired[
+        Literal[
+            "SMAW",
+            "GMAW",
+            "FCAW-G",
+            "FCAW-S",
+            "FCAW",
+            "SAW",
+            "GTAW",
+            "PAW",
+            "OFW",
+            "EBW",
+            "LBW",
+            "111",
+            "135",
+            "131",
+            "133",
+            "138",
+            "136",
+            "132",
+            "114",
+            "121",
+            "125",
+            "141",
+            "142",
+            "15",
+            "311",
+            "31",
+            "312",
+            "313",
+            "OAW",
+            "OHW",
+            "51",
+            "511",
+            "512",
+            "52",
+            "521",
+            "522",
+        ]
+    ]
+    """Process: AWS letters or ISO 4063 number."""
+
+
+class GasPrice(TypedDict):
+    """Price of a shielding gas."""
+
+    amount: float
+    """Amount in the currency."""
+
+    per: Literal["m3", "L", "cm3", "ft3"]
+    """Unit it is the price of."""
+
+    process: NotRequired[
+        Literal[
+            "SMAW",
+            "GMAW",
+            "FCAW-G",
+            "FCAW-S",
+            "FCAW",
+            "SAW",
+            "GTAW",
+            "PAW",
+            "OFW",
+            "EBW",
+            "LBW",
+            "111",
+            "135",
+            "131",
+            "133",
+            "138",
+            "136",
+            "132",
+            "114",
+            "121",
+            "125",
+            "141",
+            "142",
+            "15",
+            "311",
+            "31",
+            "312",
+            "313",
+            "OAW",
+            "OHW",
+            "51",
+            "511",
+            "512",
+            "52",
+            "521",
+            "522",
+        ]
+    ]
+    """Process: AWS letters or ISO 4063 number."""
+
+
+class PowerPrice(TypedDict):
+    """Price of energy from the mains."""
+
+    amount: float
+    """Amount in the currency."""
+
+    per: Literal["kWh", "MJ", "kJ"]
+    """Unit it is the price of."""
+
+
+class DistortionRequest(TypedDict):
+    """Joint whose distortion is asked for."""
+
+    units: NotRequired[Literal["metric", "us"]]
+    """Units of the answer. Default: metric."""
+
+    mark: NotRequired[str]
+    """The caller's own mark for this joint, given back with the answer."""
+
+    working: NotRequired[bool]
+    """Whether the answer shows its working. Default: false."""
+
+    joint: ButtJoint | TeeJoint | LapJoint
+    """The joint."""
+
+    length: NotRequired[Length]
+    """Length of the joint, along its welds. From 1 mm to 100000 mm."""
+
+    member: NotRequired[Member]
+    """Section of the member that the welds run along."""
+
+    heat_input: NotRequired[EnergyPerLength]
+    """Heat input of one run, net of arc efficiency, for two methods along the weld. From 0.01 kJ/mm to 100 kJ/mm."""
+
+    iso_13920: NotRequired[WeldingTolerances]
+    """General tolerances to hold the estimates against."""
+
+    calibration: NotRequired[Calibration]
+    """The shop's own measurements over these methods."""
+
+    size_step: NotRequired[Length]
+    """Step by which the alternatives grow, of the leg or of the root opening: 1/16 in (us) or 1 mm by default.
+
+    From 0.01 mm to 25.4 mm.
+    """
+
+
+class ButtJoint(TypedDict):
+    """Butt weld through a thickness."""
+
+    kind: Literal["butt"]
+
+    thickness: Length
+    """Thickness of the thinner plate. From 0.5 mm to 300 mm."""
+
+    weld: SquareGrooveFill | SingleVFill | SingleBevelFill | DoubleVFill | DoubleBevelFill | FillByArea
+    """The weld: its groove filled flush, or its area."""
+
+    runs: NotRequired[
+        Literal[
+            1,
+            2,
+            3,
+            4,
+            5,
+            6,
+            7,
+            8,
+            9,
+            10,
+            11,
+            12,
+            13,
+            14,
+            15,
+            16,
+            17,
+            18,
+            19,
+            20,
+            21,
+            22,
+            23,
+            24,
+            25,
+            26,
+            27,
+            28,
+            29,
+            30,
+            31,
+            32,
+            33,
+            34,
+            35,
+            36,
+            37,
+            38,
+            39,
+            40,
+        ]
+    ]
+    """Runs of a weld from one side."""
+
+    current: NotRequired[Current]
+    """Welding current, for one method along the weld. From 1 A to 3000 A."""
+
+    restraint: NotRequired[Restraint]
+    """What holds the plate; left out, the joint turns freely."""
+
+
+class SquareGrooveFill(TypedDict):
+    """Square edges with an opening."""
+
+    groove: Literal["square"]
+
+    root_opening: Length
+    """Root opening, which holds all the metal. From 0 mm (exclusive) to 50 mm."""
+
+
+class SingleVFill(TypedDict):
+    """V from one side."""
+
+    groove: Literal["single-v"]
+
+    root_opening: NotRequired[Length]
+    """Root opening. From 0 mm to 50 mm. Default: 0 mm."""
+
+    land: NotRequired[Length]
+    """Land left at the root, or between the sides. From 0 mm to 100 mm. Default: 0 mm."""
+
+    groove_angle: NotRequired[Angle]
+    """Included angle of the V; 60 deg when left out. From 5 deg to 120 deg."""
+
+
+class SingleBevelFill(TypedDict):
+    """Bevel from one side."""
+
+    groove: Literal["single-bevel"]
+
+    root_opening: NotRequired[Length]
+    """Root opening. From 0 mm to 50 mm. Default: 0 mm."""
+
+    land: NotRequired[Length]
+    """Land left at the root, or between the sides. From 0 mm to 100 mm. Default: 0 mm."""
+
+    groove_angle: NotRequired[Angle]
+    """Angle of the bevel; 45 deg when left out. From 5 deg to 70 deg."""
+
+
+class DoubleVFill(TypedDict):
+    """V from both sides, alike."""
+
+    groove: Literal["double-v"]
+
+    root_opening: NotRequired[Length]
+    """Root opening. From 0 mm to 50 mm. Default: 0 mm."""
+
+    land: NotRequired[Length]
+    """Land left at the root, or between the sides. From 0 mm to 100 mm. Default: 0 mm."""
+
+    groove_angle: NotRequired[Angle]
+    """Included angle of the V; 60 deg when left out. From 5 deg to 120 deg."""
+
+
+class DoubleBevelFill(TypedDict):
+    """Bevel from both sides, alike."""
+
+    groove: Literal["double-bevel"]
+
+    root_opening: NotRequired[Length]
+    """Root opening. From 0 mm to 50 mm. Default: 0 mm."""
+
+    land: NotRequired[Length]
+    """Land left at the root, or between the sides. From 0 mm to 100 mm. Default: 0 mm."""
+
+    groove_angle: NotRequired[Angle]
+    """Angle of the bevel; 45 deg when left out. From 5 deg to 70 deg."""
+
+
+class FillByArea(TypedDict):
+    """Weld from one side known by its metal, cap and all."""
+
+    groove: Literal["by-area"]
+
+    area: Area
+    """Deposited area. From 1 mm2 to 10000 mm2."""
+
+    root_opening: NotRequired[Length]
+    """Root opening. From 0 mm to 50 mm. Default: 0 mm."""
+
+    face_width: NotRequired[Length]
+    """Width of the weld at its face, for its angular change. From 0 mm to 300 mm."""
+
+    root_width: NotRequired[Length]
+    """Width of the weld at its root, for its angular change. From 0 mm to 300 mm."""
+
+
+class Restraint(TypedDict):
+    """Plate held on both sides of the weld."""
+
+    span: Length
+    """Span between what holds the plate. From 10 mm to 100000 mm."""
+
+    coefficient: Force
+    """Coefficient of angular change: moment for each radian, on each unit of weld length.
+
+    From 0.001 kN to 1000000 kN.
+    """
+
+
+class TeeJoint(TypedDict):
+    """Fillets of a plate that stands on another."""
+
+    kind: Literal["tee"]
+
+    thickness: Length
+    """Thickness of the part that runs through, which the fillets shorten and turn. From 0.5 mm to 300 mm."""
+
+    leg: Length
+    """Leg of each fillet. From 0.5 mm to 100 mm."""
+
+    width: NotRequired[Length]
+    """Full width of that part, as a flange. From 5 mm to 10000 mm."""
+
+    area: NotRequired[Area]
+    """Deposited area of one fillet; half the square of its leg when left out. From 1 mm2 to 10000 mm2."""
+
+    sides: NotRequired[Literal[1, 2]]
+    """Number of sides welded. Default: 1."""
+
+    welded_share: NotRequired[float]
+    """Share of the length that is welded. Default: 1.0."""
+
+    runs: NotRequired[
+        Literal[
+            1,
+            2,
+            3,
+            4,
+            5,
+            6,
+            7,
+            8,
+            9,
+            10,
+            11,
+            12,
+            13,
+            14,
+            15,
+            16,
+            17,
+            18,
+            19,
+            20,
+            21,
+            22,
+            23,
+            24,
+            25,
+            26,
+            27,
+            28,
+            29,
+            30,
+            31,
+            32,
+            33,
+            34,
+            35,
+            36,
+            37,
+            38,
+            39,
+            40,
+        ]
+    ]
+    """Runs of a weld from one side."""
+
+    restraint: NotRequired[Restraint]
+    """What holds the plate; left out, the joint turns freely."""
+
+
+class LapJoint(TypedDict):
+    """Two fillets of a lap."""
+
+    kind: Literal["lap"]
+
+    thickness: Length
+    """Thickness of the thinner part. From 0.5 mm to 300 mm."""
+
+    leg: Length
+    """Leg of each fillet. From 0.5 mm to 100 mm."""
+
+    area: NotRequired[Area]
+    """Deposited area of one fillet; half the square of its leg when left out. From 1 mm2 to 10000 mm2."""
+
+    welded_share: NotRequired[float]
+    """Share of the length that is welded. Default: 1.0."""
+
+
+class Member(TypedDict):
+    """Section that the welds shorten, and bend where they lie off its axis."""
+
+    area: Area
+    """Area of its section. From 10 mm2 to 10000000 mm2."""
+
+    second_moment: NotRequired[SecondMomentOfArea]
+    """Second moment of its area. From 10 mm4 to 10000000000000 mm4."""
+
+    eccentricity: NotRequired[Length]
+    """Distance of the welds' centroid from its neutral axis. From 0 mm (exclusive) to 10000 mm."""
+
+
+class WeldingTolerances(TypedDict):
+    """Drawing's general tolerances, ISO 13920:1996."""
+
+    linear_class: NotRequired[Literal["A", "B", "C", "D"]]
+    """Class of lengths and angles to keep."""
+
+    form_class: NotRequired[Literal["E", "F", "G", "H"]]
+    """Class of straightness and flatness to keep."""
+
+    across: NotRequired[Length]
+    """Dimension across the weld, which it shortens. From 2 mm to 100000 mm."""
+
+    along: NotRequired[Length]
+    """Dimension along the weld, which it shortens and bends. From 2 mm to 100000 mm."""
+
+    shorter_leg: NotRequired[Length]
+    """Shorter leg of the angle it changes. From 2 mm to 100000 mm."""
+
+
+class Calibration(TypedDict):
+    """What the shop measured on like joints over what the methods say: a factor on each."""
+
+    transverse: NotRequired[float]
+    """Across the weld. Default: 1.0."""
+
+    longitudinal: NotRequired[float]
+    """Along the weld. Default: 1.0."""
+
+    angular: NotRequired[float]
+    """Of angles, and of the lift of a flange's edges. Default: 1.0."""
+
+    bowing: NotRequired[float]
+    """Of bows. Default: 1.0."""
+
+
+class BreakTestRequest(TypedDict):
+    """Coupon to open from its root."""
+
+    units: NotRequired[Literal["metric", "us"]]
+    """Units of the answer. Default: metric."""
+
+    mark: NotRequired[str]
+    """The caller's own mark for this joint, given back with the answer."""
+
+    working: NotRequired[bool]
+    """Whether the answer shows its working. Default: false."""
+
+    coupon: Literal["tee", "inside-corner", "outside-corner"]
+    """What is opened: a fillet of a tee or inside a corner, or the seam outside a corner."""
+
+    seam: ClosedCorner | HalfOpenCorner | OpenCorner | FilletSeam
+    """Its section; a fillet needs the plates' thickness here."""
+
+    weld: WeldStrength
+    """Weld metal."""
+
+    plates: PlatesOfMaterial | PlatesOfStrength
+    """The plates, both of one steel."""
+
+    length: Length
+    """Length of weld that is opened, notches included. From 5 mm to 2000 mm."""
+
+    lever: Length
+    """Lever: from the root to the line of the force. From 10 mm to 10000 mm."""
+
+    preparation: NotRequired[PreparedDepth]
+    """Prepared edge of a closed corner."""
+
+    penetration: NotRequired[Penetration]
+    """Fusion beyond the root or the prepared depth."""
+
+    face_height: NotRequired[Length]
+    """Height of the face over its plane: the flush plane, or the line between the toes.
+
+    From 0 mm to 50 mm. Default: 0 mm.
+    """
+
+    hollow: NotRequired[Length]
+    """Depth of a hollow face under its plane, instead of face_height. From 0 mm to 50 mm."""
+
+    finish: NotRequired[AsWelded | Flush | Flat | Radius]
+    """What is done to the face. Default: {"to": "as-welded"}."""
+
+    notch: NotRequired[Notch]
+    """Notches that make it break."""
+
+    hand_force: NotRequired[HandForce]
+    """What hands can pull on the lever (common practice, no source). From 1 N to 5000 N. Default: 250 N."""
+
+    rules: NotRequired[Literal["aws-d1-1-2010", "iso-9017"]]
+    """Rules for the coupon, and for what its broken faces show."""
+
+    outcome: NotRequired[OutcomeFoldedFlat | OutcomeBroken]
+    """How the test ended, to be judged; a tee by AWS D1.1."""
+
+
+class WeldStrength(TypedDict):
+    """Strengths of the weld metal."""
+
+    yield_strength: Stress
+    """Yield strength: at it the root begins to tear. From 1 MPa to 2000 MPa."""
+
+    tensile_strength: Stress
+    """Tensile strength: at it the throat breaks. From 1 MPa to 2000 MPa."""
+
+
+class PlatesOfMaterial(TypedDict):
+    """Plates of a listed material."""
+
+    material: Literal[
+        "S235",
+        "S275",
+        "S355",
+        "S450",
+        "S275N",
+        "S355N",
+        "S420N",
+        "S460N",
+        "S275M",
+        "S355M",
+        "S420M",
+        "S460M",
+        "S235W",
+        "S355W",
+        "S460Q",
+        "S500Q",
+        "S550Q",
+        "S620Q",
+        "S690Q",
+        "S500MC",
+        "S550MC",
+        "S600MC",
+        "S650MC",
+        "S700MC",
+        "S235H",
+        "S275H",
+        "S355H",
+        "S275NH",
+        "S355NH",
+        "S420NH",
+        "S460NH",
+        "S235H-10219",
+        "S275H-10219",
+        "S355H-10219",
+        "S275NH-10219",
+        "S355NH-10219",
+        "S460NH-10219",
+        "S275MH",
+        "S355MH",
+        "S420MH",
+        "S460MH",
+        "A36",
+        "A572-50",
+        "A572-60",
+        "A572-65",
+        "A992",
+        "A500-B",
+        "A500-C",
+        "A53-B",
+        "A501-B",
+        "A588",
+        "A514",
+        "A913-65",
+        "A913-70",
+        "A847",
+        "1.4301",
+        "1.4307",
+        "1.4401",
+        "1.4404",
+        "1.4541",
+        "1.4571",
+        "1.4462",
+        "304",
+        "304L",
+        "316",
+        "316L",
+        "6082-T6",
+        "5083-O",
+        "5083-H22",
+        "5083-H24",
+        "6061-T6",
+        "5052-H32",
+        "5083-H116",
+    ]
+    """Material by its designation; see /v1/materials."""
+
+
+class PlatesOfStrength(TypedDict):
+    """Plates of given strength."""
+
+    yield_strength: Stress
+    """Yield strength. From 1 MPa to 2000 MPa."""
+
+
+class PreparedDepth(TypedDict):
+    """Depth cut into an edge before welding."""
+
+    depth: NotRequired[Length]
+    """Depth of the preparation, square to the face. From 0 mm to 300 mm. Default: 0 mm."""
+
+    tolerance: NotRequired[Length]
+    """Plus or minus; carried to the remaining throat. From 0 mm to 300 mm. Default: 0 mm."""
+
+
+class Notch(TypedDict):
+    """Notches that make the weld break."""
+
+    side: NotRequired[Length]
+    """Depth of the notch in each side, along the weld. From 0 mm to 1000 mm. Default: 0 mm."""
+
+    face: NotRequired[Length]
+    """Depth of the notch along the face. From 0 mm to 100 mm. Default: 0 mm."""
+
+
+class OutcomeFoldedFlat(TypedDict):
+    """It folded flat on itself."""
+
+    ended: Literal["folded-flat"]
+
+
+class OutcomeBroken(TypedDict):
+    """It broke."""
+
+    ended: Literal["broken"]
+
+    fused_to_root: bool
+    """Whether the break shows fusion to the root all along."""
+
+    largest_void: NotRequired[Length]
+    """Greatest dimension of the largest void or inclusion. From 0 mm to 300 mm. Default: 0 mm."""
+
+    sum_of_voids: NotRequired[Length]
+    """Sum of the greatest dimensions of all of them. From 0 mm to 300 mm. Default: 0 mm."""
+
+
 class JointPlanRequest(TypedDict):
-    """Joint plan request."""
+    """Joint to plan."""
 
     units: NotRequired[Literal["metric", "us"]]
     """Units of the answer. Default: metric."""
@@ -4169,12 +4505,6 @@ class JointPlanRequest(TypedDict):
     """What the weld is sized for; an outside corner for a throat, a butt for any, other joints for a load or full
     strength.
     """
-
-    load: NotRequired[PlanForce]
-    """Load, with basis "load"."""
-
-    required_throat: NotRequired[Length]
-    """Throat the finished seam must keep, with basis "throat". From 0 mm (exclusive) to 300 mm."""
 
     process: Literal[
         "SMAW",
@@ -4218,6 +4548,12 @@ class JointPlanRequest(TypedDict):
 
     position: Literal["1F", "2F", "3F", "4F", "1G", "2G", "3G", "4G", "PA", "PB", "PC", "PD", "PE", "PF", "PG"]
     """Position: AWS or ISO 6947 code."""
+
+    load: NotRequired[PlanForce]
+    """Load, with basis "load"."""
+
+    required_throat: NotRequired[Length]
+    """Throat the finished seam must keep, with basis "throat". From 0 mm (exclusive) to 300 mm."""
 
     access: NotRequired[Literal["one-side", "both-sides"]]
     """Sides the seam can be welded from. Default: both-sides."""
@@ -4335,11 +4671,11 @@ class JointPlanRequest(TypedDict):
     efficiency: NotRequired[float]
     """Share of the consumable that is deposited."""
 
-    gas_flow: NotRequired[GasFlow]
-    """Shielding gas while the arc burns. From 0.6 L/min to 120 L/min."""
-
     operator_factor: NotRequired[float]
     """Share of the clock during which the arc burns."""
+
+    gas_flow: NotRequired[GasFlow]
+    """Shielding gas while the arc burns. From 0.6 L/min to 120 L/min."""
 
     bevelling_speed: NotRequired[Speed]
     """Speed at which one face of an edge is cut, its share of the clock in it.
@@ -4361,7 +4697,7 @@ class JointPlanRequest(TypedDict):
 
 
 class PlanJoint(TypedDict):
-    """Plan joint."""
+    """How the parts meet."""
 
     kind: Literal["tee", "lap", "inside-corner", "outside-corner", "butt"]
     """Tee: part 1 runs through.
@@ -4378,7 +4714,7 @@ class PlanJoint(TypedDict):
 
 
 class PlanForce(TypedDict):
-    """Plan force."""
+    """Force on the whole joint."""
 
     force: Force
     """Force on the joint, all its welds together. From 0 kN (exclusive) to 100000 kN."""
@@ -4388,7 +4724,7 @@ class PlanForce(TypedDict):
 
 
 class PlanIntermittent(TypedDict):
-    """Plan intermittent."""
+    """What an intermittent weld carries, what it makes and where it stands."""
 
     loading: Literal["tension", "compression", "shear"]
     """What the welded parts carry."""
@@ -4407,7 +4743,7 @@ class PlanIntermittent(TypedDict):
 
 
 class PlanTolerances(TypedDict):
-    """Plan tolerances."""
+    """Plus or minus of what the shop makes; the grinder's goes with the finish, penetration's with it."""
 
     legs: NotRequired[Length]
     """Of each leg of a fillet. From 0 mm to 50 mm. Default: 0 mm."""
@@ -4423,7 +4759,7 @@ class PlanTolerances(TypedDict):
 
 
 class Spread(TypedDict):
-    """Spread."""
+    """How lengths lie within their tolerances."""
 
     distribution: NotRequired[Literal["even", "normal"]]
     """Evenly between the ends of the tolerance, where nothing more is known; or normally about the middle.
@@ -4436,348 +4772,19 @@ class Spread(TypedDict):
 
 
 class Weights(TypedDict):
-    """Weights."""
+    """What each cost counts against the others; 0 leaves it out."""
 
     filler: NotRequired[float]
-    """Weld metal. Default: 1."""
+    """Weld metal. Default: 1.0."""
 
     time: NotRequired[float]
-    """Time on the clock. Default: 1."""
+    """Time on the clock. Default: 1.0."""
 
     heat: NotRequired[float]
-    """Arc energy put into the joint. Default: 1."""
+    """Arc energy put into the joint. Default: 1.0."""
 
     distortion: NotRequired[float]
-    """Angular change. Default: 1."""
-
-
-class WeldGroupRequest(TypedDict):
-    """Weld group request."""
-
-    units: NotRequired[Literal["metric", "us"]]
-    """Units of the answer. Default: metric."""
-
-    mark: NotRequired[str]
-    """The caller's own mark for this joint, given back with the answer."""
-
-    working: NotRequired[bool]
-    """Whether the answer shows its working. Default: false."""
-
-    rule_set: Literal[
-        "aisc-360-22-lrfd",
-        "aisc-360-22-asd",
-        "en-1993-1-8-2005-directional",
-        "en-1993-1-8-2005-simplified",
-        "en-1993-1-4-2006-directional",
-        "en-1993-1-4-2006-simplified",
-        "en-1993-1-12-2007-directional",
-        "en-1993-1-12-2007-simplified",
-        "en-1999-1-1-2007",
-    ]
-    """Rules to size by; see /v1/rule-sets."""
-
-    group: (
-        OneLine
-        | TwoUprightLinesGroup
-        | TwoLevelLinesGroup
-        | LGroup
-        | CGroup
-        | UGroup
-        | TGroup
-        | IGroup
-        | RectangleGroup
-        | Circle
-        | LinesGroup
-    )
-    """The group: a named pattern, or its lines and arcs."""
-
-    count: NotRequired[Literal[1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12]]
-    """Equal groups that share the load. Default: 1."""
-
-    load: GroupLoad
-    """Load of all groups together."""
-
-    method: NotRequired[Literal["elastic", "instantaneous-centre"]]
-    """Elastic line method, or instantaneous centre for loads in the plane (AISC). Default: elastic."""
-
-    parts: Sequence[MaterialPart | StrengthPart | PlainPart]
-    """Parts 1 and 2, for the least size and, with EN, the strength."""
-
-    parameters: NotRequired[Parameters]
-    """Parameters over the rule set's own; EN 1993-1-8 only."""
-
-    filler: NotRequired[
-        Literal[
-            "E60",
-            "E70",
-            "E80",
-            "E90",
-            "E100",
-            "E110",
-            "E308L",
-            "E309L",
-            "E316L",
-            "ER4043",
-            "ER5356",
-            "ER5183",
-            "E6010",
-            "E6011",
-            "E6013",
-            "E7018",
-            "ER70S-3",
-            "ER70S-6",
-            "E71T-1",
-            "E70T-4",
-            "E71T-8",
-            "F7A2-EM12K",
-            "E 35",
-            "E 38",
-            "E 42",
-            "E 46",
-            "E 50",
-            "G 35",
-            "G 38",
-            "G 42",
-            "G 46",
-            "G 50",
-            "T 35",
-            "T 38",
-            "T 42",
-            "T 46",
-            "T 50",
-            "S 35",
-            "S 38",
-            "S 42",
-            "S 46",
-            "S 50",
-            "W 35",
-            "W 38",
-            "W 42",
-            "W 46",
-            "W 50",
-            "E 55",
-            "E 62",
-            "E 69",
-            "G 55",
-            "G 62",
-            "G 69",
-        ]
-        | Filler
-    ]
-    """Filler metal: an id (see /v1/filler-metals) or its strength."""
-
-    leg: NotRequired[Length]
-    """Leg that is there, to learn what it carries. From 0.5 mm to 100 mm."""
-
-    throat: NotRequired[Length]
-    """Throat that is there, instead of the leg. From 0.3 mm to 100 mm."""
-
-    size_by: NotRequired[Literal["leg", "throat"]]
-    """What is rounded up to the step; throat for EN 1993-1-8, leg otherwise."""
-
-    size_step: NotRequired[Length]
-    """Step of the size: 1/16 in (us), 1 mm of leg or 0.5 mm of throat by default. From 0.01 mm to 25.4 mm."""
-
-
-class OneLine(TypedDict):
-    """One line."""
-
-    pattern: Literal["one-line"]
-
-    depth: Length
-    """Length of the line. From 1 mm to 100000 mm."""
-
-
-class TwoUprightLinesGroup(TypedDict):
-    """Two upright lines group."""
-
-    pattern: Literal["two-upright-lines"]
-
-    depth: Length
-    """Extent along y. From 1 mm to 100000 mm."""
-
-    width: Length
-    """Extent along x. From 1 mm to 100000 mm."""
-
-
-class TwoLevelLinesGroup(TypedDict):
-    """Two level lines group."""
-
-    pattern: Literal["two-level-lines"]
-
-    depth: Length
-    """Extent along y. From 1 mm to 100000 mm."""
-
-    width: Length
-    """Extent along x. From 1 mm to 100000 mm."""
-
-
-class LGroup(TypedDict):
-    """Lgroup."""
-
-    pattern: Literal["l"]
-
-    depth: Length
-    """Extent along y. From 1 mm to 100000 mm."""
-
-    width: Length
-    """Extent along x. From 1 mm to 100000 mm."""
-
-
-class CGroup(TypedDict):
-    """Cgroup."""
-
-    pattern: Literal["c"]
-
-    depth: Length
-    """Extent along y. From 1 mm to 100000 mm."""
-
-    width: Length
-    """Extent along x. From 1 mm to 100000 mm."""
-
-
-class UGroup(TypedDict):
-    """Ugroup."""
-
-    pattern: Literal["u"]
-
-    depth: Length
-    """Extent along y. From 1 mm to 100000 mm."""
-
-    width: Length
-    """Extent along x. From 1 mm to 100000 mm."""
-
-
-class TGroup(TypedDict):
-    """Tgroup."""
-
-    pattern: Literal["t"]
-
-    depth: Length
-    """Extent along y. From 1 mm to 100000 mm."""
-
-    width: Length
-    """Extent along x. From 1 mm to 100000 mm."""
-
-
-class IGroup(TypedDict):
-    """Igroup."""
-
-    pattern: Literal["i"]
-
-    depth: Length
-    """Extent along y. From 1 mm to 100000 mm."""
-
-    width: Length
-    """Extent along x. From 1 mm to 100000 mm."""
-
-
-class RectangleGroup(TypedDict):
-    """Rectangle group."""
-
-    pattern: Literal["rectangle"]
-
-    depth: Length
-    """Extent along y. From 1 mm to 100000 mm."""
-
-    width: Length
-    """Extent along x. From 1 mm to 100000 mm."""
-
-
-class Circle(TypedDict):
-    """Circle."""
-
-    pattern: Literal["circle"]
-
-    diameter: Length
-    """Diameter. From 1 mm to 100000 mm."""
-
-
-class LinesGroup(TypedDict):
-    """Lines group."""
-
-    pattern: Literal["lines"]
-
-    lines: Sequence[Arc | Straight]
-    """Lines and arcs."""
-
-
-class Arc(TypedDict):
-    """Arc."""
-
-    centre: list[Length] | tuple[Length, Length]
-    """Its centre: x, then y."""
-
-    radius: Length
-    """Radius. From 1 mm to 100000 mm."""
-
-    start_angle: Angle
-    """Angle from the x axis at which it starts. From -360 deg to 360 deg."""
-
-    sweep: Angle
-    """Angle it runs over. From 0.573 deg to 360 deg."""
-
-
-class Straight(TypedDict):
-    """Straight."""
-
-    start: list[Length] | tuple[Length, Length]
-    """Where it starts: x, then y."""
-
-    end: list[Length] | tuple[Length, Length]
-    """Where it ends: x, then y."""
-
-
-class GroupLoad(TypedDict):
-    """Group load."""
-
-    force: NotRequired[ForceVector]
-    """Force."""
-
-    at: NotRequired[Place]
-    """Where the force acts, from the origin of the group."""
-
-    moment: NotRequired[MomentVector]
-    """Moment besides that of the force."""
-
-
-class ForceVector(TypedDict):
-    """Force vector."""
-
-    x: NotRequired[Force]
-    """Along x. From -100000 kN to 100000 kN. Default: 0 kN."""
-
-    y: NotRequired[Force]
-    """Along y. From -100000 kN to 100000 kN. Default: 0 kN."""
-
-    z: NotRequired[Force]
-    """Along z. From -100000 kN to 100000 kN. Default: 0 kN."""
-
-
-class Place(TypedDict):
-    """Place."""
-
-    x: NotRequired[Length]
-    """Along x. From -100000 mm to 100000 mm. Default: 0 mm."""
-
-    y: NotRequired[Length]
-    """Along y. From -100000 mm to 100000 mm. Default: 0 mm."""
-
-    z: NotRequired[Length]
-    """Along z. From -100000 mm to 100000 mm. Default: 0 mm."""
-
-
-class MomentVector(TypedDict):
-    """Moment vector."""
-
-    x: NotRequired[Moment]
-    """Along x. From -1000000 kN*m to 1000000 kN*m. Default: 0 kN*m."""
-
-    y: NotRequired[Moment]
-    """Along y. From -1000000 kN*m to 1000000 kN*m. Default: 0 kN*m."""
-
-    z: NotRequired[Moment]
-    """Along z. From -1000000 kN*m to 1000000 kN*m. Default: 0 kN*m."""
+    """Angular change. Default: 1.0."""
 
 
 Angle: TypeAlias = QuantityInput
@@ -4792,33 +4799,33 @@ ForcePerLength: TypeAlias = QuantityInput
 """A force per length with its unit."""
 Area: TypeAlias = QuantityInput
 """A area with its unit."""
+Moment: TypeAlias = QuantityInput
+"""A moment with its unit."""
 AsWeldedRequest: TypeAlias = FilletAsWelded | ButtAsWelded
 
-HandForce: TypeAlias = QuantityInput
-"""A hand force with its unit."""
-Current: TypeAlias = QuantityInput
-"""A current with its unit."""
-SecondMomentOfArea: TypeAlias = QuantityInput
-"""A second moment of area with its unit."""
 EnergyPerLength: TypeAlias = QuantityInput
 """A energy per length with its unit."""
-Density: TypeAlias = QuantityInput
-"""A density with its unit."""
-Speed: TypeAlias = QuantityInput
-"""A speed with its unit."""
-MassPerLength: TypeAlias = QuantityInput
-"""A mass per length with its unit."""
-DepositionRate: TypeAlias = QuantityInput
-"""A deposition rate with its unit."""
-GasFlow: TypeAlias = QuantityInput
-"""A gas flow with its unit."""
 Voltage: TypeAlias = QuantityInput
 """A voltage with its unit."""
+Current: TypeAlias = QuantityInput
+"""A current with its unit."""
+Speed: TypeAlias = QuantityInput
+"""A speed with its unit."""
+DepositionRate: TypeAlias = QuantityInput
+"""A deposition rate with its unit."""
 Temperature: TypeAlias = QuantityInput
 """A temperature with its unit."""
 TimeSpan: TypeAlias = QuantityInput
 """A time span with its unit."""
 HydrogenContent: TypeAlias = QuantityInput
 """A hydrogen content with its unit."""
-Moment: TypeAlias = QuantityInput
-"""A moment with its unit."""
+Density: TypeAlias = QuantityInput
+"""A density with its unit."""
+MassPerLength: TypeAlias = QuantityInput
+"""A mass per length with its unit."""
+GasFlow: TypeAlias = QuantityInput
+"""A gas flow with its unit."""
+SecondMomentOfArea: TypeAlias = QuantityInput
+"""A second moment of area with its unit."""
+HandForce: TypeAlias = QuantityInput
+"""A hand force with its unit."""

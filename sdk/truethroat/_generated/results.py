@@ -14,125 +14,106 @@ from truethroat.quantity import Quantity
 
 __all__ = [
     "Alternative",
-    "AngleBand",
-    "AngleBandLeftOut",
-    "AngleBandMethods",
+    "AngleDistortionBand",
+    "AngleDistortionEstimate",
+    "AngleDistortionSpan",
     "AngleLimits",
     "AreaFigure",
     "AreaPublishedRate",
     "AsWeldedAnswer",
+    "Band",
+    "BeadShape",
     "BevelDepthAnswer",
-    "BevelDepthCallout",
-    "BreakTestAcceptance",
     "BreakTestAnswer",
-    "BreakTestForce",
-    "BreakTestMoment",
-    "BreakTestPlate",
-    "BreakTestPlateBalance",
-    "BreakTestStandardCoupon",
-    "BreakTestThroat",
     "Calculation",
+    "CategoryPreheat",
     "Caution",
+    "CentroidLoad",
     "ConcentricGroup",
     "CountedLength",
+    "CouponAcceptance",
     "CouponCheck",
     "CrackFactor",
     "CrackRiskAnswer",
-    "CrackRiskIndex",
-    "CrackRiskShape",
     "Creditable",
+    "DepositedBead",
     "DepositedMetal",
+    "DepositionRateFigure",
     "DepositionRatePublishedRate",
     "DistortionAlternative",
-    "DistortionAlternativeAngular",
-    "DistortionAlternativeAngularRatio",
-    "DistortionAlternativeBowing",
-    "DistortionAlternativeBowingRatio",
-    "DistortionAlternativeEdgeLift",
-    "DistortionAlternativeEdgeLiftRatio",
-    "DistortionAlternativeLongitudinal",
-    "DistortionAlternativeLongitudinalRatio",
-    "DistortionAlternativeTransverse",
-    "DistortionAlternativeTransverseRatio",
     "DistortionAnswer",
-    "DistortionWeld",
     "EnergyBand",
+    "EnergyPerLengthBand",
     "EstimateBasis",
-    "EstimateBasisDensity",
     "EstimateGroup",
     "EstimateTotals",
+    "Figure",
     "FillerMetalEntry",
     "FillerMetalsAnswer",
     "FillerQuantityAnswer",
     "FilletHeat",
-    "FilletHeatBead",
-    "FilletHeatOversize",
     "FilletSize",
     "FilletSizeAnswer",
     "FilletStrength",
     "FlangeWidth",
-    "FlowFigure",
+    "FoldedPlate",
+    "ForceAlongAxes",
+    "ForcePerLengthAlongAxes",
+    "FormulaPreheat",
+    "GasFlowFigure",
     "GasFlowPublishedRate",
     "GrindAllowanceAnswer",
     "GroovePreparation",
     "GrooveSizeAnswer",
-    "GrooveSizeHoles",
-    "GrooveSizeHolesLimits",
-    "GrooveSizeRefused",
-    "GrooveSizeStrength",
-    "GrooveSizeTee",
+    "GrooveStrength",
     "GrooveThroat",
+    "GroupPlace",
     "GroupPoint",
-    "GroupPointForce",
+    "GroupProperties",
+    "GroupStrength",
+    "HandForceStages",
+    "HardnessBesideWeld",
     "HeatAnswer",
-    "HeatCarbonEquivalents",
-    "HeatCooling",
-    "HeatCoolingTransitionThickness",
-    "HeatEnergy",
-    "HeatHardness",
-    "HeatHardnessBand",
-    "HeatHardnessDueren",
-    "HeatHardnessYurioka",
     "HeatLimits",
-    "HeatLimitsArcEnergy",
-    "HeatLimitsHeatInput",
-    "HeatLimitsTravelSpeed",
     "IntermittentFillet",
     "JointPlanAnswer",
-    "JointPlanRefused",
     "LeastFillet",
     "LeftOut",
     "LengthBand",
-    "LengthBandLeftOut",
-    "LengthBandMethods",
+    "LengthDistortionBand",
+    "LengthDistortionEstimate",
+    "LengthDistortionSpan",
     "LengthLimits",
     "LimitOfScope",
     "MassBand",
     "MaterialEntry",
     "MaterialsAnswer",
-    "MoneyBand",
+    "MethodAPreheat",
+    "MethodLeftOut",
+    "ModelHardness",
+    "MomentAlongAxes",
+    "MomentStages",
     "OpenedAccount",
-    "OpenedAccountForce",
-    "OpenedAccountMoment",
-    "OpenedAccountThroat",
+    "OpenedThroat",
     "Operand",
+    "OversizeHeat",
     "Overweld",
     "PackedFillet",
+    "ParentEquivalents",
+    "PassCooling",
+    "PassCount",
     "PassCounts",
-    "PassCountsCounts",
+    "PassEnergy",
     "PlanCosts",
     "PlanHold",
     "PlanParts",
     "PlannedWay",
     "PositionEntry",
     "PreheatAnswer",
-    "PreheatAwsD11",
-    "PreheatAwsD11Printed",
-    "PreheatMethodA",
-    "PreheatMethodB",
-    "PreheatSew088",
+    "PreparationCallout",
     "PreparationEntry",
     "PreparationsAnswer",
+    "PrintedPreheat",
     "ProcessEntry",
     "ProcessesAnswer",
     "Provenance",
@@ -140,22 +121,30 @@ __all__ = [
     "PublishedRates",
     "QualityLimit",
     "QualitySetEntry",
-    "RateFigure",
+    "RefusedPreparation",
+    "RefusedWay",
     "Remedy",
     "RuleSetEntry",
     "RuleSetName",
     "RuleSetsAnswer",
+    "SectionPart",
     "ServiceAnswer",
-    "ShareFigure",
+    "ShrinkingWeld",
     "SpacingLimit",
+    "SpanRatio",
     "SpecifiedFilletSize",
+    "SpeedBand",
+    "StandardCoupon",
     "StrengthBand",
+    "SusceptibilityIndex",
+    "TeeButtStrength",
     "TensionMemberStrength",
     "ThroatAsWelded",
     "ThroatBudget",
-    "TimeBand",
+    "ThroatInBalance",
+    "TimeSpanBand",
     "ToleranceCheck",
-    "ToleranceCheckClasses",
+    "ToleranceClass",
     "Verdict",
     "VolumeBand",
     "WeldAction",
@@ -163,15 +152,10 @@ __all__ = [
     "WeldCallout",
     "WeldCost",
     "WeldEstimate",
-    "WeldEstimateParts",
     "WeldGroupAnswer",
-    "WeldGroupCentre",
-    "WeldGroupLoadPerGroup",
-    "WeldGroupLoadPerGroupForce",
-    "WeldGroupLoadPerGroupMoment",
-    "WeldGroupProperties",
-    "WeldGroupPropertiesCentroid",
-    "WeldGroupStrength",
+    "WeldMetalDensity",
+    "WeldedHoleLimits",
+    "WeldedHoles",
     "WorkingStep",
     "WorkingTimeBand",
 ]
@@ -261,6 +245,7 @@ class Caution(Result):
         "below-minimum-throat",
         "below-quick-chill-size",
         "boron-hardens",
+        "carbon-steel-assumed",
         "categories-move",
         "code-in-part",
         "cold-steel",
@@ -275,6 +260,7 @@ class Caution(Result):
         "end-returns",
         "end-weld",
         "estimate-for-planning",
+        "excess-on-area",
         "face-not-credited",
         "face-not-given",
         "face-width-not-given",
@@ -283,9 +269,11 @@ class Caution(Result):
         "ferritic-only",
         "flare-radius",
         "flatness-by-width",
+        "flux-not-counted",
         "full-size-length",
         "fusion-not-read",
         "gap-and-land",
+        "gap-in-leg",
         "gap-taken-off",
         "gaps-corrode",
         "hardness-scatter",
@@ -311,8 +299,12 @@ class Caution(Result):
         "metal-as-carbon-steel",
         "method-a-reads-charts",
         "national-least-throat",
+        "no-deposition-rate",
+        "no-efficiency",
+        "no-gas-flow",
         "no-length",
         "no-listed-preparation",
+        "no-operator-factor",
         "no-rule-set",
         "no-strength-claimed",
         "no-undersize-at-girder-ends",
@@ -344,11 +336,23 @@ class Caution(Result):
         "shallow-bead",
         "spacing-by-pitch",
         "static-only",
+        "stub-in-efficiency",
+        "stub-taken-off",
         "thinning",
         "throat-to-finished-face",
+        "too-fast",
+        "too-slow",
+        "raised",
+        "high",
         "two-heat-inputs",
         "undercut-not-given",
         "undermatched-filler",
+        "usual-bead-area",
+        "usual-deposition-rate",
+        "usual-efficiency",
+        "usual-gas-flow",
+        "usual-operator-factor",
+        "usual-source-efficiency",
         "weld-metal-cet-not-given",
         "welding-alone",
         "z-loss",
@@ -593,1248 +597,6 @@ class Operand(Result):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class AsWeldedAnswer(Calculation):
-    """What a weld is worth as welded."""
-
-    throat: ThroatAsWelded
-
-    size: Quantity | None
-    """Leg of the largest equal-leg triangle inscribed; null of a butt."""
-
-    limits: tuple[QualityLimit, ...]
-
-    quality_kept: bool
-    """Whether every limit checked is kept."""
-
-    strength_left: float
-    """Worst-case throat over the required throat."""
-
-    overweld: Overweld | None
-    """Null of a butt."""
-
-    actions: tuple[WeldAction, ...]
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class WeldAction(Result):
-    """What to do with the weld."""
-
-    do: Literal[
-        "accept",
-        "close-gap",
-        "realign",
-        "gouge-and-reweld",
-        "add-root-pass",
-        "add-pass",
-        "fill-crater",
-        "dress-face",
-        "dress-root",
-        "dress-toe",
-        "repair-undercut",
-    ]
-
-    leg: Quantity | None = None
-    """Leg to weld up to, rounded up to the step."""
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class Overweld(Result):
-    """Metal against that of the flat equal-leg fillet required; negative where it is missing."""
-
-    metal_ratio: float
-
-    extra_area: Quantity
-
-    extra_mass: Quantity
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class QualityLimit(Result):
-    """One limit of the level or code, and how the weld stands against it."""
-
-    name: str
-
-    value: Quantity | None
-    """Worst by the gauge; null for what is there or not."""
-
-    allowed: Quantity | None
-    """Null where nothing is permitted, or without limit."""
-
-    extent: Quantity | None
-    """Length told; null where none was, or no length counts."""
-
-    extent_allowed: Quantity | None
-    """Length allowed; null where no length counts."""
-
-    verdict: Literal["within", "over", "under", "not-permitted"]
-
-    note: str
-
-    source: str
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class ThroatAsWelded(Result):
-    """Throat of a weld as welded: as drawn through its legs or thickness; less what is missing, and with all
-    penetration; with what is measured or proven; with what is proven, which strength and the verdict rest on;
-    that at the worst of the tolerances; and the one required.
-    """
-
-    theoretical: Quantity
-
-    physical: Quantity
-
-    creditable: Quantity
-
-    effective: Quantity
-
-    worst_case: Quantity
-
-    required: Quantity
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class BevelDepthCallout(Result):
-    """Preparation as drawing text."""
-
-    iso_2553: str
-
-    aws_a2_4: str
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class BevelDepthAnswer(Calculation):
-    """Preparation to cut."""
-
-    depth: Quantity | None
-
-    setback: Quantity | None
-
-    land: Quantity | None
-
-    deduction: Quantity
-
-    budget: ThroatBudget | None
-
-    area: Quantity | None
-
-    filler: DepositedMetal | None
-
-    callout: BevelDepthCallout | None
-
-    alternatives: tuple[Alternative, ...]
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class Alternative(Result):
-    """Another way to the same throat."""
-
-    do: str
-
-    size: Quantity
-
-    area: Quantity | None
-
-    filler: DepositedMetal | None
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class DepositedMetal(Result):
-    """Deposited metal."""
-
-    mass_per_length: Quantity
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class ThroatBudget(Result):
-    """Contributions to the throat, adding up to as_welded, and what a finish leaves of it."""
-
-    theoretical: Quantity
-
-    prepared_depth: Quantity
-
-    deduction: Quantity
-
-    penetration: Quantity
-
-    face: Quantity
-
-    cap: Quantity
-
-    as_welded: Quantity
-
-    removed: Quantity
-
-    remaining: Quantity
-
-    remaining_worst_case: Quantity
-
-    remaining_root_sum_square: Quantity
-
-    required: Quantity
-
-    margin: Quantity
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class BreakTestThroat(Result):
-    """Throat under the finish and the notch, as given and by its tolerances."""
-
-    least: Quantity
-
-    nominal: Quantity
-
-    most: Quantity
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class BreakTestMoment(Result):
-    """Moment on the coupon: the root yields, the throat folds (both at its least), breaks, and breaks at the most."""
-
-    first_yield: Quantity
-
-    hinge: Quantity
-
-    breaking: Quantity
-
-    breaking_at_most: Quantity
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class BreakTestForce(Result):
-    """Force on the lever for each of them."""
-
-    first_yield: Quantity
-
-    hinge: Quantity
-
-    breaking: Quantity
-
-    breaking_at_most: Quantity
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class BreakTestPlateBalance(Result):
-    """Of an equal-leg fillet also its leg."""
-
-    throat: Quantity
-
-    leg: Quantity | None
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class BreakTestPlate(Result):
-    """The thinner plate: what folds it, and the throat that breaks just as it does."""
-
-    moment: Quantity
-
-    force: Quantity
-
-    balance: BreakTestPlateBalance
-    """Of an equal-leg fillet also its leg."""
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class BreakTestStandardCoupon(Result):
-    """Coupon that the rules know."""
-
-    plate: Quantity
-
-    leg: Quantity
-
-    least_width: Quantity
-
-    welded_length: Quantity
-
-    specimen: Quantity
-
-    source: str
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class BreakTestAcceptance(Result):
-    """What the outcome is worth."""
-
-    verdict: Verdict
-
-    limits: tuple[CouponCheck, ...]
-
-    source: str
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class BreakTestAnswer(Calculation):
-    """What opens a coupon from its root, counting all the throat there is."""
-
-    throat: BreakTestThroat
-    """Throat under the finish and the notch, as given and by its tolerances."""
-
-    moment: BreakTestMoment
-    """Moment on the coupon: the root yields, the throat folds (both at its least), breaks, and breaks at the most."""
-
-    force: BreakTestForce
-    """Force on the lever for each of them."""
-
-    governs: Literal["weld", "plate"]
-
-    creditable: OpenedAccount
-    """Counting measured and proven penetration."""
-
-    strength: OpenedAccount
-    """Counting proven penetration alone, and no face height."""
-
-    plate: BreakTestPlate
-    """The thinner plate: what folds it, and the throat that breaks just as it does."""
-
-    length: Quantity
-    """Length left between side notches."""
-
-    fold: str
-    """Which way to fold it."""
-
-    checks: tuple[CouponCheck, ...]
-
-    standard_coupon: BreakTestStandardCoupon | None
-
-    acceptance: BreakTestAcceptance | None
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class CouponCheck(Result):
-    """One dimension against its limit."""
-
-    name: str
-
-    value: Quantity
-
-    verdict: Literal["within", "out"]
-
-    source: str
-
-    least: Quantity | None = None
-
-    most: Quantity | None = None
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class OpenedAccountThroat(Result):
-    """Throat under the finish and the notch, as given and by its tolerances."""
-
-    least: Quantity
-
-    nominal: Quantity
-
-    most: Quantity
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class OpenedAccountMoment(Result):
-    """Moment on the coupon: the root yields, the throat folds (both at its least), breaks, and breaks at the most."""
-
-    first_yield: Quantity
-
-    hinge: Quantity
-
-    breaking: Quantity
-
-    breaking_at_most: Quantity
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class OpenedAccountForce(Result):
-    """Force on the lever for each of them."""
-
-    first_yield: Quantity
-
-    hinge: Quantity
-
-    breaking: Quantity
-
-    breaking_at_most: Quantity
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class OpenedAccount(Result):
-    """What one account of the throat takes to open."""
-
-    verdict: Verdict
-
-    throat: OpenedAccountThroat
-    """Throat under the finish and the notch, as given and by its tolerances."""
-
-    moment: OpenedAccountMoment
-    """Moment on the coupon: the root yields, the throat folds (both at its least), breaks, and breaks at the most."""
-
-    force: OpenedAccountForce
-    """Force on the lever for each of them."""
-
-    governs: Literal["weld", "plate"]
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class CrackRiskShape(Result):
-    """Shape of the bead."""
-
-    width: Quantity
-
-    depth: Quantity
-
-    width_to_depth: float
-
-    least_width_to_depth: float
-    """Under it the risk is high."""
-
-    target_width_to_depth: float
-    """Width over depth that a bead of this joint is aimed at, at most."""
-
-    pass_ratio: float | None
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class CrackRiskIndex(Result):
-    """Units of crack susceptibility of the weld metal."""
-
-    ucs: float
-
-    carbon_counted: float
-    """A smaller share than 0.08 % is raised to it."""
-
-    critical: float
-    """From here on a bead of this joint and shape is likely to crack."""
-
-    high_resistance_below: float
-
-    low_resistance_above: float
-
-    sulphur_and_phosphorus: float
-    """Together, weight %."""
-
-    most_sulphur_and_phosphorus: float
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class CrackRiskAnswer(Calculation):
-    """Risk of cracks in a pass; the verdict is the worst grade."""
-
-    shape: CrackRiskShape | None
-
-    index: CrackRiskIndex | None
-
-    least_sizes: tuple[LeastFillet, ...]
-
-    factors: tuple[CrackFactor, ...]
-
-    left_out: tuple[LeftOut, ...]
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class LeftOut(Result):
-    """A field that is null, by its path, and what it needs."""
-
-    field: str
-
-    reason: str
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class CrackFactor(Result):
-    """One reason to expect a crack, or none."""
-
-    name: Literal["shape", "pass-shape", "composition", "sulphur-and-phosphorus", "face", "size", "crater"]
-
-    grade: Literal["low", "raised", "high"]
-
-    reason: str
-
-    change: str | None
-
-    source: str
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class LeastFillet(Result):
-    """Least fillet by one rule that guards against quick chill."""
-
-    rule: str
-
-    leg: Quantity
-
-    throat: Quantity
-
-    enough: bool | None
-
-    source: str
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class DistortionWeld(Result):
-    """The weld metal."""
-
-    area: Quantity
-    """Of one weld."""
-
-    welds: int
-
-    welded_share: float
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class DistortionAnswer(Calculation):
-    """How a joint shrinks and turns."""
-
-    transverse: LengthBand
-    """Shrinkage across the weld."""
-
-    longitudinal: LengthBand
-    """Shortening along the weld."""
-
-    angular: AngleBand
-    """Turn of the joint left free; of a flange, of each of its halves."""
-
-    edge_lift: LengthBand
-    """Lift of each edge of a flange."""
-
-    bowing: LengthBand
-    """Bow of the member at the middle of its length."""
-
-    restrained_angular: AngleBand | None
-    """Turn of the joint as it is held."""
-
-    weld: DistortionWeld
-    """The weld metal."""
-
-    iso_13920: tuple[ToleranceCheck, ...]
-
-    alternatives: tuple[DistortionAlternative, ...]
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class DistortionAlternativeTransverseRatio(Result):
-    """By the methods that cover both."""
-
-    low: float
-
-    high: float
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class DistortionAlternativeTransverse(Result):
-    """Least and greatest of the methods."""
-
-    low: Quantity
-
-    high: Quantity
-
-    ratio: DistortionAlternativeTransverseRatio | None
-    """Over that of the joint asked about; null where no method covers both."""
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class DistortionAlternativeLongitudinalRatio(Result):
-    """By the methods that cover both."""
-
-    low: float
-
-    high: float
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class DistortionAlternativeLongitudinal(Result):
-    """Least and greatest of the methods."""
-
-    low: Quantity
-
-    high: Quantity
-
-    ratio: DistortionAlternativeLongitudinalRatio | None
-    """Over that of the joint asked about; null where no method covers both."""
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class DistortionAlternativeEdgeLiftRatio(Result):
-    """By the methods that cover both."""
-
-    low: float
-
-    high: float
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class DistortionAlternativeEdgeLift(Result):
-    """Least and greatest of the methods."""
-
-    low: Quantity
-
-    high: Quantity
-
-    ratio: DistortionAlternativeEdgeLiftRatio | None
-    """Over that of the joint asked about; null where no method covers both."""
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class DistortionAlternativeBowingRatio(Result):
-    """By the methods that cover both."""
-
-    low: float
-
-    high: float
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class DistortionAlternativeBowing(Result):
-    """Least and greatest of the methods."""
-
-    low: Quantity
-
-    high: Quantity
-
-    ratio: DistortionAlternativeBowingRatio | None
-    """Over that of the joint asked about; null where no method covers both."""
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class DistortionAlternativeAngularRatio(Result):
-    """By the methods that cover both."""
-
-    low: float
-
-    high: float
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class DistortionAlternativeAngular(Result):
-    """Least and greatest of the methods."""
-
-    low: Quantity
-
-    high: Quantity
-
-    ratio: DistortionAlternativeAngularRatio | None
-    """Over that of the joint asked about; null where no method covers both."""
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class DistortionAlternative(Result):
-    """Another way to weld the joint."""
-
-    do: Literal["over", "double-sided", "intermittent", "bevelled"]
-
-    metal_ratio: float
-    """Metal over that of the joint asked about."""
-
-    strength_ratio: float
-    """Throat, times the share welded, over that of the joint asked about."""
-
-    transverse: DistortionAlternativeTransverse | None
-
-    longitudinal: DistortionAlternativeLongitudinal | None
-
-    edge_lift: DistortionAlternativeEdgeLift | None
-
-    bowing: DistortionAlternativeBowing | None
-
-    angular: DistortionAlternativeAngular | None
-
-    steps: int | None = None
-
-    leg: Quantity | None = None
-
-    root_opening: Quantity | None = None
-
-    depth: Quantity | None = None
-    """Depth of the preparation on each side."""
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class ToleranceCheckClasses(Result):
-    """Plus or minus of one class."""
-
-    class_: str
-
-    tolerance: Quantity
-
-    rise: float | None = None
-    """Tangent of the angle."""
-
-    printed_rise: float | None = None
-    """Rise as the table prints it, rounded; both must be kept."""
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class ToleranceCheck(Result):
-    """One estimate against every class of its table, on the upper end of its band."""
-
-    quantity: str
-
-    nominal: Quantity
-
-    value: Quantity
-
-    classes: tuple[ToleranceCheckClasses, ...]
-
-    keeps: str | None
-    """Tightest class kept; null when none is."""
-
-    asked: str | None
-
-    verdict: Literal["within", "out"] | None
-
-    table: str
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class AngleBandMethods(Result):
-    """What one method gives."""
-
-    method: str
-
-    value: Quantity
-
-    source: str
-
-    sureness: str
-    """How it came to us."""
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class AngleBandLeftOut(Result):
-    """Method that does not cover the joint."""
-
-    method: str
-
-    reason: str
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class AngleBand(Result):
-    """An angle by several methods."""
-
-    low: Quantity | None
-
-    high: Quantity | None
-    """Null, as low is, where no method covers the joint."""
-
-    methods: tuple[AngleBandMethods, ...]
-
-    left_out: tuple[AngleBandLeftOut, ...]
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class LengthBandMethods(Result):
-    """What one method gives."""
-
-    method: str
-
-    value: Quantity
-
-    source: str
-
-    sureness: str
-    """How it came to us."""
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class LengthBandLeftOut(Result):
-    """Method that does not cover the joint."""
-
-    method: str
-
-    reason: str
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class LengthBand(Result):
-    """A length by several methods."""
-
-    low: Quantity | None
-
-    high: Quantity | None
-    """Null, as low is, where no method covers the joint."""
-
-    methods: tuple[LengthBandMethods, ...]
-
-    left_out: tuple[LengthBandLeftOut, ...]
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class FillerQuantityAnswer(Calculation):
-    """Weld metal, consumable, passes, hours, gas, energy and cost."""
-
-    welds: tuple[WeldEstimate, ...]
-
-    totals: EstimateTotals
-
-    groups: tuple[EstimateGroup, ...]
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class EstimateGroup(Result):
-    """Sums of one filler with one process."""
-
-    filler: str | None
-
-    process: str | None
-
-    count: int
-
-    length: Quantity
-
-    deposited: Quantity
-    """Weld metal, excess and all."""
-
-    consumable: MassBand | None
-    """What to buy."""
-
-    arc_time: WorkingTimeBand | None
-    """While the arc burns."""
-
-    working_time: WorkingTimeBand | None
-    """On the clock."""
-
-    gas: VolumeBand | None
-    """Shielding gas while the arc burns."""
-
-    energy: EnergyBand | None
-    """From the mains."""
-
-    cost: WeldCost | None
-    """At the caller's prices; null without any."""
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class WeldCost(Result):
-    """Cost by its parts; a part without a price is null and not in the total."""
-
-    currency: str
-
-    labour: MoneyBand | None
-
-    consumable: MoneyBand | None
-
-    gas: MoneyBand | None
-
-    power: MoneyBand | None
-
-    total: MoneyBand | None
-    """Null where a part that has a price cannot be told."""
-
-    counts: tuple[str, ...]
-    """Parts that have a price."""
-
-    missing: tuple[str, ...]
-    """Those of them that cannot be told."""
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class MoneyBand(Result):
-    """From least to most; the same where nothing was assumed."""
-
-    least: float
-
-    most: float
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class EnergyBand(Result):
-    """From least to most; the same where nothing was assumed."""
-
-    least: Quantity
-
-    most: Quantity
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class VolumeBand(Result):
-    """From least to most; the same where nothing was assumed."""
-
-    least: Quantity
-
-    most: Quantity
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class WorkingTimeBand(Result):
-    """From least to most; the same where nothing was assumed."""
-
-    least: Quantity
-
-    most: Quantity
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class MassBand(Result):
-    """From least to most; the same where nothing was assumed."""
-
-    least: Quantity
-
-    most: Quantity
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class EstimateTotals(Result):
-    """Sums; null where one of the summands is not known."""
-
-    count: int
-
-    length: Quantity
-
-    deposited: Quantity
-    """Weld metal, excess and all."""
-
-    consumable: MassBand | None
-    """What to buy."""
-
-    arc_time: WorkingTimeBand | None
-    """While the arc burns."""
-
-    working_time: WorkingTimeBand | None
-    """On the clock."""
-
-    gas: VolumeBand | None
-    """Shielding gas while the arc burns."""
-
-    energy: EnergyBand | None
-    """From the mains."""
-
-    cost: WeldCost | None
-    """At the caller's prices; null without any."""
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class WeldEstimateParts(Result):
-    """Part of the section."""
-
-    part: str
-
-    area: Quantity
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class WeldEstimate(Result):
-    """Estimate of one entry, in the order of the request."""
-
-    kind: str
-    """Kind of its shape."""
-
-    filler: str | None
-
-    process: str | None
-
-    area: Quantity
-    """Section as described, before its excess."""
-
-    parts: tuple[WeldEstimateParts, ...]
-    """They add up to the area; that of a hollow face is negative."""
-
-    length: Quantity
-    """Of all its welds."""
-
-    mass_per_length: Quantity
-    """Excess and all."""
-
-    deposited: Quantity
-    """Weld metal, excess and all."""
-
-    consumable: MassBand | None
-    """What to buy."""
-
-    arc_time: WorkingTimeBand | None
-    """While the arc burns."""
-
-    working_time: WorkingTimeBand | None
-    """On the clock."""
-
-    gas: VolumeBand | None
-    """Shielding gas while the arc burns."""
-
-    energy: EnergyBand | None
-    """From the mains."""
-
-    cost: WeldCost | None
-    """At the caller's prices; null without any."""
-
-    passes: PassCounts | None
-
-    rests_on: EstimateBasis
-
-    mark: str | None = None
-    """The entry's own mark."""
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class EstimateBasisDensity(Result):
-    """Of the weld metal."""
-
-    value: Quantity
-
-    source: str
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class EstimateBasis(Result):
-    """What an estimate rests on; null where nothing says it."""
-
-    density: EstimateBasisDensity
-    """Of the weld metal."""
-
-    efficiency: ShareFigure | None
-
-    deposition_rate: RateFigure | None
-
-    operator_factor: ShareFigure | None
-
-    gas_flow: FlowFigure | None
-
-    bead_area: AreaFigure | None
-
-    source_efficiency: ShareFigure | None
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class ShareFigure(Result):
-    """Figure, and who says so."""
-
-    least: float
-
-    most: float
-
-    source: str
-    """"given", or a publication."""
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class AreaFigure(Result):
-    """Figure, and who says so."""
-
-    least: Quantity
-
-    most: Quantity
-
-    source: str
-    """"given", or a publication."""
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class FlowFigure(Result):
-    """Figure, and who says so."""
-
-    least: Quantity
-
-    most: Quantity
-
-    source: str
-    """"given", or a publication."""
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class RateFigure(Result):
-    """Figure, and who says so."""
-
-    least: Quantity
-
-    most: Quantity
-
-    source: str
-    """"given", or a publication."""
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class PassCountsCounts(Result):
-    """One way to count."""
-
-    by: Literal["single-pass-limit", "pass-thickness", "layers", "bead-area", "handbook"]
-
-    least: int
-
-    most: int
-
-    source: str
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class PassCounts(Result):
-    """Passes, from least to most, and every way they were counted."""
-
-    least: int
-
-    most: int
-
-    counts: tuple[PassCountsCounts, ...]
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class GrindAllowanceAnswer(Calculation):
-    """What may be ground off, and what must stay."""
-
-    budget: ThroatBudget
-
-    allowance: Quantity
-    """Most that may come off along the throat line, from the face as welded."""
-
-    leave: Quantity | None
-
-    largest_radius: Quantity | None
-
-    remedies: tuple[Remedy, ...]
-
-    judged_on: Literal["nominal", "worst-case"]
-
-    creditable: Creditable
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class Creditable(Result):
-    """A budget that counts only what is measured or proven and what the code credits, with what follows from it."""
-
-    theoretical: Quantity
-
-    prepared_depth: Quantity
-
-    deduction: Quantity
-
-    penetration: Quantity
-
-    face: Quantity
-
-    cap: Quantity
-
-    as_welded: Quantity
-
-    removed: Quantity
-
-    remaining: Quantity
-
-    remaining_worst_case: Quantity
-
-    remaining_root_sum_square: Quantity
-
-    required: Quantity
-
-    margin: Quantity
-
-    verdict: Verdict
-
-    allowance: Quantity
-    """Most that may come off along the throat line, from the face as welded."""
-
-    leave: Quantity | None
-
-    largest_radius: Quantity | None
-
-    remedies: tuple[Remedy, ...]
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class Remedy(Result):
-    """What would keep the throat."""
-
-    do: Literal["bevel", "leave-face", "smaller-radius", "weld-second-side"]
-
-    remaining: Quantity
-
-    counts: tuple[str, ...]
-
-    depth: Quantity | None = None
-
-    face_height: Quantity | None = None
-
-    radius: Quantity | None = None
-
-    throat: Quantity | None = None
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class GrooveSizeStrength(Result):
-    """Design or allowable force per length of the joint, in the load's direction."""
-
-    weld: Quantity | None
-    """Null where the parts rule."""
-
-    base_metal: tuple[Quantity, ...]
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class GrooveSizeRefused(Result):
-    """Detail that does not fit."""
-
-    id: str | None
-
-    ref: str
-
-    why: str
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class GrooveSizeHolesLimits(Result):
-    """Null where none is ruled."""
-
-    least_width: Quantity | None
-
-    largest_width: Quantity | None
-
-    longest: Quantity | None
-
-    least_filling: Quantity | None
-
-    least_leg: Quantity | None
-
-    largest_leg: Quantity | None
-
-    least_pitch: Quantity | None
-
-    least_pitch_along: Quantity | None
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class GrooveSizeHoles(Result):
-    """Plugs, slots, or fillets all round holes or slots."""
-
-    width: Quantity
-
-    length: Quantity
-
-    filling: Quantity | None
-    """Null of a fillet."""
-
-    leg: Quantity | None
-    """Of a fillet."""
-
-    throat: Quantity | None
-    """Of a fillet."""
-
-    centre_line: Quantity | None
-    """Effective length of a fillet."""
-
-    area: Quantity
-    """Effective area of one."""
-
-    strength: Quantity
-    """Of one, in shear."""
-
-    needed: int
-
-    count: int
-
-    limits: GrooveSizeHolesLimits
-    """Null where none is ruled."""
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class GrooveSizeTee(Result):
-    """Whether a T-butt counts as full strength."""
-
-    throats_together: Quantity
-
-    thickness: Quantity
-
-    unwelded: Quantity
-
-    largest_unwelded: Quantity
-
-    full_strength: bool
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
 class GrooveSizeAnswer(Calculation):
     """Groove, flare, plug or slot weld to specify."""
 
@@ -1848,20 +610,44 @@ class GrooveSizeAnswer(Calculation):
     governs: Literal["load", "full-strength", "full-penetration", "minimum-throat", "base-metal", "preparation"]
 
     utilisation: float | None
+    """Greatest use made of weld or parts; null where no preparation does."""
 
-    strength: GrooveSizeStrength | None
+    strength: GrooveStrength | None
 
     preparation: GroovePreparation | None
 
     preparations: tuple[GroovePreparation, ...]
     """Those that fit the joint: enough ones first, least metal first."""
 
-    refused: tuple[GrooveSizeRefused, ...]
+    refused: tuple[RefusedPreparation, ...]
     """Details of the standard that do not fit the joint, and why."""
 
-    holes: GrooveSizeHoles | None
+    holes: WeldedHoles | None
 
-    tee: GrooveSizeTee | None
+    tee: TeeButtStrength | None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class GrooveThroat(Result):
+    """Size of a groove."""
+
+    throat: Quantity
+    """All sides together; of a minimum, of each side."""
+
+    depth: Quantity | None
+    """Depth cut from each side; null where none is cut to depth."""
+
+    source: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class GrooveStrength(Result):
+    """Design or allowable force per length of the joint, in the load's direction."""
+
+    weld: Quantity | None
+    """Null where the parts rule."""
+
+    base_metal: tuple[Quantity, ...]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
@@ -1912,20 +698,510 @@ class GroovePreparation(Result):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class GrooveThroat(Result):
-    """Size of a groove."""
+class DepositedMetal(Result):
+    """Deposited metal."""
 
-    throat: Quantity
-    """All sides together; of a minimum, of each side."""
+    mass_per_length: Quantity
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class RefusedPreparation(Result):
+    """Detail that does not fit."""
+
+    id: str | None
+
+    ref: str
+
+    why: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class WeldedHoles(Result):
+    """Plugs, slots, or fillets all round holes or slots."""
+
+    width: Quantity
+
+    length: Quantity
+
+    filling: Quantity | None
+    """Null of a fillet."""
+
+    leg: Quantity | None
+    """Of a fillet."""
+
+    throat: Quantity | None
+    """Of a fillet."""
+
+    centre_line: Quantity | None
+    """Effective length of a fillet."""
+
+    area: Quantity
+    """Effective area of one."""
+
+    strength: Quantity
+    """Of one, in shear."""
+
+    needed: int
+
+    count: int
+
+    limits: WeldedHoleLimits
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class WeldedHoleLimits(Result):
+    """Null where none is ruled."""
+
+    least_width: Quantity | None
+
+    largest_width: Quantity | None
+
+    longest: Quantity | None
+
+    least_filling: Quantity | None
+
+    least_leg: Quantity | None
+
+    largest_leg: Quantity | None
+
+    least_pitch: Quantity | None
+
+    least_pitch_along: Quantity | None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class TeeButtStrength(Result):
+    """Whether a T-butt counts as full strength."""
+
+    throats_together: Quantity
+
+    thickness: Quantity
+
+    unwelded: Quantity
+
+    largest_unwelded: Quantity
+
+    full_strength: bool
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class GrindAllowanceAnswer(Calculation):
+    """What may be ground off, and what must stay."""
+
+    budget: ThroatBudget
+
+    allowance: Quantity
+    """Most that may come off along the throat line, from the face as welded."""
+
+    leave: Quantity | None
+
+    largest_radius: Quantity | None
+
+    judged_on: Literal["nominal", "worst-case"]
+
+    remedies: tuple[Remedy, ...]
+
+    creditable: Creditable
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class ThroatBudget(Result):
+    """Contributions to the throat, adding up to as_welded, and what a finish leaves of it."""
+
+    theoretical: Quantity
+
+    prepared_depth: Quantity
+
+    deduction: Quantity
+
+    penetration: Quantity
+
+    face: Quantity
+
+    cap: Quantity
+
+    as_welded: Quantity
+
+    removed: Quantity
+
+    remaining: Quantity
+
+    remaining_worst_case: Quantity
+
+    remaining_root_sum_square: Quantity
+
+    required: Quantity
+
+    margin: Quantity
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class Remedy(Result):
+    """What would keep the throat."""
+
+    do: Literal["bevel", "leave-face", "smaller-radius", "weld-second-side"]
+
+    depth: Quantity | None = None
+
+    face_height: Quantity | None = None
+
+    radius: Quantity | None = None
+
+    throat: Quantity | None = None
+
+    remaining: Quantity
+
+    counts: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class Creditable(Result):
+    """A budget that counts only what is measured or proven and what the code credits, with what follows from it."""
+
+    verdict: Verdict
+
+    theoretical: Quantity
+
+    prepared_depth: Quantity
+
+    deduction: Quantity
+
+    penetration: Quantity
+
+    face: Quantity
+
+    cap: Quantity
+
+    as_welded: Quantity
+
+    removed: Quantity
+
+    remaining: Quantity
+
+    remaining_worst_case: Quantity
+
+    remaining_root_sum_square: Quantity
+
+    required: Quantity
+
+    margin: Quantity
+
+    allowance: Quantity
+    """Most that may come off along the throat line, from the face as welded."""
+
+    leave: Quantity | None
+
+    largest_radius: Quantity | None
+
+    remedies: tuple[Remedy, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class BevelDepthAnswer(Calculation):
+    """Preparation to cut."""
 
     depth: Quantity | None
-    """Depth cut from each side; null where none is cut to depth."""
+
+    setback: Quantity | None
+
+    land: Quantity | None
+
+    deduction: Quantity
+
+    budget: ThroatBudget | None
+
+    area: Quantity | None
+
+    filler: DepositedMetal | None
+
+    callout: PreparationCallout | None
+
+    alternatives: tuple[Alternative, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class PreparationCallout(Result):
+    """Preparation as drawing text."""
+
+    iso_2553: str
+
+    aws_a2_4: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class Alternative(Result):
+    """Another way to the same throat."""
+
+    do: str
+
+    size: Quantity
+
+    area: Quantity | None
+
+    filler: DepositedMetal | None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class WeldGroupAnswer(Calculation):
+    """Size and strength of a weld group."""
+
+    properties: GroupProperties
+
+    load_per_group: CentroidLoad
+
+    method: Literal["elastic", "instantaneous-centre"]
+
+    critical: GroupPoint | None
+
+    points: tuple[GroupPoint, ...]
+    """Ends of every line; elastic method only."""
+
+    centre: GroupPlace | None
+    """Instantaneous centre; null for the elastic method or a translation."""
+
+    required: FilletSize
+
+    minimum: FilletSize
+
+    specify: FilletSize | None
+
+    utilisation: float | None
+    """Of the size given, or else of the next step up; null where it may carry nothing."""
+
+    strength: GroupStrength
+
+    equivalent_force: Quantity
+    """Force per length at the critical point, or along a weld that is used as much."""
+
+    efficiency: float
+    """Share of the strength of the same length loaded along itself."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class GroupProperties(Result):
+    """One group as lines of unit throat: its length, centroid, and second moments about it."""
+
+    length: Quantity
+
+    centroid: GroupPlace
+    """From the origin of the group."""
+
+    i_x: Quantity
+
+    i_y: Quantity
+
+    i_xy: Quantity
+
+    j: Quantity
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class GroupPlace(Result):
+    """Place in the plane of a group, from its origin."""
+
+    x: Quantity
+
+    y: Quantity
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class CentroidLoad(Result):
+    """Load of one group, through its centroid."""
+
+    force: ForceAlongAxes
+    """Along each axis."""
+
+    moment: MomentAlongAxes
+    """About each axis."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class ForceAlongAxes(Result):
+    """Component along, or about, each axis."""
+
+    x: Quantity
+
+    y: Quantity
+
+    z: Quantity
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class MomentAlongAxes(Result):
+    """Component along, or about, each axis."""
+
+    x: Quantity
+
+    y: Quantity
+
+    z: Quantity
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class GroupPoint(Result):
+    """Point of a group and the force per length on its weld."""
+
+    x: Quantity
+
+    y: Quantity
+
+    force: ForcePerLengthAlongAxes
+    """Along each axis."""
+
+    resultant: Quantity
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class ForcePerLengthAlongAxes(Result):
+    """Component along, or about, each axis."""
+
+    x: Quantity
+
+    y: Quantity
+
+    z: Quantity
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class GroupStrength(Result):
+    """Strength of all groups at the size given, or else at the next step up, as its shortest run counts."""
+
+    factor: float
+    """Multiple of the load that is carried."""
+
+    force: Quantity
+    """Force carried along the load."""
+
+    moment: Quantity
+    """Moment about z carried with it."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class AsWeldedAnswer(Calculation):
+    """What a weld is worth as welded."""
+
+    throat: ThroatAsWelded
+
+    size: Quantity | None
+    """Leg of the largest equal-leg triangle inscribed; null of a butt."""
+
+    strength_left: float
+    """Worst-case throat over the required throat."""
+
+    overweld: Overweld | None
+    """Null of a butt."""
+
+    limits: tuple[QualityLimit, ...]
+
+    quality_kept: bool
+    """Whether every limit checked is kept."""
+
+    actions: tuple[WeldAction, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class ThroatAsWelded(Result):
+    """Throat of a weld as welded.
+
+    It is given as drawn through its legs or thickness; less what is missing, and with all penetration; with
+    what is measured or proven; with what is proven, which strength and the verdict rest on; that at the worst
+    of the tolerances; and the one required.
+    """
+
+    theoretical: Quantity
+
+    physical: Quantity
+
+    creditable: Quantity
+
+    effective: Quantity
+
+    worst_case: Quantity
+
+    required: Quantity
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class Overweld(Result):
+    """Metal against that of the flat equal-leg fillet required; negative where it is missing."""
+
+    metal_ratio: float
+
+    extra_area: Quantity
+
+    extra_mass: Quantity
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class QualityLimit(Result):
+    """One limit of the level or code, and how the weld stands against it."""
+
+    name: str
+
+    value: Quantity | None
+    """Worst by the gauge; null for what is there or not."""
+
+    allowed: Quantity | None
+    """Null where nothing is permitted, or without limit."""
+
+    extent: Quantity | None
+    """Length told; null where none was, or no length counts."""
+
+    extent_allowed: Quantity | None
+    """Length allowed; null where no length counts."""
+
+    verdict: Literal["within", "over", "under", "not-permitted"]
+
+    note: str
 
     source: str
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class HeatEnergy(Result):
+class WeldAction(Result):
+    """What to do with the weld."""
+
+    do: Literal[
+        "accept",
+        "close-gap",
+        "realign",
+        "gouge-and-reweld",
+        "add-root-pass",
+        "add-pass",
+        "fill-crater",
+        "dress-face",
+        "dress-root",
+        "dress-toe",
+        "repair-undercut",
+    ]
+
+    leg: Quantity | None = None
+    """Leg to weld up to, rounded up to the step."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class HeatAnswer(Calculation):
+    """Heat of a pass."""
+
+    energy: PassEnergy | None
+
+    cooling: PassCooling | None
+
+    limits: HeatLimits | None
+
+    carbon_equivalents: ParentEquivalents
+
+    preheat: PreheatAnswer
+
+    hardness: HardnessBesideWeld | None
+
+    fillet: FilletHeat | None
+
+    left_out: tuple[LeftOut, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class PassEnergy(Result):
     """Both conventions."""
 
     arc_energy: Quantity | None
@@ -1935,31 +1211,24 @@ class HeatEnergy(Result):
     """With k: EN 1011-1."""
 
     efficiency: float | None
+    """k."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class HeatCoolingTransitionThickness(Result):
-    """Thickness over which heat flows in three dimensions."""
-
-    least: Quantity
-
-    most: Quantity
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class HeatCooling(Result):
+class PassCooling(Result):
     """Cooling time t8/5."""
 
-    time: TimeBand
+    time: TimeSpanBand
 
     flow: Literal["two-dimensional", "three-dimensional", "between"] | None
 
-    transition_thickness: HeatCoolingTransitionThickness | None
+    transition_thickness: LengthBand | None
+    """Thickness over which heat flows in three dimensions."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class HeatLimitsHeatInput(Result):
-    """."""
+class TimeSpanBand(Result):
+    """From least to most; both are the same where nothing was assumed."""
 
     least: Quantity
 
@@ -1967,17 +1236,8 @@ class HeatLimitsHeatInput(Result):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class HeatLimitsArcEnergy(Result):
-    """."""
-
-    least: Quantity
-
-    most: Quantity
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class HeatLimitsTravelSpeed(Result):
-    """."""
+class LengthBand(Result):
+    """From least to most; both are the same where nothing was assumed."""
 
     least: Quantity
 
@@ -1988,16 +1248,34 @@ class HeatLimitsTravelSpeed(Result):
 class HeatLimits(Result):
     """What keeps the cooling time in the window."""
 
-    heat_input: HeatLimitsHeatInput
+    heat_input: EnergyPerLengthBand
 
-    arc_energy: HeatLimitsArcEnergy | None
+    arc_energy: EnergyPerLengthBand | None
 
-    travel_speed: HeatLimitsTravelSpeed | None
+    travel_speed: SpeedBand | None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class HeatCarbonEquivalents(Result):
-    """Of the parent."""
+class EnergyPerLengthBand(Result):
+    """From least to most; both are the same where nothing was assumed."""
+
+    least: Quantity
+
+    most: Quantity
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class SpeedBand(Result):
+    """From least to most; both are the same where nothing was assumed."""
+
+    least: Quantity
+
+    most: Quantity
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class ParentEquivalents(Result):
+    """Carbon equivalents of the parent."""
 
     ce: float | None
 
@@ -2007,131 +1285,22 @@ class HeatCarbonEquivalents(Result):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class HeatHardnessDueren(Result):
-    """Hardness HV10 by one model, at the slowest and the fastest cooling, and of pure structures."""
+class PreheatAnswer(Result):
+    """Preheat by each rule that the request gives enough for."""
 
-    least: float
+    method_a: MethodAPreheat | None
 
-    most: float
+    method_b: FormulaPreheat | None
+    """EN 1011-2 method B."""
 
-    martensite: float
+    sew_088: FormulaPreheat | None
+    """SEW 088, method B with two other constants."""
 
-    bainite: float
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class HeatHardnessYurioka(Result):
-    """Hardness HV10 by one model, at the slowest and the fastest cooling, and of pure structures."""
-
-    least: float
-
-    most: float
-
-    martensite: float
-
-    bainite: float
+    aws_d1_1: CategoryPreheat | None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class HeatHardnessBand(Result):
-    """Both models, with 50 HV on either side."""
-
-    least: float
-
-    most: float
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class HeatHardness(Result):
-    """Hardness HV10 beside the weld."""
-
-    dueren: HeatHardnessDueren
-    """Hardness HV10 by one model, at the slowest and the fastest cooling, and of pure structures."""
-
-    yurioka: HeatHardnessYurioka
-    """Hardness HV10 by one model, at the slowest and the fastest cooling, and of pure structures."""
-
-    band: HeatHardnessBand
-    """Both models, with 50 HV on either side."""
-
-    limit: float | None
-
-    standing: Literal["within", "over", "open"] | None
-
-    source: str | None
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class HeatAnswer(Calculation):
-    """Heat of a pass."""
-
-    energy: HeatEnergy | None
-
-    cooling: HeatCooling | None
-
-    limits: HeatLimits | None
-
-    carbon_equivalents: HeatCarbonEquivalents
-    """Of the parent."""
-
-    preheat: PreheatAnswer
-
-    hardness: HeatHardness | None
-
-    fillet: FilletHeat | None
-
-    left_out: tuple[LeftOut, ...]
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class FilletHeatBead(Result):
-    """What the deposition rate lays."""
-
-    area: Quantity
-
-    leg: Quantity
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class FilletHeatOversize(Result):
-    """The leg laid against the leg required."""
-
-    required_arc_energy: Quantity
-
-    heat_ratio: float
-    """Arc energy of the leg laid over that of the leg required."""
-
-    cooling_time_required: TimeBand | None
-
-    cooling_time_laid: TimeBand | None
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class FilletHeat(Result):
-    """Leg of a single-pass fillet against arc energy."""
-
-    usual_leg: Quantity | None
-    """Leg that this arc energy usually lays."""
-
-    bead: FilletHeatBead | None
-
-    usual_arc_energy: Quantity | None
-    """Arc energy that the leg usually takes."""
-
-    oversize: FilletHeatOversize | None
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class TimeBand(Result):
-    """Times between which the true one lies."""
-
-    least: Quantity
-
-    most: Quantity
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class PreheatMethodA(Result):
+class MethodAPreheat(Result):
     """EN 1011-2 method A, as far as it is no chart."""
 
     hydrogen_scale: Literal["A", "B", "C", "D", "E"]
@@ -2144,8 +1313,8 @@ class PreheatMethodA(Result):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class PreheatMethodB(Result):
-    """EN 1011-2 method B."""
+class FormulaPreheat(Result):
+    """Preheat by the formula of one rule."""
 
     temperature: Quantity
 
@@ -2156,10 +1325,16 @@ class PreheatMethodB(Result):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class PreheatSew088(Result):
-    """SEW 088, method B with two other constants."""
+class CategoryPreheat(Result):
+    """AWS D1.1, by category and thickest part."""
+
+    category: str
 
     temperature: Quantity
+
+    printed: PrintedPreheat
+
+    thickest_part: Quantity
 
     met: bool
     """Whether the plate is that warm when the pass begins."""
@@ -2168,7 +1343,7 @@ class PreheatSew088(Result):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class PreheatAwsD11Printed(Result):
+class PrintedPreheat(Result):
     """The row as printed in both units; they are not conversions."""
 
     fahrenheit: Quantity
@@ -2177,57 +1352,838 @@ class PreheatAwsD11Printed(Result):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class PreheatAwsD11(Result):
-    """AWS D1.1, by category and thickest part."""
+class HardnessBesideWeld(Result):
+    """Hardness HV10 beside the weld."""
 
-    temperature: Quantity
+    dueren: ModelHardness
 
-    met: bool
-    """Whether the plate is that warm when the pass begins."""
+    yurioka: ModelHardness
+
+    band: Band
+    """Both models, with 50 HV on either side."""
+
+    limit: float | None
+    """Of ISO 15614-1."""
+
+    standing: Literal["within", "over", "open"] | None
+
+    source: str | None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class ModelHardness(Result):
+    """Hardness HV10 by one model, at the slowest and the fastest cooling, and of pure structures."""
+
+    least: float
+
+    most: float
+
+    martensite: float
+
+    bainite: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class Band(Result):
+    """From least to most; both are the same where nothing was assumed."""
+
+    least: float
+
+    most: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class FilletHeat(Result):
+    """Leg of a single-pass fillet against arc energy."""
+
+    usual_leg: Quantity | None
+    """Leg that this arc energy usually lays."""
+
+    bead: DepositedBead | None
+
+    usual_arc_energy: Quantity | None
+    """Arc energy that the leg usually takes."""
+
+    oversize: OversizeHeat | None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class DepositedBead(Result):
+    """What the deposition rate lays."""
+
+    area: Quantity
+
+    leg: Quantity
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class OversizeHeat(Result):
+    """The leg laid against the leg required."""
+
+    required_arc_energy: Quantity
+
+    heat_ratio: float
+    """Arc energy of the leg laid over that of the leg required."""
+
+    cooling_time_required: TimeSpanBand | None
+
+    cooling_time_laid: TimeSpanBand | None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class LeftOut(Result):
+    """A field that is null, by its path, and what it needs."""
+
+    field: str
+
+    reason: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class CrackRiskAnswer(Calculation):
+    """Risk of cracks in a pass; the verdict is the worst grade."""
+
+    shape: BeadShape | None
+
+    index: SusceptibilityIndex | None
+
+    least_sizes: tuple[LeastFillet, ...]
+
+    factors: tuple[CrackFactor, ...]
+
+    left_out: tuple[LeftOut, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class BeadShape(Result):
+    """Shape of the bead."""
+
+    width: Quantity
+
+    depth: Quantity
+
+    width_to_depth: float
+
+    least_width_to_depth: float
+    """Under it the risk is high."""
+
+    target_width_to_depth: float
+    """Width over depth that a bead of this joint is aimed at, at most."""
+
+    pass_ratio: float | None
+    """Depth or width, whichever is more, over the width of the face; AWS D1.1 allows 1."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class SusceptibilityIndex(Result):
+    """Units of crack susceptibility of the weld metal."""
+
+    ucs: float
+
+    carbon_counted: float
+    """A smaller share than 0.08 % is raised to it."""
+
+    critical: float
+    """From here on a bead of this joint and shape is likely to crack."""
+
+    high_resistance_below: float
+
+    low_resistance_above: float
+
+    sulphur_and_phosphorus: float
+    """Together, weight %."""
+
+    most_sulphur_and_phosphorus: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class LeastFillet(Result):
+    """Least fillet by one rule that guards against quick chill."""
+
+    rule: str
+
+    leg: Quantity
+
+    throat: Quantity
+
+    enough: bool | None
 
     source: str
 
-    category: str
 
-    printed: PreheatAwsD11Printed
-    """The row as printed in both units; they are not conversions."""
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class CrackFactor(Result):
+    """One reason to expect a crack, or none."""
 
-    thickest_part: Quantity
+    name: Literal["shape", "pass-shape", "composition", "sulphur-and-phosphorus", "face", "size", "crater"]
+
+    grade: Literal["low", "raised", "high"]
+
+    reason: str
+
+    change: str | None
+    """What to change; null when nothing need be."""
+
+    source: str
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class PreheatAnswer(Result):
-    """Preheat by each rule that the request gives enough for."""
+class FillerQuantityAnswer(Calculation):
+    """Weld metal, consumable, passes, hours, gas, energy and cost."""
 
-    method_a: PreheatMethodA | None
+    welds: tuple[WeldEstimate, ...]
 
-    method_b: PreheatMethodB | None
+    totals: EstimateTotals
 
-    sew_088: PreheatSew088 | None
-
-    aws_d1_1: PreheatAwsD11 | None
+    groups: tuple[EstimateGroup, ...]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class JointPlanRefused(Result):
-    """A way that does not keep the rules."""
+class WeldEstimate(Result):
+    """Estimate of one entry, in the order of the request."""
 
-    way: Literal[
-        "fillet-one-side",
-        "fillet-both-sides",
-        "fillet-intermittent",
-        "partial-groove",
-        "partial-groove-and-fillet",
-        "full-penetration",
-        "square-edge",
-        "face-left",
-        "bevelled-edge",
-        "half-open-corner",
-        "open-corner",
-        "fillet-inside",
-    ]
+    mark: str | None = None
+    """The entry's own mark."""
 
-    why: tuple[str, ...]
+    kind: str
+    """Kind of its shape."""
+
+    filler: str | None
+
+    process: str | None
+    """AWS letters."""
+
+    area: Quantity
+    """Section as described, before its excess."""
+
+    parts: tuple[SectionPart, ...]
+    """They add up to the area; that of a hollow face is negative."""
+
+    length: Quantity
+    """Of all its welds."""
+
+    mass_per_length: Quantity
+    """Excess and all."""
+
+    deposited: Quantity
+    """Weld metal, excess and all."""
+
+    consumable: MassBand | None
+    """What to buy."""
+
+    arc_time: WorkingTimeBand | None
+    """While the arc burns."""
+
+    working_time: WorkingTimeBand | None
+    """On the clock."""
+
+    gas: VolumeBand | None
+    """Shielding gas while the arc burns."""
+
+    energy: EnergyBand | None
+    """From the mains."""
+
+    passes: PassCounts | None
+
+    cost: WeldCost | None
+    """At the caller's prices; null without any."""
+
+    rests_on: EstimateBasis
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class SectionPart(Result):
+    """Part of the section."""
+
+    part: str
+
+    area: Quantity
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class MassBand(Result):
+    """From least to most; both are the same where nothing was assumed."""
+
+    least: Quantity
+
+    most: Quantity
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class WorkingTimeBand(Result):
+    """From least to most; both are the same where nothing was assumed."""
+
+    least: Quantity
+
+    most: Quantity
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class VolumeBand(Result):
+    """From least to most; both are the same where nothing was assumed."""
+
+    least: Quantity
+
+    most: Quantity
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class EnergyBand(Result):
+    """From least to most; both are the same where nothing was assumed."""
+
+    least: Quantity
+
+    most: Quantity
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class PassCounts(Result):
+    """Passes, from least to most, and every way they were counted."""
+
+    least: int
+
+    most: int
+
+    counts: tuple[PassCount, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class PassCount(Result):
+    """One way to count."""
+
+    by: Literal["single-pass-limit", "pass-thickness", "layers", "bead-area", "handbook"]
+
+    least: int
+
+    most: int
+
+    source: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class WeldCost(Result):
+    """Cost by its parts; a part without a price is null and not in the total."""
+
+    currency: str
+
+    labour: Band | None
+
+    consumable: Band | None
+
+    gas: Band | None
+
+    power: Band | None
+
+    total: Band | None
+    """Null where a part that has a price cannot be told."""
+
+    counts: tuple[str, ...]
+    """Parts that have a price."""
+
+    missing: tuple[str, ...]
+    """Those of them that cannot be told."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class EstimateBasis(Result):
+    """What an estimate rests on; null where nothing says it."""
+
+    density: WeldMetalDensity
+
+    efficiency: Figure | None
+
+    deposition_rate: DepositionRateFigure | None
+
+    operator_factor: Figure | None
+
+    gas_flow: GasFlowFigure | None
+
+    bead_area: AreaFigure | None
+
+    source_efficiency: Figure | None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class WeldMetalDensity(Result):
+    """Of the weld metal."""
+
+    value: Quantity
+
+    source: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class Figure(Result):
+    """Figure, and who says so."""
+
+    least: float
+
+    most: float
+
+    source: str
+    """"given", or a publication."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class DepositionRateFigure(Result):
+    """Figure, and who says so."""
+
+    least: Quantity
+
+    most: Quantity
+
+    source: str
+    """"given", or a publication."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class GasFlowFigure(Result):
+    """Figure, and who says so."""
+
+    least: Quantity
+
+    most: Quantity
+
+    source: str
+    """"given", or a publication."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class AreaFigure(Result):
+    """Figure, and who says so."""
+
+    least: Quantity
+
+    most: Quantity
+
+    source: str
+    """"given", or a publication."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class EstimateTotals(Result):
+    """Sums; null where one of the summands is not known."""
+
+    count: int
+
+    length: Quantity
+
+    deposited: Quantity
+    """Weld metal, excess and all."""
+
+    consumable: MassBand | None
+    """What to buy."""
+
+    arc_time: WorkingTimeBand | None
+    """While the arc burns."""
+
+    working_time: WorkingTimeBand | None
+    """On the clock."""
+
+    gas: VolumeBand | None
+    """Shielding gas while the arc burns."""
+
+    energy: EnergyBand | None
+    """From the mains."""
+
+    cost: WeldCost | None
+    """At the caller's prices; null without any."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class EstimateGroup(Result):
+    """Sums of one filler with one process."""
+
+    filler: str | None
+
+    process: str | None
+
+    count: int
+
+    length: Quantity
+
+    deposited: Quantity
+    """Weld metal, excess and all."""
+
+    consumable: MassBand | None
+    """What to buy."""
+
+    arc_time: WorkingTimeBand | None
+    """While the arc burns."""
+
+    working_time: WorkingTimeBand | None
+    """On the clock."""
+
+    gas: VolumeBand | None
+    """Shielding gas while the arc burns."""
+
+    energy: EnergyBand | None
+    """From the mains."""
+
+    cost: WeldCost | None
+    """At the caller's prices; null without any."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class DistortionAnswer(Calculation):
+    """How a joint shrinks and turns."""
+
+    transverse: LengthDistortionBand
+    """Shrinkage across the weld."""
+
+    longitudinal: LengthDistortionBand
+    """Shortening along the weld."""
+
+    angular: AngleDistortionBand
+    """Turn of the joint left free; of a flange, of each of its halves."""
+
+    edge_lift: LengthDistortionBand
+    """Lift of each edge of a flange."""
+
+    bowing: LengthDistortionBand
+    """Bow of the member at the middle of its length."""
+
+    restrained_angular: AngleDistortionBand | None
+    """Turn of the joint as it is held."""
+
+    weld: ShrinkingWeld
+
+    iso_13920: tuple[ToleranceCheck, ...]
+
+    alternatives: tuple[DistortionAlternative, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class LengthDistortionBand(Result):
+    """One quantity by several methods."""
+
+    low: Quantity | None
+
+    high: Quantity | None
+    """Null, as low is, where no method covers the joint."""
+
+    methods: tuple[LengthDistortionEstimate, ...]
+
+    left_out: tuple[MethodLeftOut, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class LengthDistortionEstimate(Result):
+    """What one method gives."""
+
+    method: str
+
+    value: Quantity
+
+    source: str
+
+    sureness: str
+    """How it came to us."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class MethodLeftOut(Result):
+    """Method that does not cover the joint."""
+
+    method: str
+
+    reason: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class AngleDistortionBand(Result):
+    """One quantity by several methods."""
+
+    low: Quantity | None
+
+    high: Quantity | None
+    """Null, as low is, where no method covers the joint."""
+
+    methods: tuple[AngleDistortionEstimate, ...]
+
+    left_out: tuple[MethodLeftOut, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class AngleDistortionEstimate(Result):
+    """What one method gives."""
+
+    method: str
+
+    value: Quantity
+
+    source: str
+
+    sureness: str
+    """How it came to us."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class ShrinkingWeld(Result):
+    """The weld metal."""
+
+    area: Quantity
+    """Of one weld."""
+
+    welds: int
+
+    welded_share: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class ToleranceCheck(Result):
+    """One estimate against every class of its table, on the upper end of its band."""
+
+    quantity: str
+
+    nominal: Quantity
+
+    value: Quantity
+
+    classes: tuple[ToleranceClass, ...]
+
+    keeps: str | None
+    """Tightest class kept; null when none is."""
+
+    asked: str | None
+
+    verdict: Literal["within", "out"] | None
+
+    table: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class ToleranceClass(Result):
+    """Plus or minus of one class."""
+
+    class_: str
+
+    tolerance: Quantity
+
+    rise: float | None = None
+    """Tangent of the angle."""
+
+    printed_rise: float | None = None
+    """Rise as the table prints it, rounded; both must be kept."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class DistortionAlternative(Result):
+    """Another way to weld the joint."""
+
+    do: Literal["over", "double-sided", "intermittent", "bevelled"]
+
+    leg: Quantity | None = None
+
+    root_opening: Quantity | None = None
+
+    depth: Quantity | None = None
+    """Depth of the preparation on each side."""
+
+    steps: int | None = None
+
+    metal_ratio: float
+    """Metal over that of the joint asked about."""
+
+    strength_ratio: float
+    """Throat, times the share welded, over that of the joint asked about."""
+
+    transverse: LengthDistortionSpan | None
+
+    longitudinal: LengthDistortionSpan | None
+
+    angular: AngleDistortionSpan | None
+
+    edge_lift: LengthDistortionSpan | None
+
+    bowing: LengthDistortionSpan | None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class LengthDistortionSpan(Result):
+    """Least and greatest of the methods."""
+
+    low: Quantity
+
+    high: Quantity
+
+    ratio: SpanRatio | None
+    """Over that of the joint asked about; null where no method covers both."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class SpanRatio(Result):
+    """By the methods that cover both."""
+
+    low: float
+
+    high: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class AngleDistortionSpan(Result):
+    """Least and greatest of the methods."""
+
+    low: Quantity
+
+    high: Quantity
+
+    ratio: SpanRatio | None
+    """Over that of the joint asked about; null where no method covers both."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class BreakTestAnswer(Calculation):
+    """What opens a coupon from its root, counting all the throat there is."""
+
+    throat: OpenedThroat
+
+    moment: MomentStages
+    """Moment on the coupon: the root yields, the throat folds (both at its least), breaks, and breaks at the most."""
+
+    force: HandForceStages
+    """Force on the lever for each of them."""
+
+    governs: Literal["weld", "plate"]
+
+    creditable: OpenedAccount
+    """Counting measured and proven penetration."""
+
+    strength: OpenedAccount
+    """Counting proven penetration alone, and no face height."""
+
+    plate: FoldedPlate
+
+    length: Quantity
+    """Length left between side notches."""
+
+    fold: str
+    """Which way to fold it."""
+
+    checks: tuple[CouponCheck, ...]
+
+    standard_coupon: StandardCoupon | None
+
+    acceptance: CouponAcceptance | None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class OpenedThroat(Result):
+    """Throat under the finish and the notch, as given and by its tolerances."""
+
+    least: Quantity
+
+    nominal: Quantity
+
+    most: Quantity
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class MomentStages(Result):
+    """What it takes at each stage of opening a root."""
+
+    first_yield: Quantity
+
+    hinge: Quantity
+
+    breaking: Quantity
+
+    breaking_at_most: Quantity
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class HandForceStages(Result):
+    """What it takes at each stage of opening a root."""
+
+    first_yield: Quantity
+
+    hinge: Quantity
+
+    breaking: Quantity
+
+    breaking_at_most: Quantity
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class OpenedAccount(Result):
+    """What one account of the throat takes to open."""
+
+    verdict: Verdict
+
+    throat: OpenedThroat
+
+    moment: MomentStages
+    """Moment on the coupon: the root yields, the throat folds (both at its least), breaks, and breaks at the most."""
+
+    force: HandForceStages
+    """Force on the lever for each of them."""
+
+    governs: Literal["weld", "plate"]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class FoldedPlate(Result):
+    """The thinner plate: what folds it, and the throat that breaks just as it does."""
+
+    moment: Quantity
+
+    force: Quantity
+
+    balance: ThroatInBalance
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class ThroatInBalance(Result):
+    """Of an equal-leg fillet also its leg."""
+
+    throat: Quantity
+
+    leg: Quantity | None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class CouponCheck(Result):
+    """One dimension against its limit."""
+
+    name: str
+
+    value: Quantity
+
+    least: Quantity | None = None
+
+    most: Quantity | None = None
+
+    verdict: Literal["within", "out"]
+
+    source: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class StandardCoupon(Result):
+    """Coupon that the rules know."""
+
+    plate: Quantity
+
+    leg: Quantity
+
+    least_width: Quantity
+
+    welded_length: Quantity
+
+    specimen: Quantity
+
+    source: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class CouponAcceptance(Result):
+    """What the outcome is worth."""
+
+    verdict: Verdict
+
+    limits: tuple[CouponCheck, ...]
+
+    source: str
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
@@ -2261,7 +2217,7 @@ class JointPlanAnswer(Calculation):
     ways: tuple[PlannedWay, ...]
     """Best first."""
 
-    refused: tuple[JointPlanRefused, ...]
+    refused: tuple[RefusedWay, ...]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
@@ -2316,6 +2272,7 @@ class PlannedWay(Result):
     budget: ThroatBudget | None
 
     chance_short: float | None
+    """Share of such seams whose throat is short, at the tolerances given."""
 
     hold: PlanHold
 
@@ -2327,6 +2284,38 @@ class PlannedWay(Result):
 
     parts: PlanParts | None
     """Null where the request did not ask for it."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class PlanCosts(Result):
+    """What a way takes; null where it cannot be told."""
+
+    filler: Quantity | None
+    """Weld metal."""
+
+    time: Quantity | None
+    """On the clock, at most."""
+
+    heat: Quantity | None
+    """Arc energy put into the joint."""
+
+    distortion: Quantity | None
+    """Angular change, at most."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class PlanHold(Result):
+    """What each weld is held to; null where the way or the quality set has none."""
+
+    least_leg: Quantity | None
+
+    least_throat: Quantity | None
+
+    most_convexity: Quantity | None
+
+    most_reinforcement: Quantity | None
+
+    leave_face_height: Quantity | None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
@@ -2351,180 +2340,25 @@ class PlanParts(Result):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class PlanHold(Result):
-    """What each weld is held to; null where the way or the quality set has none."""
-
-    least_leg: Quantity | None
-
-    least_throat: Quantity | None
-
-    most_convexity: Quantity | None
-
-    most_reinforcement: Quantity | None
-
-    leave_face_height: Quantity | None
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class PlanCosts(Result):
-    """What a way takes; null where it cannot be told."""
-
-    filler: Quantity | None
-    """Weld metal."""
-
-    time: Quantity | None
-    """On the clock, at most."""
-
-    heat: Quantity | None
-    """Arc energy put into the joint."""
-
-    distortion: Quantity | None
-    """Angular change, at most."""
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class WeldGroupPropertiesCentroid(Result):
-    """From the origin of the group."""
-
-    x: Quantity
-
-    y: Quantity
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class WeldGroupProperties(Result):
-    """One group as lines of unit throat: its length, centroid, and second moments about it."""
-
-    length: Quantity
-
-    centroid: WeldGroupPropertiesCentroid
-    """From the origin of the group."""
-
-    i_x: Quantity
-
-    i_y: Quantity
-
-    i_xy: Quantity
-
-    j: Quantity
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class WeldGroupLoadPerGroupForce(Result):
-    """Along each axis."""
-
-    x: Quantity
-
-    y: Quantity
-
-    z: Quantity
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class WeldGroupLoadPerGroupMoment(Result):
-    """About each axis."""
-
-    x: Quantity
-
-    y: Quantity
-
-    z: Quantity
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class WeldGroupLoadPerGroup(Result):
-    """Load of one group, through its centroid."""
-
-    force: WeldGroupLoadPerGroupForce
-    """Along each axis."""
-
-    moment: WeldGroupLoadPerGroupMoment
-    """About each axis."""
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class WeldGroupCentre(Result):
-    """Instantaneous centre; null for the elastic method or a translation."""
-
-    x: Quantity
-
-    y: Quantity
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class WeldGroupStrength(Result):
-    """Strength of all groups at the size given, or else at the next step up, as its shortest run counts."""
-
-    factor: float
-    """Multiple of the load that is carried."""
-
-    force: Quantity
-    """Force carried along the load."""
-
-    moment: Quantity
-    """Moment about z carried with it."""
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class WeldGroupAnswer(Calculation):
-    """Size and strength of a weld group."""
-
-    properties: WeldGroupProperties
-    """One group as lines of unit throat: its length, centroid, and second moments about it."""
-
-    load_per_group: WeldGroupLoadPerGroup
-    """Load of one group, through its centroid."""
-
-    method: Literal["elastic", "instantaneous-centre"]
-
-    critical: GroupPoint | None
-
-    points: tuple[GroupPoint, ...]
-    """Ends of every line; elastic method only."""
-
-    centre: WeldGroupCentre | None
-
-    required: FilletSize
-
-    minimum: FilletSize
-
-    specify: FilletSize | None
-
-    utilisation: float | None
-
-    strength: WeldGroupStrength
-    """Strength of all groups at the size given, or else at the next step up, as its shortest run counts."""
-
-    equivalent_force: Quantity
-    """Force per length at the critical point, or along a weld that is used as much."""
-
-    efficiency: float
-    """Share of the strength of the same length loaded along itself."""
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class GroupPointForce(Result):
-    """Along each axis."""
-
-    x: Quantity
-
-    y: Quantity
-
-    z: Quantity
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class GroupPoint(Result):
-    """Point of a group and the force per length on its weld."""
-
-    x: Quantity
-
-    y: Quantity
-
-    force: GroupPointForce
-    """Along each axis."""
-
-    resultant: Quantity
+class RefusedWay(Result):
+    """A way that does not keep the rules."""
+
+    way: Literal[
+        "fillet-one-side",
+        "fillet-both-sides",
+        "fillet-intermittent",
+        "partial-groove",
+        "partial-groove-and-fillet",
+        "full-penetration",
+        "square-edge",
+        "face-left",
+        "bevelled-edge",
+        "half-open-corner",
+        "open-corner",
+        "fillet-inside",
+    ]
+
+    why: tuple[str, ...]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)

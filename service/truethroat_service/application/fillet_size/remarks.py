@@ -5,7 +5,6 @@ from dataclasses import dataclass
 from ...engine.formula import Source
 from ...engine.rounding import SAME, at_most
 from ...engine.rule_set import RuleSet
-from ...standards.aisc_360_22 import j2_2_intermittent
 from ...standards.aisc_360_22.j2_2_fillet_limits import TABLE_J2_4
 from ...standards.aws_d1_1_2020 import s4_4_skewed_fillets
 from ...standards.en_1993_1_8_2005 import s4_11_long_joints, s4_12_single_sided

@@ -11,7 +11,7 @@ from ...standards.aws_d1_1_2020.s5_preheat import CATEGORIES
 from ..core.answers import Common
 from ..core.quantities import ANGLE, GAS_FLOW, HYDROGEN, SPEED, TEMPERATURE
 from ..core.shape import Numbered, OneOf, Stated, ToldBy, Within
-from ..filler_quantity.request import AnyPrices, DEPOSITION_FORMS, Deposition
+from ..filler_quantity.request import DEPOSITION_FORMS, AnyPrices, Deposition
 from ..heat.request import AnyArc, CoolingWindow
 from ..heat.steel import Composition
 from ..joints.given import ANY_FORCE, LONG, OVER_NOTHING, PLATE_ANGLE, UP_TO_50, Position, Process
@@ -74,9 +74,7 @@ class PlanIntermittent:
         Exposure,
         "Painted or where nothing corrodes; unpainted weathering steel in the open air; or corrosive.",
     ] = "protected"
-    widths: Annotated[
-        tuple[_Width, _Width] | None, "Widths of parts 1 and 2, where the rules go by them."
-    ] = None
+    widths: Annotated[tuple[_Width, _Width] | None, "Widths of parts 1 and 2, where the rules go by them."] = None
 
 
 _WEIGHT = Numbered(0.0, 1000.0)
@@ -123,16 +121,12 @@ class JointPlanRequest:
     finish: Annotated[AnyFinish, Stated({"to": "as-welded"})] = Finish()
     filler: AnyFiller | None = None
     parameters: Parameters = ()
-    intermittent: Annotated[
-        PlanIntermittent | None, "For an intermittent weld, which is left out without it."
-    ] = None
+    intermittent: Annotated[PlanIntermittent | None, "For an intermittent weld, which is left out without it."] = None
     penetration: GivenPenetration = Penetration(0.0, "assumed")
-    tolerances: Annotated[
-        PlanTolerances, "Tolerances of the shop, for the throat budget."
-    ] = PlanTolerances()
-    spread: Annotated[
-        Spread | None, "How lengths lie within their tolerances, for the chance of a short throat."
-    ] = None
+    tolerances: Annotated[PlanTolerances, "Tolerances of the shop, for the throat budget."] = PlanTolerances()
+    spread: Annotated[Spread | None, "How lengths lie within their tolerances, for the chance of a short throat."] = (
+        None
+    )
     quality: Annotated[
         Quality | None,
         "Level or code of the hold values: AWS D1.1:2020 with AISC rules, ISO 5817 level C with Eurocodes, by default.",
@@ -160,12 +154,10 @@ class JointPlanRequest:
         "Deposition rate, or the wire and its feed; usual rates of the process by default.",
     ] = None
     efficiency: Annotated[float | None, Numbered(0.05, 1.0), "Share of the consumable that is deposited."] = None
-    operator_factor: Annotated[
-        float | None, Numbered(0.01, 1.0), "Share of the clock during which the arc burns."
-    ] = None
-    gas_flow: Annotated[
-        float | None, Within(GAS_FLOW, 1e4, most=2e6), "Shielding gas while the arc burns."
-    ] = None
+    operator_factor: Annotated[float | None, Numbered(0.01, 1.0), "Share of the clock during which the arc burns."] = (
+        None
+    )
+    gas_flow: Annotated[float | None, Within(GAS_FLOW, 1e4, most=2e6), "Shielding gas while the arc burns."] = None
     bevelling_speed: Annotated[
         float | None,
         Within(SPEED, most=1000.0, above=True),

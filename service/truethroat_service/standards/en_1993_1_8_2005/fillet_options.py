@@ -9,12 +9,12 @@ from ...engine.numeric import Real, where
 from ...engine.rounding import SAME
 from ...engine.rule_set import (
     Exposure,
-    Note,
     FilletOptions,
     Flange,
     FlangeWidths,
     GapLimit,
     Intermittent,
+    Note,
     PartMetal,
     WeldLoad,
     WeldMetal,

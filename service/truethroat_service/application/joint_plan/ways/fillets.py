@@ -11,8 +11,8 @@ from ....engine.rounding import SAME
 from ....engine.rule_set import Intermittent
 from ....engine.units import INCH
 from ....standards.aws_d1_1_2020 import s7_21_fit_up
-from ...distortion import request as distortion
 from ...core.units import Units
+from ...distortion import request as distortion
 from ...fillet_size import fillet_size
 from ...fillet_size.answer import IntermittentFillet, SpecifiedFilletSize
 from ...fillet_size.request import FilletSizeRequest, Joint, SharedForce
@@ -62,7 +62,8 @@ def _fillet(
             intermittent=intermittent,
             edge_of=edge,
             end_loaded=kind == "lap" and load is not None and load.angle < pi / 2 - SAME,
-            root_bending=_opens_from_root(request, sides) and rule_set(request.rule_set).options.root_bending is not None,
+            root_bending=_opens_from_root(request, sides)
+            and rule_set(request.rule_set).options.root_bending is not None,
             leg_tolerance=request.tolerances.legs,
             penetration=request.penetration if request.penetration.depth else None,
             common=common(request),

@@ -6,9 +6,9 @@ from typing import Any
 
 from ....engine.rounding import SAME, up
 from ....engine.units import INCH
-from ...distortion import request as distortion
 from ...core.codes import Verdict
 from ...core.units import Units
+from ...distortion import request as distortion
 from ...groove_size import groove_size
 from ...groove_size.answer import GroovePreparation
 from ...groove_size.request import FullWeld, GrooveForce, GrooveJoint, GrooveSizeRequest, PartialWeld

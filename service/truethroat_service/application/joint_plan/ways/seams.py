@@ -96,9 +96,7 @@ def _fused(proven: Penetration, seam: Seam) -> Penetration:
     return Penetration(seam.overlap, "proven", seam.overlap - least)
 
 
-def _seam_made(
-    request: JointPlanRequest, kept: _Kept, size: str, shape: weld_sections.Shape, width: float
-) -> Made:
+def _seam_made(request: JointPlanRequest, kept: _Kept, size: str, shape: weld_sections.Shape, width: float) -> Made:
     """Way that rests on a finished seam."""
     asked, section_ = kept.asked, kept.section
     joint = None
