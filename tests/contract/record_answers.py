@@ -1,9 +1,9 @@
 """Record what the service answers, or compare it with a record, byte for byte.
 
 For a change of structure that must change no answer: ``python tests/contract/record_answers.py RECORD`` before it, and
-the same with ``--compare`` after it, which prints what differs and fails when anything does. Every published example and
-every sound request of the tests is asked in both systems of units, with its working and without, and once more with each
-of its fields broken.
+the same with ``--compare`` after it, which prints what differs and fails when anything does. Every published example
+and every sound request of the tests is asked in both systems of units, with its working and without, and once more with
+each of its fields broken.
 """
 
 from __future__ import annotations

@@ -18,8 +18,8 @@ import sys
 
 class Refuse(importlib.abc.MetaPathFinder):
     def find_spec(self, name, path=None, target=None):
-        if name.partition(".")[0] in {"flask", "flask_smorest", "marshmallow", "numpy", "orjson", "pint", "webargs",
-                                      "werkzeug", "apispec", "gunicorn", "truethroat_service"}:
+        if name.partition(".")[0] in {"flask", "marshmallow", "numpy", "orjson", "pint", "werkzeug", "gunicorn",
+                                      "truethroat_service"}:
             raise ModuleNotFoundError(f"No module named {name!r}: refused")
 
 sys.meta_path.insert(0, Refuse())

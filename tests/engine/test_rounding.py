@@ -106,7 +106,6 @@ def test_comparing_columns() -> None:
     assert at_most(column, column[::-1]).tolist() == [True, True, True, False]
 
 
-@steady
 @given(st.floats(0.0, 1e12), st.floats(0.0, 1e12))
 @example(3.0, 3.0 * (1 + 1e-9))
 @example(0.0, 0.0)

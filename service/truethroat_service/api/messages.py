@@ -1,4 +1,4 @@
-"""Error messages that carry a code beside their text, through marshmallow and webargs to the problem document."""
+"""Error messages that carry a code beside their text, through marshmallow to the problem document."""
 
 from collections.abc import Iterator, Mapping
 from typing import Any

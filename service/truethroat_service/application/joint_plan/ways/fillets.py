@@ -101,7 +101,7 @@ def _opens_from_root(request: JointPlanRequest, sides: int) -> bool:
     """Whether the load opens a tee welded on one side from its root; refuses what no rule here has a model for."""
     if sides == 2 or request.joint.kind != "tee" or not opens_one_side(request):
         return False
-    if rule_set(request.rule_set).options.root_bending is not None and request.load is not None:
+    if _models_root_bending(request) and request.load is not None:
         if abs(request.joint.angle - pi / 2) > SAME:
             raise Unworkable(f"bends its root open, and the model of that is for a square tee ({ROOT_BENDING})")
         return True
@@ -109,6 +109,11 @@ def _opens_from_root(request: JointPlanRequest, sides: int) -> bool:
         "opens from its root unless the joint is held from turning: hold it and say held_from_turning, or weld both"
         " sides"
     )
+
+
+def _models_root_bending(request: JointPlanRequest) -> bool:
+    """Whether the rules have a model of a tee that its load opens from the root."""
+    return rule_set(request.rule_set).options.root_bending is not None
 
 
 def _laid_share(run: IntermittentFillet, length: float) -> float:
