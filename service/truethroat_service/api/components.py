@@ -20,7 +20,7 @@ from ..application.core.shape import (
     taken_apart,
 )
 from ..application.core.wire import wire_name
-from .derive import Schema
+from .derive import KindsSchema, Schema
 from .fields import dimension_schema
 
 Json = dict[str, Any]
@@ -36,7 +36,7 @@ class Components:
         self.schemas: dict[str, Json] = {}
         self._what: dict[str, object] = {}
 
-    def request(self, target: Schema | Dimension) -> str:
+    def request(self, target: Schema | KindsSchema | Dimension) -> str:
         """Reference to an object or a quantity of a request."""
         if isinstance(target, Dimension):
             return self._named(camel(target.name), target, lambda: dimension_schema(target))

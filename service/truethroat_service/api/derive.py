@@ -104,22 +104,33 @@ class Schema(MarshmallowSchema):
         }
 
 
-class KindsSchema(Schema):
+class KindsSchema:
     """Body whose schema goes by its ``kind``; a body that names none is of the first."""
 
     def __init__(self, name: str, kinds: Mapping[str, Schema]) -> None:
         """Keep the schema of each kind."""
-        MarshmallowSchema.__init__(self)
         self.name, self.kinds = name, kinds
 
-    def load(self, data: Any, **kwargs: Any) -> Any:
+    def load(self, data: Any) -> Any:
         """Load by the schema of its kind."""
+        return self._of(data).load(data)
+
+    def quick(self, data: Any) -> Any:
+        """Load what is sound by the schema of its kind."""
+        return self._of(data).quick(data)
+
+    def thorough(self, data: Any) -> Any:
+        """Load by marshmallow, by the schema of its kind."""
+        return self._of(data).thorough(data)
+
+    def _of(self, data: Any) -> Schema:
+        """Schema of a body's kind."""
         if not isinstance(data, dict):
             raise ValidationError({"_schema": [NOT_AN_OBJECT]})
         kind = data.get("kind", next(iter(self.kinds)))
         if not isinstance(kind, str) or kind not in self.kinds:
             raise ValidationError({"kind": [fields.unknown_choice(tuple(self.kinds))]})
-        return self.kinds[kind].load(data, **kwargs)
+        return self.kinds[kind]
 
     def document(self, refer: Any) -> dict[str, Any]:
         """One of the schemas; no discriminator, for the field may be left out."""
@@ -132,7 +143,7 @@ def schema_of(kind: type | Form) -> Schema:
     return Schema(kind)
 
 
-def request_schema(name: str, hint: Any) -> Schema:
+def request_schema(name: str, hint: Any) -> Schema | KindsSchema:
     """Schema of a request, called ``name``: of a dataclass, or of a union of them that goes by their ``kind``."""
     if dc.is_dataclass(hint):
         return schema_of(hint)  # type: ignore[arg-type]
