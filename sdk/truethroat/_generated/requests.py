@@ -56,6 +56,7 @@ __all__ = [
     "ExtentOfImperfections",
     "FillByArea",
     "Filler",
+    "FillerMetalId",
     "FillerQuantityRequest",
     "FilletAsWelded",
     "FilletInHole",
@@ -98,6 +99,7 @@ __all__ = [
     "Length",
     "LinesGroup",
     "MassPerLength",
+    "MaterialId",
     "MaterialPart",
     "MeasuredBead",
     "Member",
@@ -123,10 +125,12 @@ __all__ = [
     "PlatesOfMaterial",
     "PlatesOfStrength",
     "Plug",
+    "PositionCode",
     "PowerPrice",
     "Preparation",
     "PreparedDepth",
     "Prices",
+    "ProcessCode",
     "Radius",
     "RectangleGroup",
     "Reinforcement",
@@ -134,6 +138,7 @@ __all__ = [
     "RequiredLeg",
     "RequiredThroat",
     "Restraint",
+    "RuleSetId",
     "SecondMomentOfArea",
     "SharedForce",
     "SingleBevelFill",
@@ -181,18 +186,7 @@ class FilletSizeRequest(TypedDict):
     working: NotRequired[bool]
     """Whether the answer shows its working. Default: false."""
 
-    rule_set: Literal[
-        "aisc-360-22-lrfd",
-        "aisc-360-22-asd",
-        "en-1993-1-8-2005-directional",
-        "en-1993-1-8-2005-simplified",
-        "en-1993-1-4-2006-directional",
-        "en-1993-1-4-2006-simplified",
-        "en-1993-1-12-2007-directional",
-        "en-1993-1-12-2007-simplified",
-        "en-1999-1-1-2007",
-        "thin-part",
-    ]
+    rule_set: RuleSetId
     """Rules to size by; see /v1/rule-sets."""
 
     joint: Joint
@@ -209,114 +203,16 @@ class FilletSizeRequest(TypedDict):
     across it, or one balanced about a member's centroid.
     """
 
-    filler: NotRequired[
-        Literal[
-            "E60",
-            "E70",
-            "E80",
-            "E90",
-            "E100",
-            "E110",
-            "E308L",
-            "E309L",
-            "E316L",
-            "ER4043",
-            "ER5356",
-            "ER5183",
-            "E6010",
-            "E6011",
-            "E6013",
-            "E7018",
-            "ER70S-3",
-            "ER70S-6",
-            "E71T-1",
-            "E70T-4",
-            "E71T-8",
-            "F7A2-EM12K",
-            "E 35",
-            "E 38",
-            "E 42",
-            "E 46",
-            "E 50",
-            "G 35",
-            "G 38",
-            "G 42",
-            "G 46",
-            "G 50",
-            "T 35",
-            "T 38",
-            "T 42",
-            "T 46",
-            "T 50",
-            "S 35",
-            "S 38",
-            "S 42",
-            "S 46",
-            "S 50",
-            "W 35",
-            "W 38",
-            "W 42",
-            "W 46",
-            "W 50",
-            "E 55",
-            "E 62",
-            "E 69",
-            "G 55",
-            "G 62",
-            "G 69",
-        ]
-        | Filler
-    ]
+    filler: NotRequired[FillerMetalId | Filler]
     """Filler metal: an id (see /v1/filler-metals) or its strength."""
 
     parameters: NotRequired[Parameters]
     """Parameters over the rule set's own; Eurocodes only."""
 
-    process: NotRequired[
-        Literal[
-            "SMAW",
-            "GMAW",
-            "FCAW-G",
-            "FCAW-S",
-            "FCAW",
-            "SAW",
-            "GTAW",
-            "PAW",
-            "OFW",
-            "EBW",
-            "LBW",
-            "111",
-            "135",
-            "131",
-            "133",
-            "138",
-            "136",
-            "132",
-            "114",
-            "121",
-            "125",
-            "141",
-            "142",
-            "15",
-            "311",
-            "31",
-            "312",
-            "313",
-            "OAW",
-            "OHW",
-            "51",
-            "511",
-            "512",
-            "52",
-            "521",
-            "522",
-        ]
-    ]
+    process: NotRequired[ProcessCode]
     """Process: AWS letters or ISO 4063 number."""
 
-    position: NotRequired[
-        Literal["1F", "2F", "3F", "4F", "1G", "2G", "3G", "4G", "PA", "PB", "PC", "PD", "PE", "PF", "PG"]
-    ]
+    position: NotRequired[PositionCode]
     """Position: AWS or ISO 6947 code."""
 
     end_loaded: NotRequired[bool]
@@ -405,81 +301,7 @@ class MaterialPart(TypedDict):
     thickness: Length
     """Thickness. From 0.1 mm to 300 mm."""
 
-    material: Literal[
-        "S235",
-        "S275",
-        "S355",
-        "S450",
-        "S275N",
-        "S355N",
-        "S420N",
-        "S460N",
-        "S275M",
-        "S355M",
-        "S420M",
-        "S460M",
-        "S235W",
-        "S355W",
-        "S460Q",
-        "S500Q",
-        "S550Q",
-        "S620Q",
-        "S690Q",
-        "S500MC",
-        "S550MC",
-        "S600MC",
-        "S650MC",
-        "S700MC",
-        "S235H",
-        "S275H",
-        "S355H",
-        "S275NH",
-        "S355NH",
-        "S420NH",
-        "S460NH",
-        "S235H-10219",
-        "S275H-10219",
-        "S355H-10219",
-        "S275NH-10219",
-        "S355NH-10219",
-        "S460NH-10219",
-        "S275MH",
-        "S355MH",
-        "S420MH",
-        "S460MH",
-        "A36",
-        "A572-50",
-        "A572-60",
-        "A572-65",
-        "A992",
-        "A500-B",
-        "A500-C",
-        "A53-B",
-        "A501-B",
-        "A588",
-        "A514",
-        "A913-65",
-        "A913-70",
-        "A847",
-        "1.4301",
-        "1.4307",
-        "1.4401",
-        "1.4404",
-        "1.4541",
-        "1.4571",
-        "1.4462",
-        "304",
-        "304L",
-        "316",
-        "316L",
-        "6082-T6",
-        "5083-O",
-        "5083-H22",
-        "5083-H24",
-        "6061-T6",
-        "5052-H32",
-        "5083-H116",
-    ]
+    material: MaterialId
     """Material by its designation; see /v1/materials."""
 
     wall: NotRequired[Literal["design", "nominal"]]
@@ -723,114 +545,16 @@ class GrooveSizeRequest(TypedDict):
     load: NotRequired[GrooveForce | GrooveComponents]
     """Load, with basis "load": a force on the joint, or components per length."""
 
-    filler: NotRequired[
-        Literal[
-            "E60",
-            "E70",
-            "E80",
-            "E90",
-            "E100",
-            "E110",
-            "E308L",
-            "E309L",
-            "E316L",
-            "ER4043",
-            "ER5356",
-            "ER5183",
-            "E6010",
-            "E6011",
-            "E6013",
-            "E7018",
-            "ER70S-3",
-            "ER70S-6",
-            "E71T-1",
-            "E70T-4",
-            "E71T-8",
-            "F7A2-EM12K",
-            "E 35",
-            "E 38",
-            "E 42",
-            "E 46",
-            "E 50",
-            "G 35",
-            "G 38",
-            "G 42",
-            "G 46",
-            "G 50",
-            "T 35",
-            "T 38",
-            "T 42",
-            "T 46",
-            "T 50",
-            "S 35",
-            "S 38",
-            "S 42",
-            "S 46",
-            "S 50",
-            "W 35",
-            "W 38",
-            "W 42",
-            "W 46",
-            "W 50",
-            "E 55",
-            "E 62",
-            "E 69",
-            "G 55",
-            "G 62",
-            "G 69",
-        ]
-        | Filler
-    ]
+    filler: NotRequired[FillerMetalId | Filler]
     """Filler metal: an id (see /v1/filler-metals) or its strength."""
 
     parameters: NotRequired[Parameters]
     """Parameters over the rule set's own; EN 1993-1-8 only."""
 
-    process: NotRequired[
-        Literal[
-            "SMAW",
-            "GMAW",
-            "FCAW-G",
-            "FCAW-S",
-            "FCAW",
-            "SAW",
-            "GTAW",
-            "PAW",
-            "OFW",
-            "EBW",
-            "LBW",
-            "111",
-            "135",
-            "131",
-            "133",
-            "138",
-            "136",
-            "132",
-            "114",
-            "121",
-            "125",
-            "141",
-            "142",
-            "15",
-            "311",
-            "31",
-            "312",
-            "313",
-            "OAW",
-            "OHW",
-            "51",
-            "511",
-            "512",
-            "52",
-            "521",
-            "522",
-        ]
-    ]
+    process: NotRequired[ProcessCode]
     """Process: AWS letters or ISO 4063 number."""
 
-    position: NotRequired[
-        Literal["1F", "2F", "3F", "4F", "1G", "2G", "3G", "4G", "PA", "PB", "PC", "PD", "PE", "PF", "PG"]
-    ]
+    position: NotRequired[PositionCode]
     """Position: AWS or ISO 6947 code."""
 
 
@@ -1931,67 +1655,13 @@ class GrindAllowanceRequest(TypedDict):
     face_width: NotRequired[Length]
     """Width of a flat seam's face, to cap the throat at the nearer toe. From 0 mm (exclusive) to 300 mm."""
 
-    rule_set: NotRequired[
-        Literal[
-            "aisc-360-22-lrfd",
-            "aisc-360-22-asd",
-            "en-1993-1-8-2005-directional",
-            "en-1993-1-8-2005-simplified",
-            "en-1993-1-4-2006-directional",
-            "en-1993-1-4-2006-simplified",
-            "en-1993-1-12-2007-directional",
-            "en-1993-1-12-2007-simplified",
-            "en-1999-1-1-2007",
-            "thin-part",
-        ]
-    ]
+    rule_set: NotRequired[RuleSetId]
     """Rules whose deduction becomes a line of the budget."""
 
-    process: NotRequired[
-        Literal[
-            "SMAW",
-            "GMAW",
-            "FCAW-G",
-            "FCAW-S",
-            "FCAW",
-            "SAW",
-            "GTAW",
-            "PAW",
-            "OFW",
-            "EBW",
-            "LBW",
-            "111",
-            "135",
-            "131",
-            "133",
-            "138",
-            "136",
-            "132",
-            "114",
-            "121",
-            "125",
-            "141",
-            "142",
-            "15",
-            "311",
-            "31",
-            "312",
-            "313",
-            "OAW",
-            "OHW",
-            "51",
-            "511",
-            "512",
-            "52",
-            "521",
-            "522",
-        ]
-    ]
+    process: NotRequired[ProcessCode]
     """Process: AWS letters or ISO 4063 number."""
 
-    position: NotRequired[
-        Literal["1F", "2F", "3F", "4F", "1G", "2G", "3G", "4G", "PA", "PB", "PC", "PD", "PE", "PF", "PG"]
-    ]
+    position: NotRequired[PositionCode]
     """Position: AWS or ISO 6947 code."""
 
 
@@ -2206,67 +1876,13 @@ class BevelDepthRequest(TypedDict):
     depth_tolerance: NotRequired[Length]
     """Plus or minus; carried to the remaining throat. From 0 mm to 300 mm. Default: 0 mm."""
 
-    rule_set: NotRequired[
-        Literal[
-            "aisc-360-22-lrfd",
-            "aisc-360-22-asd",
-            "en-1993-1-8-2005-directional",
-            "en-1993-1-8-2005-simplified",
-            "en-1993-1-4-2006-directional",
-            "en-1993-1-4-2006-simplified",
-            "en-1993-1-12-2007-directional",
-            "en-1993-1-12-2007-simplified",
-            "en-1999-1-1-2007",
-            "thin-part",
-        ]
-    ]
+    rule_set: NotRequired[RuleSetId]
     """Rules whose deduction the depth makes up for."""
 
-    process: NotRequired[
-        Literal[
-            "SMAW",
-            "GMAW",
-            "FCAW-G",
-            "FCAW-S",
-            "FCAW",
-            "SAW",
-            "GTAW",
-            "PAW",
-            "OFW",
-            "EBW",
-            "LBW",
-            "111",
-            "135",
-            "131",
-            "133",
-            "138",
-            "136",
-            "132",
-            "114",
-            "121",
-            "125",
-            "141",
-            "142",
-            "15",
-            "311",
-            "31",
-            "312",
-            "313",
-            "OAW",
-            "OHW",
-            "51",
-            "511",
-            "512",
-            "52",
-            "521",
-            "522",
-        ]
-    ]
+    process: NotRequired[ProcessCode]
     """Process: AWS letters or ISO 4063 number."""
 
-    position: NotRequired[
-        Literal["1F", "2F", "3F", "4F", "1G", "2G", "3G", "4G", "PA", "PB", "PC", "PD", "PE", "PF", "PG"]
-    ]
+    position: NotRequired[PositionCode]
     """Position: AWS or ISO 6947 code."""
 
 
@@ -2322,64 +1938,7 @@ class WeldGroupRequest(TypedDict):
     count: NotRequired[Literal[1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12]]
     """Equal groups that share the load. Default: 1."""
 
-    filler: NotRequired[
-        Literal[
-            "E60",
-            "E70",
-            "E80",
-            "E90",
-            "E100",
-            "E110",
-            "E308L",
-            "E309L",
-            "E316L",
-            "ER4043",
-            "ER5356",
-            "ER5183",
-            "E6010",
-            "E6011",
-            "E6013",
-            "E7018",
-            "ER70S-3",
-            "ER70S-6",
-            "E71T-1",
-            "E70T-4",
-            "E71T-8",
-            "F7A2-EM12K",
-            "E 35",
-            "E 38",
-            "E 42",
-            "E 46",
-            "E 50",
-            "G 35",
-            "G 38",
-            "G 42",
-            "G 46",
-            "G 50",
-            "T 35",
-            "T 38",
-            "T 42",
-            "T 46",
-            "T 50",
-            "S 35",
-            "S 38",
-            "S 42",
-            "S 46",
-            "S 50",
-            "W 35",
-            "W 38",
-            "W 42",
-            "W 46",
-            "W 50",
-            "E 55",
-            "E 62",
-            "E 69",
-            "G 55",
-            "G 62",
-            "G 69",
-        ]
-        | Filler
-    ]
+    filler: NotRequired[FillerMetalId | Filler]
     """Filler metal: an id (see /v1/filler-metals) or its strength."""
 
     parameters: NotRequired[Parameters]
@@ -2869,46 +2428,7 @@ class HeatRequest(TypedDict):
     arc: NotRequired[ArcEnergy | HeatInput | ArcSettings]
     """The arc: its settings, its energy, or its heat input."""
 
-    process: NotRequired[
-        Literal[
-            "SMAW",
-            "GMAW",
-            "FCAW-G",
-            "FCAW-S",
-            "FCAW",
-            "SAW",
-            "GTAW",
-            "PAW",
-            "OFW",
-            "EBW",
-            "LBW",
-            "111",
-            "135",
-            "131",
-            "133",
-            "138",
-            "136",
-            "132",
-            "114",
-            "121",
-            "125",
-            "141",
-            "142",
-            "15",
-            "311",
-            "31",
-            "312",
-            "313",
-            "OAW",
-            "OHW",
-            "51",
-            "511",
-            "512",
-            "52",
-            "521",
-            "522",
-        ]
-    ]
+    process: NotRequired[ProcessCode]
     """Process: AWS letters or ISO 4063 number."""
 
     efficiency: NotRequired[float]
@@ -3106,46 +2626,7 @@ class CrackRiskRequest(TypedDict):
     weld_metal: NotRequired[WeldMetal]
     """Composition of the weld metal, for the index UCS."""
 
-    process: NotRequired[
-        Literal[
-            "SMAW",
-            "GMAW",
-            "FCAW-G",
-            "FCAW-S",
-            "FCAW",
-            "SAW",
-            "GTAW",
-            "PAW",
-            "OFW",
-            "EBW",
-            "LBW",
-            "111",
-            "135",
-            "131",
-            "133",
-            "138",
-            "136",
-            "132",
-            "114",
-            "121",
-            "125",
-            "141",
-            "142",
-            "15",
-            "311",
-            "31",
-            "312",
-            "313",
-            "OAW",
-            "OHW",
-            "51",
-            "511",
-            "512",
-            "52",
-            "521",
-            "522",
-        ]
-    ]
+    process: NotRequired[ProcessCode]
     """Process: AWS letters or ISO 4063 number."""
 
     thickness: NotRequired[list[Length] | tuple[Length, Length]]
@@ -3257,113 +2738,16 @@ class Weld(TypedDict):
     excess: NotRequired[float]
     """Share added to the area of the section; on the legs of a fillet it is leg_excess. Default: 0.0."""
 
-    filler: NotRequired[
-        Literal[
-            "E60",
-            "E70",
-            "E80",
-            "E90",
-            "E100",
-            "E110",
-            "E308L",
-            "E309L",
-            "E316L",
-            "ER4043",
-            "ER5356",
-            "ER5183",
-            "E6010",
-            "E6011",
-            "E6013",
-            "E7018",
-            "ER70S-3",
-            "ER70S-6",
-            "E71T-1",
-            "E70T-4",
-            "E71T-8",
-            "F7A2-EM12K",
-            "E 35",
-            "E 38",
-            "E 42",
-            "E 46",
-            "E 50",
-            "G 35",
-            "G 38",
-            "G 42",
-            "G 46",
-            "G 50",
-            "T 35",
-            "T 38",
-            "T 42",
-            "T 46",
-            "T 50",
-            "S 35",
-            "S 38",
-            "S 42",
-            "S 46",
-            "S 50",
-            "W 35",
-            "W 38",
-            "W 42",
-            "W 46",
-            "W 50",
-            "E 55",
-            "E 62",
-            "E 69",
-            "G 55",
-            "G 62",
-            "G 69",
-        ]
-    ]
+    filler: NotRequired[FillerMetalId]
     """Filler metal; see /v1/filler-metals."""
 
     density: NotRequired[Density]
     """Density of the weld metal, over that of the filler. From 500 kg/m3 to 25000 kg/m3."""
 
-    process: NotRequired[
-        Literal[
-            "SMAW",
-            "GMAW",
-            "FCAW-G",
-            "FCAW-S",
-            "FCAW",
-            "SAW",
-            "GTAW",
-            "PAW",
-            "OFW",
-            "EBW",
-            "LBW",
-            "111",
-            "135",
-            "131",
-            "133",
-            "138",
-            "136",
-            "132",
-            "114",
-            "121",
-            "125",
-            "141",
-            "142",
-            "15",
-            "311",
-            "31",
-            "312",
-            "313",
-            "OAW",
-            "OHW",
-            "51",
-            "511",
-            "512",
-            "52",
-            "521",
-            "522",
-        ]
-    ]
+    process: NotRequired[ProcessCode]
     """Process: AWS letters or ISO 4063 number."""
 
-    position: NotRequired[
-        Literal["1F", "2F", "3F", "4F", "1G", "2G", "3G", "4G", "PA", "PB", "PC", "PD", "PE", "PF", "PG"]
-    ]
+    position: NotRequired[PositionCode]
     """Position: AWS or ISO 6947 code."""
 
     efficiency: NotRequired[float]
@@ -3762,105 +3146,10 @@ class ConsumablePrice(TypedDict):
     per: Literal["kg", "g", "t", "lb"]
     """Unit it is the price of."""
 
-    filler: NotRequired[
-        Literal[
-            "E60",
-            "E70",
-            "E80",
-            "E90",
-            "E100",
-            "E110",
-            "E308L",
-            "E309L",
-            "E316L",
-            "ER4043",
-            "ER5356",
-            "ER5183",
-            "E6010",
-            "E6011",
-            "E6013",
-            "E7018",
-            "ER70S-3",
-            "ER70S-6",
-            "E71T-1",
-            "E70T-4",
-            "E71T-8",
-            "F7A2-EM12K",
-            "E 35",
-            "E 38",
-            "E 42",
-            "E 46",
-            "E 50",
-            "G 35",
-            "G 38",
-            "G 42",
-            "G 46",
-            "G 50",
-            "T 35",
-            "T 38",
-            "T 42",
-            "T 46",
-            "T 50",
-            "S 35",
-            "S 38",
-            "S 42",
-            "S 46",
-            "S 50",
-            "W 35",
-            "W 38",
-            "W 42",
-            "W 46",
-            "W 50",
-            "E 55",
-            "E 62",
-            "E 69",
-            "G 55",
-            "G 62",
-            "G 69",
-        ]
-    ]
+    filler: NotRequired[FillerMetalId]
     """Filler metal it is for; any, when left out."""
 
-    process: NotRequired[
-        Literal[
-            "SMAW",
-            "GMAW",
-            "FCAW-G",
-            "FCAW-S",
-            "FCAW",
-            "SAW",
-            "GTAW",
-            "PAW",
-            "OFW",
-            "EBW",
-            "LBW",
-            "111",
-            "135",
-            "131",
-            "133",
-            "138",
-            "136",
-            "132",
-            "114",
-            "121",
-            "125",
-            "141",
-            "142",
-            "15",
-            "311",
-            "31",
-            "312",
-            "313",
-            "OAW",
-            "OHW",
-            "51",
-            "511",
-            "512",
-            "52",
-            "521",
-            "522",
-        ]
-    ]
+    process: NotRequired[ProcessCode]
     """Process: AWS letters or ISO 4063 number."""
 
 
@@ -3873,46 +3162,7 @@ class GasPrice(TypedDict):
     per: Literal["m3", "L", "cm3", "ft3"]
     """Unit it is the price of."""
 
-    process: NotRequired[
-        Literal[
-            "SMAW",
-            "GMAW",
-            "FCAW-G",
-            "FCAW-S",
-            "FCAW",
-            "SAW",
-            "GTAW",
-            "PAW",
-            "OFW",
-            "EBW",
-            "LBW",
-            "111",
-            "135",
-            "131",
-            "133",
-            "138",
-            "136",
-            "132",
-            "114",
-            "121",
-            "125",
-            "141",
-            "142",
-            "15",
-            "311",
-            "31",
-            "312",
-            "313",
-            "OAW",
-            "OHW",
-            "51",
-            "511",
-            "512",
-            "52",
-            "521",
-            "522",
-        ]
-    ]
+    process: NotRequired[ProcessCode]
     """Process: AWS letters or ISO 4063 number."""
 
 
@@ -4340,81 +3590,7 @@ class WeldStrength(TypedDict):
 class PlatesOfMaterial(TypedDict):
     """Plates of a listed material."""
 
-    material: Literal[
-        "S235",
-        "S275",
-        "S355",
-        "S450",
-        "S275N",
-        "S355N",
-        "S420N",
-        "S460N",
-        "S275M",
-        "S355M",
-        "S420M",
-        "S460M",
-        "S235W",
-        "S355W",
-        "S460Q",
-        "S500Q",
-        "S550Q",
-        "S620Q",
-        "S690Q",
-        "S500MC",
-        "S550MC",
-        "S600MC",
-        "S650MC",
-        "S700MC",
-        "S235H",
-        "S275H",
-        "S355H",
-        "S275NH",
-        "S355NH",
-        "S420NH",
-        "S460NH",
-        "S235H-10219",
-        "S275H-10219",
-        "S355H-10219",
-        "S275NH-10219",
-        "S355NH-10219",
-        "S460NH-10219",
-        "S275MH",
-        "S355MH",
-        "S420MH",
-        "S460MH",
-        "A36",
-        "A572-50",
-        "A572-60",
-        "A572-65",
-        "A992",
-        "A500-B",
-        "A500-C",
-        "A53-B",
-        "A501-B",
-        "A588",
-        "A514",
-        "A913-65",
-        "A913-70",
-        "A847",
-        "1.4301",
-        "1.4307",
-        "1.4401",
-        "1.4404",
-        "1.4541",
-        "1.4571",
-        "1.4462",
-        "304",
-        "304L",
-        "316",
-        "316L",
-        "6082-T6",
-        "5083-O",
-        "5083-H22",
-        "5083-H24",
-        "6061-T6",
-        "5052-H32",
-        "5083-H116",
-    ]
+    material: MaterialId
     """Material by its designation; see /v1/materials."""
 
 
@@ -4478,18 +3654,7 @@ class JointPlanRequest(TypedDict):
     working: NotRequired[bool]
     """Whether the answer shows its working. Default: false."""
 
-    rule_set: Literal[
-        "aisc-360-22-lrfd",
-        "aisc-360-22-asd",
-        "en-1993-1-8-2005-directional",
-        "en-1993-1-8-2005-simplified",
-        "en-1993-1-4-2006-directional",
-        "en-1993-1-4-2006-simplified",
-        "en-1993-1-12-2007-directional",
-        "en-1993-1-12-2007-simplified",
-        "en-1999-1-1-2007",
-        "thin-part",
-    ]
+    rule_set: RuleSetId
     """Rules to plan by; see /v1/rule-sets."""
 
     joint: PlanJoint
@@ -4506,47 +3671,10 @@ class JointPlanRequest(TypedDict):
     strength.
     """
 
-    process: Literal[
-        "SMAW",
-        "GMAW",
-        "FCAW-G",
-        "FCAW-S",
-        "FCAW",
-        "SAW",
-        "GTAW",
-        "PAW",
-        "OFW",
-        "EBW",
-        "LBW",
-        "111",
-        "135",
-        "131",
-        "133",
-        "138",
-        "136",
-        "132",
-        "114",
-        "121",
-        "125",
-        "141",
-        "142",
-        "15",
-        "311",
-        "31",
-        "312",
-        "313",
-        "OAW",
-        "OHW",
-        "51",
-        "511",
-        "512",
-        "52",
-        "521",
-        "522",
-    ]
+    process: ProcessCode
     """Process: AWS letters or ISO 4063 number."""
 
-    position: Literal["1F", "2F", "3F", "4F", "1G", "2G", "3G", "4G", "PA", "PB", "PC", "PD", "PE", "PF", "PG"]
+    position: PositionCode
     """Position: AWS or ISO 6947 code."""
 
     load: NotRequired[PlanForce]
@@ -4567,64 +3695,7 @@ class JointPlanRequest(TypedDict):
     finish: NotRequired[AsWelded | Flush | Flat | Radius]
     """What is done to the face. Default: {"to": "as-welded"}."""
 
-    filler: NotRequired[
-        Literal[
-            "E60",
-            "E70",
-            "E80",
-            "E90",
-            "E100",
-            "E110",
-            "E308L",
-            "E309L",
-            "E316L",
-            "ER4043",
-            "ER5356",
-            "ER5183",
-            "E6010",
-            "E6011",
-            "E6013",
-            "E7018",
-            "ER70S-3",
-            "ER70S-6",
-            "E71T-1",
-            "E70T-4",
-            "E71T-8",
-            "F7A2-EM12K",
-            "E 35",
-            "E 38",
-            "E 42",
-            "E 46",
-            "E 50",
-            "G 35",
-            "G 38",
-            "G 42",
-            "G 46",
-            "G 50",
-            "T 35",
-            "T 38",
-            "T 42",
-            "T 46",
-            "T 50",
-            "S 35",
-            "S 38",
-            "S 42",
-            "S 46",
-            "S 50",
-            "W 35",
-            "W 38",
-            "W 42",
-            "W 46",
-            "W 50",
-            "E 55",
-            "E 62",
-            "E 69",
-            "G 55",
-            "G 62",
-            "G 69",
-        ]
-        | Filler
-    ]
+    filler: NotRequired[FillerMetalId | Filler]
     """Filler metal: an id (see /v1/filler-metals) or its strength."""
 
     parameters: NotRequired[Parameters]
@@ -4787,16 +3858,204 @@ class Weights(TypedDict):
     """Angular change. Default: 1.0."""
 
 
+RuleSetId: TypeAlias = Literal[
+    "aisc-360-22-lrfd",
+    "aisc-360-22-asd",
+    "en-1993-1-8-2005-directional",
+    "en-1993-1-8-2005-simplified",
+    "en-1993-1-4-2006-directional",
+    "en-1993-1-4-2006-simplified",
+    "en-1993-1-12-2007-directional",
+    "en-1993-1-12-2007-simplified",
+    "en-1999-1-1-2007",
+    "thin-part",
+]
+
 Angle: TypeAlias = QuantityInput
 """A angle with its unit."""
 Length: TypeAlias = QuantityInput
 """A length with its unit."""
+MaterialId: TypeAlias = Literal[
+    "S235",
+    "S275",
+    "S355",
+    "S450",
+    "S275N",
+    "S355N",
+    "S420N",
+    "S460N",
+    "S275M",
+    "S355M",
+    "S420M",
+    "S460M",
+    "S235W",
+    "S355W",
+    "S460Q",
+    "S500Q",
+    "S550Q",
+    "S620Q",
+    "S690Q",
+    "S500MC",
+    "S550MC",
+    "S600MC",
+    "S650MC",
+    "S700MC",
+    "S235H",
+    "S275H",
+    "S355H",
+    "S275NH",
+    "S355NH",
+    "S420NH",
+    "S460NH",
+    "S235H-10219",
+    "S275H-10219",
+    "S355H-10219",
+    "S275NH-10219",
+    "S355NH-10219",
+    "S460NH-10219",
+    "S275MH",
+    "S355MH",
+    "S420MH",
+    "S460MH",
+    "A36",
+    "A572-50",
+    "A572-60",
+    "A572-65",
+    "A992",
+    "A500-B",
+    "A500-C",
+    "A53-B",
+    "A501-B",
+    "A588",
+    "A514",
+    "A913-65",
+    "A913-70",
+    "A847",
+    "1.4301",
+    "1.4307",
+    "1.4401",
+    "1.4404",
+    "1.4541",
+    "1.4571",
+    "1.4462",
+    "304",
+    "304L",
+    "316",
+    "316L",
+    "6082-T6",
+    "5083-O",
+    "5083-H22",
+    "5083-H24",
+    "6061-T6",
+    "5052-H32",
+    "5083-H116",
+]
+
 Stress: TypeAlias = QuantityInput
 """A stress with its unit."""
 Force: TypeAlias = QuantityInput
 """A force with its unit."""
 ForcePerLength: TypeAlias = QuantityInput
 """A force per length with its unit."""
+FillerMetalId: TypeAlias = Literal[
+    "E60",
+    "E70",
+    "E80",
+    "E90",
+    "E100",
+    "E110",
+    "E308L",
+    "E309L",
+    "E316L",
+    "ER4043",
+    "ER5356",
+    "ER5183",
+    "E6010",
+    "E6011",
+    "E6013",
+    "E7018",
+    "ER70S-3",
+    "ER70S-6",
+    "E71T-1",
+    "E70T-4",
+    "E71T-8",
+    "F7A2-EM12K",
+    "E 35",
+    "E 38",
+    "E 42",
+    "E 46",
+    "E 50",
+    "G 35",
+    "G 38",
+    "G 42",
+    "G 46",
+    "G 50",
+    "T 35",
+    "T 38",
+    "T 42",
+    "T 46",
+    "T 50",
+    "S 35",
+    "S 38",
+    "S 42",
+    "S 46",
+    "S 50",
+    "W 35",
+    "W 38",
+    "W 42",
+    "W 46",
+    "W 50",
+    "E 55",
+    "E 62",
+    "E 69",
+    "G 55",
+    "G 62",
+    "G 69",
+]
+
+ProcessCode: TypeAlias = Literal[
+    "SMAW",
+    "GMAW",
+    "FCAW-G",
+    "FCAW-S",
+    "FCAW",
+    "SAW",
+    "GTAW",
+    "PAW",
+    "OFW",
+    "EBW",
+    "LBW",
+    "111",
+    "135",
+    "131",
+    "133",
+    "138",
+    "136",
+    "132",
+    "114",
+    "121",
+    "125",
+    "141",
+    "142",
+    "15",
+    "311",
+    "31",
+    "312",
+    "313",
+    "OAW",
+    "OHW",
+    "51",
+    "511",
+    "512",
+    "52",
+    "521",
+    "522",
+]
+
+PositionCode: TypeAlias = Literal[
+    "1F", "2F", "3F", "4F", "1G", "2G", "3G", "4G", "PA", "PB", "PC", "PD", "PE", "PF", "PG"
+]
+
 Area: TypeAlias = QuantityInput
 """A area with its unit."""
 Moment: TypeAlias = QuantityInput

@@ -21,7 +21,7 @@ from ..application.core.shape import (
 )
 from ..application.core.wire import wire_name
 from .derive import KindsSchema, Schema
-from .fields import dimension_schema
+from .fields import Choice, dimension_schema
 
 Json = dict[str, Any]
 
@@ -36,10 +36,12 @@ class Components:
         self.schemas: dict[str, Json] = {}
         self._what: dict[str, object] = {}
 
-    def request(self, target: Schema | KindsSchema | Dimension) -> str:
-        """Reference to an object or a quantity of a request."""
+    def request(self, target: Schema | KindsSchema | Dimension | Choice) -> str:
+        """Reference to an object, a quantity or a list of choices of a request."""
         if isinstance(target, Dimension):
             return self._named(camel(target.name), target, lambda: dimension_schema(target))
+        if isinstance(target, Choice):
+            return self._named(target.list_name, target.choices, target.listed)
         return self._named(target.name, target, lambda: target.document(self.request))
 
     def answer(self, name: str, result: type) -> Json:

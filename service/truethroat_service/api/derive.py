@@ -20,6 +20,7 @@ from ..application.core.shape import (
     Longest,
     Many,
     Numbered,
+    OneOf,
     OrName,
     Pattern,
     Stated,
@@ -181,13 +182,15 @@ def _typed(hint: Hint, more: dict[str, Any]) -> fields.Field:
     if sent_as is not None:
         return fields.Object(schema_of(sent_as.form), **more)
     if named is not None:
-        return fields.ChoiceOrObject(fields.Named(named.names, named.makes), schema_of(named.form), **more)
+        names = fields.Named(named.names.choices, named.makes, named.names.name)
+        return fields.ChoiceOrObject(names, schema_of(named.form), **more)
     if hint.mark(By) is not None or hint.mark(ToldBy) is not None:
         return _object(hint, more)
     if get_origin(hint.type) is tuple:
         return _several(hint, more)
     if choices is not None:
-        return fields.Choice(choices, **more)
+        listed = hint.mark(OneOf)
+        return fields.Choice(choices, name="" if listed is None else listed.name, **more)
     if hint.type is bool:
         return fields.Flag(**more)
     if hint.type is str:
