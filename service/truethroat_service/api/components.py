@@ -7,6 +7,7 @@ from enum import StrEnum
 from typing import Any, Literal, Union, get_args, get_origin
 
 from ..application.core.answers import Answered, Head, Tail
+from ..application.core.codes import CautionCode, FaultCode, RemedyCode
 from ..application.core.quantities import Dimension
 from ..application.core.shape import (
     INLINED,
@@ -26,6 +27,10 @@ from .fields import Choice, dimension_schema
 Json = dict[str, Any]
 
 _PLAIN = {str: "string", float: "number", bool: "boolean", int: "integer"}
+
+
+_LISTS = {CautionCode: "CautionCode", RemedyCode: "RemedyCode", FaultCode: "FaultCode"}
+"""Lists of codes that are components of their own."""
 
 
 class Components:
@@ -102,7 +107,9 @@ class Components:
         if kind in _PLAIN:
             return {"type": _PLAIN[kind]}
         if kind is Literal:
-            return {"type": _PLAIN[type(arguments[0])], "enum": list(arguments)}
+            listed = {"type": _PLAIN[type(arguments[0])], "enum": list(arguments)}
+            name = _LISTS.get(hint.type)
+            return {"$ref": self._named(name, arguments, lambda: listed)} if name else listed
         if kind in (Union, types.UnionType):
             return {"type": [_PLAIN[one] for one in arguments]}
         if kind is tuple:

@@ -8,7 +8,7 @@ from ...engine.rounding import at_least, at_most, down, up
 from ...engine.rule_set import RuleSet, Unlisted
 from ...engine.units import INCH
 from ..core.answers import Answered, answered
-from ..core.codes import Verdict
+from ..core.codes import RemedyCode, Verdict
 from ..core.faults import Faults
 from ..core.remarks import Remarks
 from ..core.units import Units
@@ -187,7 +187,7 @@ def _alternatives(
     request: BevelDepthRequest, rules: RuleSet | None, need: _Need, limit: float
 ) -> tuple[Alternative, ...]:
     """Other ways to the same throat that the same rules list, least metal first."""
-    ways: list[tuple[str, float, float]] = []
+    ways: list[tuple[RemedyCode, float, float]] = []
     for form, angle in DEFAULT_ANGLES.items():
         if form == request.form:
             continue
