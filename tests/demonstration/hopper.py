@@ -42,7 +42,7 @@ from truethroat import (
 )
 
 LIST = Path(__file__).with_name("cutting_list.csv")
-WIDTHS = (28, 32, 27, 17)  # the first holds mark and place
+WIDTHS = (28, 32, 27, 15)  # the first holds mark and place
 MM = {"mm": 1.0, "in": 25.4}
 STEEL = 7.85e-6  # kg/mm3
 #: The shop's break test of a corner; strengths of an E70 weld on plate like A36, invented for the list.
@@ -394,7 +394,7 @@ def bevel(client: Client, row: Row) -> Line:
     """Ask how deep to bevel an edge."""
     answer = client.bevel_depth(**_with_thickness(row))
     if answer.depth is None:
-        return Line(_finish(row), "", "full penetration", (*answer.reasons, *_cheapest(answer)), "through")
+        return Line(_finish(row), "", "full depth only", (*answer.reasons, *_cheapest(answer)), "through")
     if answer.depth.value == 0.0:
         return Line(_finish(row), "leave the edge square", "enough", answer.reasons)
     work = f"cut {answer.depth} deep, {short(answer.setback)} back"
@@ -415,7 +415,7 @@ def groove(client: Client, row: Row) -> Line:
         return Line(each, f"{answer.holes.strength} each in shear", answer.verdict)
     if answer.specify is None:
         if answer.verdict == "full-penetration-needed":
-            return Line("no partial groove is enough", "", "full penetration", answer.reasons, "through")
+            return Line("no partial groove is enough", "", "full depth only", answer.reasons, "through")
         trouble = "plate" if answer.governs == "base-metal" else "other"
         return Line("no groove is enough", "", "cannot be made", answer.reasons, trouble)
     best = answer.preparation
