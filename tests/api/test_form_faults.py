@@ -24,7 +24,7 @@ from tests.api.sound import (
 )
 
 LENGTHS = "mm, cm, m, in, ft"
-NO_LENGTH = f'is not a length; send a number and a unit such as "6 mm" or "1/4 in", the unit one of {LENGTHS}'
+NO_LENGTH = f'is not a length; send a number and a unit such as "6 mm", with one of the units {LENGTHS}'
 NOT_FINITE = "is not a finite number"
 OVER_0 = "must be over 0 mm and at most 300 mm"
 

@@ -60,7 +60,8 @@ class Schema(MarshmallowSchema):
         try:
             return self.quick(data)
         except ValidationError:
-            return self.thorough(data, **kwargs)
+            with fields.units_of(data):
+                return self.thorough(data, **kwargs)
 
     def thorough(self, data: Any, **kwargs: Any) -> Any:
         """Load by marshmallow; raises ``ValidationError`` with every fault: of known fields first, then as sent."""

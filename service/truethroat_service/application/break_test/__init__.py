@@ -131,7 +131,7 @@ def _plate_yield(request: BreakTestRequest, faults: Faults) -> float:
     try:
         band = MATERIALS[plates.material].at(min(request.seam.thickness))
     except NoBand as error:
-        faults.out_of_scope("#/plates/material", str(error))
+        faults.out_of_scope("#/plates/material", error.text(faults.units.text(error.thickness)))
         return 1.0
     cite(Source("", f"{plates.material}: {band.source}", band.mark))
     return band.yield_strength

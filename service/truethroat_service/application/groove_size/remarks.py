@@ -2,6 +2,7 @@
 
 from ...engine.formula import Source
 from ...engine.rule_set import GrooveLoad, RuleSet
+from ...practice import groove_fill
 from ..core.remarks import Remarks
 from ..joints.metals import AISC
 from .preparations import SizedDetail
@@ -119,5 +120,6 @@ def _about_root(
     if root == "back-gouge":
         remarks.caution(
             "back-gouge",
-            "The metal of the gouge is that of a groove 6 mm deep and 9 mm wide; gouge to sound metal.",
+            f"The metal of the gouge is that of a groove {remarks.units.text(groove_fill.GOUGE_DEPTH)} deep and"
+            f" {remarks.units.text(groove_fill.GOUGE_WIDTH)} wide; gouge to sound metal.",
         )

@@ -10,12 +10,12 @@ from ...standards.en_1011_2_2001.c_3_method_b import Range
 from ...standards.sew_088 import preheat as sew_088
 from ..core.faults import Faults
 from ..core.left_out import or_lacks
-from ..core.quantities import TEMPERATURE
+from ..core.quantities import ENERGY_PER_LENGTH, HYDROGEN, TEMPERATURE
 from ..core.remarks import Remarks
 from .answer import CategoryPreheat, FormulaPreheat, MethodAPreheat, PrintedPreheat
 from .steel import Composition
 
-_SAID = {"CET": "a CET", "d": "plates", "HD": "hydrogen contents", "Q": "heat inputs"}
+_COVERED = {"CET": "a CET", "d": "plates", "HD": "hydrogen contents", "Q": "heat inputs"}
 
 
 @dataclass(frozen=True, slots=True)
@@ -31,24 +31,26 @@ class MethodB:
 
 def check_method_b(asked: MethodB, composition: Composition | None, pointers: dict[str, str], faults: Faults) -> None:
     """Refuse what lies beyond the limits of method B; ``pointers`` says where each value came from."""
+    units = faults.units
+    cet = _governing(asked)
     values = {
-        "CET": _governing(asked),
-        "d": asked.thickness,
-        "HD": asked.hydrogen,
-        "Q": asked.heat_input,
+        "CET": (cet, f"{cet:.4g}"),
+        "d": (asked.thickness, units.text(asked.thickness)),
+        "HD": (asked.hydrogen, units.of(HYDROGEN, asked.hydrogen)["text"]),
+        "Q": (asked.heat_input, units.of(ENERGY_PER_LENGTH, asked.heat_input)["text"]),
     }
-    for name, value in values.items():
-        _held(value, c_3_method_b.RANGES[name], pointers[name], f"method B takes {_SAID[name]} of", faults)
+    for name, (value, text) in values.items():
+        _hold(value, text, c_3_method_b.RANGES[name], pointers[name], _COVERED[name], faults)
     if composition is not None:
         for element, share in composition.known(c_3_method_b.COMPOSITION).items():
             limits = c_3_method_b.COMPOSITION[element]
-            _held(share, limits, f"#/composition/{element}", f"method B takes steels with {element} of", faults)
+            _hold(share, f"{share:.4g} %", limits, f"#/composition/{element}", f"steels with {element}", faults)
 
 
-def _held(value: float, limits: Range, pointer: str, said: str, faults: Faults) -> None:
+def _hold(value: float, text: str, limits: Range, pointer: str, covered: str, faults: Faults) -> None:
     """Add a fault where a value lies outside the limits."""
     if not (at_least(value, limits.least) and at_most(value, limits.most)):
-        faults.out_of_scope(pointer, f"{said} {limits} ({c_3_method_b.SCOPE}); here {value:.4g}")
+        faults.out_of_scope(pointer, f"method B covers {covered} of {limits} ({c_3_method_b.SCOPE}); here it is {text}")
 
 
 def _governing(asked: MethodB) -> float:

@@ -303,7 +303,7 @@ def _looked_up(
     try:
         band = material.at(thickness)
     except NoBand as error:
-        faults.out_of_scope(f"{pointer}/thickness", str(error))
+        faults.out_of_scope(f"{pointer}/thickness", error.text(faults.units.text(error.thickness)))
         return 1.0, 1.0, 1.0
     cite(Source("", f"{material_id}: {band.source}", band.mark))
     if rules.metals.softened and band.welded_yield_strength is not None and band.welded_tensile_strength is not None:
