@@ -307,7 +307,7 @@ def size(client: Client, row: Row) -> Line:
 
 
 def _sized(row: Row, answer: FilletSizeAnswer) -> Line:
-    """Line of a fillet that can be best."""
+    """Line of a fillet that can be made."""
     assert answer.specify is not None
     leg, throat = answer.specify.leg, answer.specify.throat
     by_throat = row["rules"].startswith("en-")
