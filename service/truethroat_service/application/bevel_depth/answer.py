@@ -9,7 +9,7 @@ from ..joints.throat_budget import ThroatBudget
 
 @dataclass(frozen=True, slots=True)
 class PreparationCallout:
-    """Preparation as drawing text."""
+    """Preparation as text for a drawing."""
 
     iso_2553: str
     aws_a2_4: str
@@ -17,7 +17,7 @@ class PreparationCallout:
 
 @dataclass(frozen=True, slots=True)
 class Alternative:
-    """Another way to the same throat."""
+    """Another way to reach the same throat."""
 
     do: str
     size: Length
@@ -27,7 +27,7 @@ class Alternative:
 
 @dataclass(frozen=True, slots=True)
 class BevelDepthAnswer:
-    """Preparation to cut."""
+    """Preparation to cut; its depth and what follows from it are null where no partial preparation suffices."""
 
     depth: Length | None
     setback: Length | None
