@@ -289,6 +289,7 @@ MODULES = {
     "RuleSetsAnswer": "results",
     "RuleSetEntry": "results",
     "LimitOfScope": "results",
+    "ReadingOfClause": "results",
     "QualitySetEntry": "results",
     "MaterialsAnswer": "results",
     "MaterialEntry": "results",

@@ -121,6 +121,7 @@ __all__ = [
     "PublishedRates",
     "QualityLimit",
     "QualitySetEntry",
+    "ReadingOfClause",
     "RefusedPreparation",
     "RefusedWay",
     "Remedy",
@@ -2410,6 +2411,8 @@ class RuleSetEntry(Result):
 
     limits: tuple[LimitOfScope, ...]
 
+    readings: tuple[ReadingOfClause, ...]
+
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
 class LimitOfScope(Result):
@@ -2418,6 +2421,16 @@ class LimitOfScope(Result):
     text: str
 
     source: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class ReadingOfClause(Result):
+    """How a clause is read that is silent, borrowed or open to two readings."""
+
+    text: str
+
+    source: str
+    """The clause that is read."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
@@ -2433,6 +2446,8 @@ class QualitySetEntry(Result):
     clauses: tuple[str, ...]
 
     limits: tuple[LimitOfScope, ...]
+
+    readings: tuple[ReadingOfClause, ...]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)

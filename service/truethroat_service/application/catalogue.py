@@ -7,13 +7,14 @@ from typing import Annotated, Any
 from .. import API_VERSION, SERVICE_VERSION
 from ..engine import ENGINE_VERSION
 from ..engine.formula import Source
+from ..engine.rule_set import RuleSet
 from ..reference.loader import FILLER_METALS, MATERIALS, POSITIONS, PROCESSES
 from ..reference.loader_preparations import PREPARATIONS
 from ..reference.loader_welding_rates import RATES
 from .core.quantities import ANGLE, AREA, GAS_FLOW, LENGTH, MASS_RATE
 from .core.shape import Length, Q, Stress
 from .core.wire import wire
-from .joints.quality_sets import QUALITY_SETS
+from .joints.quality_sets import QUALITY_SETS, QualitySet
 from .joints.rule_sets import ENTRIES, rule_set
 
 
@@ -45,6 +46,14 @@ class LimitOfScope:
 
 
 @dataclass(frozen=True, slots=True)
+class ReadingOfClause:
+    """How a clause is read that is silent, borrowed or open to two readings."""
+
+    text: str
+    source: Annotated[str, "The clause that is read."]
+
+
+@dataclass(frozen=True, slots=True)
 class RuleSetEntry:
     """Rule set."""
 
@@ -54,6 +63,7 @@ class RuleSetEntry:
     clauses: tuple[str, ...]
     parameters: Mapping[str, float]
     limits: tuple[LimitOfScope, ...]
+    readings: tuple[ReadingOfClause, ...]
 
 
 @dataclass(frozen=True, slots=True)
@@ -65,6 +75,7 @@ class QualitySetEntry:
     editions: tuple[str, ...]
     clauses: tuple[str, ...]
     limits: tuple[LimitOfScope, ...]
+    readings: tuple[ReadingOfClause, ...]
 
 
 @dataclass(frozen=True, slots=True)
@@ -229,18 +240,20 @@ def service() -> ServiceAnswer:
 def rule_sets() -> RuleSetsAnswer:
     """Rule sets and quality sets with their editions, clauses, parameters and limits of scope."""
     rules = tuple(
-        RuleSetEntry(found.id, found.title, found.editions, found.clauses, found.parameters, _limits(found.limits))
+        RuleSetEntry(found.id, found.title, found.editions, found.clauses, found.parameters, *_words(found))
         for found in map(rule_set, ENTRIES)
     )
     qualities = tuple(
-        QualitySetEntry(found.id, found.title, found.editions, found.clauses, _limits(found.limits))
+        QualitySetEntry(found.id, found.title, found.editions, found.clauses, *_words(found))
         for found in QUALITY_SETS.values()
     )
     return RuleSetsAnswer(rules, qualities)
 
 
-def _limits(limits: tuple[Any, ...]) -> tuple[LimitOfScope, ...]:
-    return tuple(LimitOfScope(limit.text, str(limit.source)) for limit in limits)
+def _words(rules: RuleSet | QualitySet) -> tuple[tuple[LimitOfScope, ...], tuple[ReadingOfClause, ...]]:
+    """Limits and readings of a rule set or a quality set."""
+    limits = tuple(LimitOfScope(limit.text, str(limit.source)) for limit in rules.limits)
+    return limits, tuple(ReadingOfClause(reading.text, str(reading.source)) for reading in rules.readings)
 
 
 def materials() -> MaterialsAnswer:
