@@ -16,6 +16,7 @@ from ..core.faults import Faults
 from ..core.quantities import HAND_FORCE, TEMPERATURE
 from ..core.remarks import Remarks
 from ..core.units import Units
+from ..joints.penetration_remarks import remark_on_penetration
 from ..joints.seam_checks import check_finish, check_penetration, check_seam, check_tolerance
 from ..joints.seams import CORNERS, FLAT_SEAMS, Account
 from ..joints.throat_budget import ToleratedSection, seam_section
@@ -243,12 +244,9 @@ def _say(
         "Weld and plate are mostly stronger than their nominal strength, and a flaw at the root opens at less: the test"
         " shows what the figures cannot.",
     )
-    if request.penetration.depth > 0.0 and request.penetration.vouched != "proven":
-        remarks.caution(
-            request.penetration.code,
-            f"Penetration is {request.penetration.vouched}: the verdict counts it, as it may be there; strength does"
-            " not, until a qualified procedure proves it.",
-        )
+    remark_on_penetration(
+        request.penetration, remarks, "The verdict counts it, because it may be there; strength does not."
+    )
     if len({account.verdict for account in accounts.values()}) > 1:
         remarks.caution(
             "accounts-differ",
