@@ -296,6 +296,7 @@ MODULES = {
     "RuleSetsAnswer": "results",
     "RuleSetEntry": "results",
     "LimitOfScope": "results",
+    "ReadingOfClause": "results",
     "QualitySetEntry": "results",
     "MaterialsAnswer": "results",
     "MaterialEntry": "results",

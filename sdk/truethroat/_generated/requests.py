@@ -1653,10 +1653,13 @@ class GrindAllowanceRequest(TypedDict):
     """Plus or minus; carried to the remaining throat. From 0 mm to 300 mm. Default: 0 mm."""
 
     face_width: NotRequired[Length]
-    """Width of a flat seam's face, to cap the throat at the nearer toe. From 0 mm (exclusive) to 300 mm."""
+    """Width of a flat seam's face; it limits the throat to the distance to the nearer toe.
+
+    From 0 mm (exclusive) to 300 mm.
+    """
 
     rule_set: NotRequired[RuleSetId]
-    """Rules whose deduction becomes a line of the budget."""
+    """Rules whose deduction the budget takes off the prepared depth."""
 
     process: NotRequired[ProcessCode]
     """Process: AWS letters or ISO 4063 number."""
@@ -1877,7 +1880,7 @@ class BevelDepthRequest(TypedDict):
     """Plus or minus; carried to the remaining throat. From 0 mm to 300 mm. Default: 0 mm."""
 
     rule_set: NotRequired[RuleSetId]
-    """Rules whose deduction the depth makes up for."""
+    """Rules whose deduction is added to the depth."""
 
     process: NotRequired[ProcessCode]
     """Process: AWS letters or ISO 4063 number."""
@@ -2414,7 +2417,7 @@ class GroundFlush(TypedDict):
 
 
 class HeatRequest(TypedDict):
-    """One pass; what a field left out would be needed for is left out of the answer, with the reason."""
+    """One pass. The answer holds what the fields given allow, and lists the rest in left_out with what it needs."""
 
     units: NotRequired[Literal["metric", "us"]]
     """Units of the answer. Default: metric."""
@@ -2432,7 +2435,7 @@ class HeatRequest(TypedDict):
     """Process: AWS letters or ISO 4063 number."""
 
     efficiency: NotRequired[float]
-    """Thermal efficiency k, instead of the process's own."""
+    """Thermal efficiency k; that of the process when left out."""
 
     thickness: NotRequired[Length]
     """Thickness of the plate itself, not the combined thickness. From 0.1 mm to 300 mm."""
@@ -2444,7 +2447,7 @@ class HeatRequest(TypedDict):
     """Temperature of the plate when the pass begins. From -50 degC to 400 degC. Default: 20 degC."""
 
     cooling_time: NotRequired[TimeSpan]
-    """Cooling time t8/5 as measured, instead of an arc. From 0.1 s to 1000 s."""
+    """Cooling time t8/5 as measured; send it instead of an arc. From 0.1 s to 1000 s."""
 
     cooling_window: NotRequired[CoolingWindow]
     """Cooling times t8/5 to judge against.
@@ -2457,22 +2460,23 @@ class HeatRequest(TypedDict):
     """Composition of the parent steel."""
 
     carbon_equivalents: NotRequired[CarbonEquivalents]
-    """Its carbon equivalents, instead of the composition."""
+    """Carbon equivalents of the parent steel; send them instead of the composition."""
 
     weld_metal_cet: NotRequired[float]
-    """CET of the weld metal; method B."""
+    """CET of the weld metal, for method B."""
 
     hydrogen: NotRequired[HydrogenContent]
     """Diffusible hydrogen of the weld metal.
 
-    It asks for methods A and B, and their limits hold. From 0 ml/100g (exclusive) to 100 ml/100g.
+    Sending it requests methods A and B; values outside the limits of method B are refused. From 0 ml/100g
+    (exclusive) to 100 ml/100g.
     """
 
     combined_thickness: NotRequired[Length]
-    """Thicknesses that meet at the weld, added; each the mean over 75 mm, and half the sum for directly opposed
-    fillets welded together.
+    """Sum of the thicknesses that meet at the weld, for method A.
 
-    Method A. From 0 mm (exclusive) to 1000 mm.
+    Each is the mean over 75 mm. Half the sum counts for fillets on opposite sides that are welded at the same
+    time. From 0 mm (exclusive) to 1000 mm.
     """
 
     preheat_category: NotRequired[Literal["A", "B", "C", "D"]]
@@ -2484,7 +2488,7 @@ class HeatRequest(TypedDict):
     """
 
     thickest_part: NotRequired[Length]
-    """Thickest part at the weld, for AWS D1.1; the thickness when left out. From 0.1 mm to 300 mm."""
+    """Thickest part at the weld, for the preheat of AWS D1.1; thickness when left out. From 0.1 mm to 300 mm."""
 
     steel_group: NotRequired[Literal[1, 2, 3]]
     """Steel group of ISO/TR 15608, for the hardness limit of ISO 15614-1."""
@@ -2496,7 +2500,7 @@ class HeatRequest(TypedDict):
     """Leg of a fillet laid in this one pass. From 0.5 mm to 50 mm."""
 
     required_leg: NotRequired[Length]
-    """Leg that was required of it. From 0.5 mm to 50 mm."""
+    """Leg that was required of this fillet. From 0.5 mm to 50 mm."""
 
 
 class ArcEnergy(TypedDict):
@@ -2507,19 +2511,19 @@ class ArcEnergy(TypedDict):
 
 
 class HeatInput(TypedDict):
-    """Heat input of EN 1011-1, the efficiency in it."""
+    """Heat input of EN 1011-1, which includes the efficiency."""
 
     heat_input: EnergyPerLength
     """Heat input per length. From 0 kJ/mm (exclusive) to 50 kJ/mm."""
 
 
 class ArcSettings(TypedDict):
-    """Settings of the arc; without its speed, what speed it may have."""
+    """Settings of the arc. Without travel_speed the answer gives the speeds that keep to the cooling window."""
 
     voltage: Voltage
     """Arc voltage.
 
-    Of a waveform-controlled machine send arc_energy from instantaneous readings instead. From 0 V (exclusive)
+    For a waveform-controlled machine send arc_energy from instantaneous readings instead. From 0 V (exclusive)
     to 100 V.
     """
 
@@ -2537,17 +2541,14 @@ class CoolingWindow(TypedDict):
     """Cooling times t8/5 to keep to."""
 
     least: TimeSpan
-    """Shortest time that does not harden the steel too much. From 0.1 s to 1000 s."""
+    """Shortest time that does not make the steel too hard. From 0.1 s to 1000 s."""
 
     most: TimeSpan
-    """Longest time that does not coarsen its grain too much. From 0.1 s to 1000 s."""
+    """Longest time that does not make its grain too coarse. From 0.1 s to 1000 s."""
 
 
 class Composition(TypedDict):
-    """Composition of the parent steel.
-
-    An element left out is not guessed: what needs it is left out of the answer.
-    """
+    """Composition of the parent steel. No element is guessed: a result that needs one which is not given is null."""
 
     C: float
     """Weight %."""
@@ -2583,7 +2584,7 @@ class Composition(TypedDict):
     """Weight %."""
 
     others_zero: NotRequired[bool]
-    """Whether an element left out is none, as the certificate says. Default: false."""
+    """Whether every element that is not given is zero, as the certificate says. Default: false."""
 
 
 class CarbonEquivalents(TypedDict):
@@ -3532,7 +3533,7 @@ class BreakTestRequest(TypedDict):
     """What is opened: a fillet of a tee or inside a corner, or the seam outside a corner."""
 
     seam: ClosedCorner | HalfOpenCorner | OpenCorner | FilletSeam
-    """Its section; a fillet needs the plates' thickness here."""
+    """Section of the weld; a fillet needs the thickness of its plates too."""
 
     weld: WeldStrength
     """Weld metal."""
@@ -3565,26 +3566,26 @@ class BreakTestRequest(TypedDict):
     """What is done to the face. Default: {"to": "as-welded"}."""
 
     notch: NotRequired[Notch]
-    """Notches that make it break."""
+    """Notches that make the weld break."""
 
     hand_force: NotRequired[HandForce]
-    """What hands can pull on the lever (common practice, no source). From 1 N to 5000 N. Default: 250 N."""
+    """Force that hands can pull on the lever (common practice, no source). From 1 N to 5000 N. Default: 250 N."""
 
     rules: NotRequired[Literal["aws-d1-1-2010", "iso-9017"]]
     """Rules for the coupon, and for what its broken faces show."""
 
     outcome: NotRequired[OutcomeFoldedFlat | OutcomeBroken]
-    """How the test ended, to be judged; a tee by AWS D1.1."""
+    """How the test ended, to be judged by AWS D1.1; for a tee only."""
 
 
 class WeldStrength(TypedDict):
     """Strengths of the weld metal."""
 
     yield_strength: Stress
-    """Yield strength: at it the root begins to tear. From 1 MPa to 2000 MPa."""
+    """Yield strength, at which the root begins to yield. From 1 MPa to 2000 MPa."""
 
     tensile_strength: Stress
-    """Tensile strength: at it the throat breaks. From 1 MPa to 2000 MPa."""
+    """Tensile strength, at which the throat breaks. From 1 MPa to 2000 MPa."""
 
 
 class PlatesOfMaterial(TypedDict):
@@ -3622,24 +3623,24 @@ class Notch(TypedDict):
 
 
 class OutcomeFoldedFlat(TypedDict):
-    """It folded flat on itself."""
+    """The coupon folded flat on itself."""
 
     ended: Literal["folded-flat"]
 
 
 class OutcomeBroken(TypedDict):
-    """It broke."""
+    """The coupon broke."""
 
     ended: Literal["broken"]
 
     fused_to_root: bool
-    """Whether the break shows fusion to the root all along."""
+    """Whether the broken faces show fusion to the root over the whole length."""
 
     largest_void: NotRequired[Length]
     """Greatest dimension of the largest void or inclusion. From 0 mm to 300 mm. Default: 0 mm."""
 
     sum_of_voids: NotRequired[Length]
-    """Sum of the greatest dimensions of all of them. From 0 mm to 300 mm. Default: 0 mm."""
+    """Sum of the greatest dimensions of all voids and inclusions. From 0 mm to 300 mm. Default: 0 mm."""
 
 
 class JointPlanRequest(TypedDict):

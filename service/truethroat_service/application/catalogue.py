@@ -48,6 +48,14 @@ class LimitOfScope:
 
 
 @dataclass(frozen=True, slots=True)
+class ReadingOfClause:
+    """How a clause is read that is silent, borrowed or open to two readings."""
+
+    text: str
+    source: Annotated[str, "The clause that is read."]
+
+
+@dataclass(frozen=True, slots=True)
 class RuleSetEntry:
     """Rule set."""
 
@@ -57,6 +65,7 @@ class RuleSetEntry:
     clauses: tuple[str, ...]
     parameters: Mapping[str, float]
     limits: tuple[LimitOfScope, ...]
+    readings: tuple[ReadingOfClause, ...]
 
 
 @dataclass(frozen=True, slots=True)
@@ -68,6 +77,7 @@ class QualitySetEntry:
     editions: tuple[str, ...]
     clauses: tuple[str, ...]
     limits: tuple[LimitOfScope, ...]
+    readings: tuple[ReadingOfClause, ...]
 
 
 @dataclass(frozen=True, slots=True)
@@ -232,9 +242,17 @@ def service() -> ServiceAnswer:
 def rule_sets() -> RuleSetsAnswer:
     """Rule sets and quality sets with their editions, clauses, parameters and limits of scope."""
     return RuleSetsAnswer(
-        tuple(_entry(RuleSetEntry, found, limits=_limits(found)) for found in map(rule_set, ENTRIES)),
-        tuple(_entry(QualitySetEntry, found, limits=_limits(found)) for found in QUALITY_SETS.values()),
+        tuple(_entry(RuleSetEntry, found, **_words(found)) for found in map(rule_set, ENTRIES)),
+        tuple(_entry(QualitySetEntry, found, **_words(found)) for found in QUALITY_SETS.values()),
     )
+
+
+def _words(rules: RuleSet | QualitySet) -> dict[str, tuple[LimitOfScope | ReadingOfClause, ...]]:
+    """Limits and readings of a rule set or a quality set."""
+    return {
+        "limits": tuple(LimitOfScope(limit.text, str(limit.source)) for limit in rules.limits),
+        "readings": tuple(ReadingOfClause(reading.text, str(reading.source)) for reading in rules.readings),
+    }
 
 
 def materials() -> MaterialsAnswer:
@@ -298,10 +316,6 @@ def preparations() -> PreparationsAnswer:
 def _entry(kind: type[Entry], thing: Any, **more: Any) -> Entry:
     """Entry of the catalogue: each field as given, or the attribute of the thing that has its name."""
     return kind(**{name: more[name] if name in more else getattr(thing, name) for name in fields_of(kind)})  # type: ignore[arg-type]
-
-
-def _limits(found: RuleSet | QualitySet) -> tuple[LimitOfScope, ...]:
-    return tuple(LimitOfScope(limit.text, str(limit.source)) for limit in found.limits)
 
 
 def _rates(process: str) -> PublishedRates:

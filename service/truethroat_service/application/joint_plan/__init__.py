@@ -16,8 +16,10 @@ from ..core.left_out import LeftOut
 from ..core.remarks import Remarks
 from ..core.units import Units
 from ..joints.metals import metals
+from ..joints.penetration_remarks import remark_on_penetration
 from ..joints.quality_sets import Quality
 from ..joints.rule_sets import chosen
+from ..joints.seam_checks import check_tolerance
 from ..joints.seams import FINISHES
 from ..joints.throat_budget import ThroatBudget, budget, throat_budget
 from ..joints.throat_chance import Spread, chance_short
@@ -128,10 +130,11 @@ def _check(request: JointPlanRequest, units: Units) -> RuleSet:
     possible = {"outside-corner": FINISHES["open-corner"], "butt": FINISHES["butt"]}.get(kind, ("as-welded",))
     if request.finish.to not in possible:
         faults.inconsistent("#/finish/to", f"a {kind} is finished {' or '.join(possible)}, not {request.finish.to}")
-    if request.penetration.tolerance > request.penetration.depth:
-        faults.inconsistent("#/penetration/tolerance", "the tolerance is over the depth itself")
-    if at_least(request.tolerances.thickness, min(request.thickness)):
-        faults.inconsistent("#/tolerances/thickness", "the tolerance is over the thickness itself")
+    root, thinner = request.penetration, min(request.thickness)
+    check_tolerance("#/penetration/tolerance", root.tolerance, root.depth, "depth", faults)
+    check_tolerance(
+        "#/tolerances/thickness", request.tolerances.thickness, thinner, "thickness", faults, leaves_some=True
+    )
     _check_companions(request, faults)
     if basis != "throat":
         if rules.weld is None:
@@ -267,11 +270,7 @@ def _say(
 
 def _caution(request: JointPlanRequest, ways: list[_Way], remarks: Remarks) -> None:
     """Say what the plan rests on: its own, then what the single resources say of the ways."""
-    if request.penetration.depth > 0.0 and request.penetration.vouched != "proven":
-        remarks.caution(
-            request.penetration.code,
-            f"Penetration is {request.penetration.vouched}: no way counts on it until a qualified procedure proves it.",
-        )
+    remark_on_penetration(request.penetration, remarks, "No way counts on it.")
     seen = {caution.code for caution in remarks.cautions}
     for caution in (caution for way in ways for answer in way.answers.values() for caution in answer.cautions):
         if caution.code not in seen:

@@ -10,7 +10,7 @@ from typing import Any
 from ...engine.formula import Source
 from ...engine.numeric import Real
 from ...engine.rounding import SAME
-from ...engine.rule_set import Correlation, FitUp, GrooveOptions, Limit, MetalRules, RuleSet, Scope
+from ...engine.rule_set import Correlation, FitUp, GrooveOptions, Limit, MetalRules, Reading, RuleSet, Scope
 from ...engine.units import KSI
 from ...practice import thin_part
 from ...standards import (
@@ -42,6 +42,7 @@ from ...standards.en_1999_1_1_2007 import s6_1_6_heat_affected_zone, table_8_8_w
 from ...standards.en_1999_1_1_2007 import scope as aluminium_scope
 from ..core.faults import Faults
 from ..core.shape import OneOf
+from . import readings
 
 Parameters = Mapping[str, float]
 
@@ -58,7 +59,7 @@ def _din_least_throat(thicker: Real) -> tuple[Real, Source]:
     return throat, rule.least_throat.source
 
 
-# EN 1993-1-8 and the shop rule say nothing of a root gap; the whole-gap rule of D1.1 serves all of them.
+# The standards that say nothing about a root gap borrow this rule; see ``readings.BORROWED_GAP``.
 FIT_UP = FitUp(_leg_added, s7_21_fit_up.FREE_GAP, s7_21_fit_up.LARGEST_GAP, s7_21_fit_up.FIT_UP)
 
 _AISC_SCOPE = Scope(
@@ -195,6 +196,7 @@ def _aisc(method: Method) -> Callable[[str, str, Parameters], RuleSet]:
             parameters=values,
             options=aisc_options(method),
             grooves=_AISC_GROOVES,
+            readings=readings.AISC,
         )
 
     return build
@@ -208,9 +210,14 @@ class _Steels:
     metals: MetalRules
     edition: str | None = None
     clauses: tuple[str, ...] = ()
+    readings: tuple[Reading, ...] = ()
 
 
-_UP_TO_S460 = _Steels(_EN_SCOPE, MetalRules(beta_w=Correlation(en_1993_1_8_2005.clause("Table 4.1"))))
+_UP_TO_S460 = _Steels(
+    _EN_SCOPE,
+    MetalRules(beta_w=Correlation(en_1993_1_8_2005.clause("Table 4.1"))),
+    readings=readings.CARBON_STEEL,
+)
 _STAINLESS = _Steels(
     _STAINLESS_SCOPE,
     MetalRules(beta_w=s6_3_welds.CORRELATION),
@@ -222,6 +229,7 @@ _HIGH_STRENGTH = _Steels(
     MetalRules(filler="G 69", beta_w=s2_8_fillet_welds.CORRELATION, lesser=s2_8_fillet_welds.strength),
     en_1993_1_12_2007.EDITION,
     ("EN 1993-1-12 2.8",),
+    readings.HIGH_STRENGTH,
 )
 
 
@@ -269,6 +277,7 @@ def _en(steels: _Steels, *, directional: bool) -> Callable[[str, str, Parameters
             options=en_options(directional, values["gamma_m2"], {"din-na": _din_least_throat}),
             grooves=_EN_GROOVES,
             size_by="throat",
+            readings=(*readings.EN, *steels.readings),
         )
 
     return build
@@ -297,6 +306,7 @@ def _aluminium(rule_set_id: str, title: str, values: Parameters) -> RuleSet:
         ),
         parameters=values,
         size_by="throat",
+        readings=readings.ALUMINIUM,
     )
 
 
@@ -316,6 +326,7 @@ def _thin_part(rule_set_id: str, title: str, values: Parameters) -> RuleSet:
         groove=thin_part.ThinPartGroove(),
         family="practice",
         parameters=values,
+        readings=readings.THIN_PART,
     )
 
 
