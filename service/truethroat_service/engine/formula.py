@@ -48,6 +48,10 @@ class Source:
         """Citation as it is printed; anything less than seen is said."""
         return self.citation
 
+    def __hash__(self) -> int:
+        """Hash of the citation, which Python keeps with the text."""
+        return hash(self.citation)
+
 
 @dataclass(frozen=True, slots=True)
 class Arg:
