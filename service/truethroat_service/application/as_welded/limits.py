@@ -59,7 +59,7 @@ def why_not_kept(limit: QualityLimit, units: Units) -> str:
     if limit.value.dimension is ANGLE:
         return f"{limit.name} is {value}; it must be at least {allowed}."
     if at_most(limit.value.value, limit.allowed.value):
-        over = "the whole weld, because its length was not sent," if limit.extent is None else units.text(limit.extent)
+        over = "the whole weld, as its length was not sent" if limit.extent is None else units.text(limit.extent)
         short = "a part of it" if limit.extent_allowed is None else units.text(limit.extent_allowed)
         return f"{limit.name} is {value} over {over}; that is allowed over {short} only."
     return f"{limit.name} is {value}; at most {allowed} is allowed."
