@@ -115,10 +115,17 @@ SYSTEMS: list[tuple[UnitSystem, Fraction]] = [("metric", Fraction(1, 10)), ("us"
 
 
 @steady
-@given(st.floats(0.0, 999.9), st.sampled_from(SYSTEMS))
+@given(st.one_of(st.floats(0.0, 999.9), st.floats(999.9, 1e6)), st.sampled_from(SYSTEMS))
+@example(1001.7, SYSTEMS[0])
+@example(1000.4, SYSTEMS[0])
 def test_a_length_is_rounded_to_the_safe_side(millimetres: float, system: tuple[UnitSystem, Fraction]) -> None:
-    """Down never says more than the value and up never less, and both are on the shop's step, within one of it."""
+    """Down never says more than the value and up never less, and both are on the shop's step, within one of it.
+
+    From 1000 mm, where a text has no decimal, the metric step is a whole millimetre.
+    """
     name, step = system
+    if name == "metric" and millimetres >= 1000.0:
+        step = Fraction(1)
     down, up = render(LENGTH, millimetres, name, "down"), render(LENGTH, millimetres, name, "up")
     low, high = (_exact(shown["text"].rpartition(" ")[0]) for shown in (down, up))
     value, noise = Fraction(down["value"]), Fraction(1, 10**9)

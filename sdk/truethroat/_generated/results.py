@@ -28,6 +28,7 @@ __all__ = [
     "Calculation",
     "CategoryPreheat",
     "Caution",
+    "CautionCode",
     "CentroidLoad",
     "ConcentricGroup",
     "CountedLength",
@@ -125,6 +126,7 @@ __all__ = [
     "RefusedPreparation",
     "RefusedWay",
     "Remedy",
+    "RemedyCode",
     "RuleSetEntry",
     "RuleSetName",
     "RuleSetsAnswer",
@@ -237,129 +239,7 @@ class FilletSizeAnswer(Calculation):
 class Caution(Result):
     """What the figures rest on or leave out."""
 
-    code: Literal[
-        "accounts-differ",
-        "alternatives-not-sized",
-        "analyse-the-weld-metal",
-        "assumed-penetration",
-        "back-gouge",
-        "backing-left-in",
-        "base-metal-not-checked",
-        "below-minimum-throat",
-        "below-quick-chill-size",
-        "boron-hardens",
-        "carbon-steel-assumed",
-        "categories-move",
-        "code-in-part",
-        "cold-steel",
-        "convexity-not-credited",
-        "corner-as-fillet",
-        "cost-incomplete",
-        "crater",
-        "depth-consistently-achieved",
-        "design-wall",
-        "designed-to-bear",
-        "elastic-method",
-        "end-returns",
-        "end-weld",
-        "estimate-for-planning",
-        "excess-on-area",
-        "face-not-credited",
-        "face-not-given",
-        "face-width-not-given",
-        "face-width-not-known",
-        "factor-band",
-        "ferritic-only",
-        "flare-radius",
-        "flatness-by-width",
-        "flux-not-counted",
-        "full-size-length",
-        "fusion-not-read",
-        "gap-and-land",
-        "gap-in-leg",
-        "gap-taken-off",
-        "gaps-corrode",
-        "hardness-scatter",
-        "heat-affected-zone",
-        "heat-of-one-run",
-        "hollow-section",
-        "imperfections-not-summed",
-        "index-of-submerged-arc",
-        "intermittent",
-        "lap-overlap",
-        "later-edition",
-        "left-free",
-        "leg-from-energy",
-        "let-go",
-        "level-in-part",
-        "long-stiffener",
-        "low-hydrogen-needed",
-        "lower-beta-w",
-        "matching-by-strength",
-        "matching-filler-assumed",
-        "may-be-short",
-        "measured-penetration",
-        "metal-as-carbon-steel",
-        "method-a-reads-charts",
-        "national-least-throat",
-        "no-deposition-rate",
-        "no-efficiency",
-        "no-gas-flow",
-        "no-length",
-        "no-listed-preparation",
-        "no-operator-factor",
-        "no-rule-set",
-        "no-strength-claimed",
-        "no-undersize-at-girder-ends",
-        "nominal-strengths",
-        "not-a-listed-detail",
-        "not-all-timed",
-        "not-compared",
-        "not-for-service",
-        "one-method",
-        "one-side-without-backing",
-        "one-sided",
-        "other-standard",
-        "overmatched-filler",
-        "overwelded",
-        "packing",
-        "parts-not-checked",
-        "pitch-not-checked",
-        "preheat-short",
-        "proven-penetration",
-        "radius-needs-width",
-        "recalled-limit",
-        "room-temperature",
-        "root-bending-model",
-        "root-opening",
-        "rough-estimate",
-        "runs",
-        "seam-factors",
-        "second-hand-limits",
-        "shallow-bead",
-        "spacing-by-pitch",
-        "static-only",
-        "stub-in-efficiency",
-        "stub-taken-off",
-        "thinning",
-        "throat-to-finished-face",
-        "too-fast",
-        "too-slow",
-        "raised",
-        "high",
-        "two-heat-inputs",
-        "undercut-not-given",
-        "undermatched-filler",
-        "usual-bead-area",
-        "usual-deposition-rate",
-        "usual-efficiency",
-        "usual-gas-flow",
-        "usual-operator-factor",
-        "usual-source-efficiency",
-        "weld-metal-cet-not-given",
-        "welding-alone",
-        "z-loss",
-    ]
+    code: CautionCode
 
     text: str
 
@@ -789,16 +669,18 @@ class TeeButtStrength(Result):
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
 class GrindAllowanceAnswer(Calculation):
-    """What may be ground off, and what must stay."""
+    """How much may be ground off a seam, and how much must stay."""
 
     budget: ThroatBudget
 
     allowance: Quantity
-    """Most that may come off along the throat line, from the face as welded."""
+    """Most that may be ground off along the throat line, from the face as welded."""
 
     leave: Quantity | None
+    """Face height to leave above the plane of the face; null where no face height keeps the throat."""
 
     largest_radius: Quantity | None
+    """Largest blend radius of a corner that keeps the throat; null where none does."""
 
     judged_on: Literal["nominal", "worst-case"]
 
@@ -840,9 +722,9 @@ class ThroatBudget(Result):
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
 class Remedy(Result):
-    """What would keep the throat."""
+    """One change that keeps the throat, with the throat that remains and what it counts."""
 
-    do: Literal["bevel", "leave-face", "smaller-radius", "weld-second-side"]
+    do: RemedyCode
 
     depth: Quantity | None = None
 
@@ -859,7 +741,7 @@ class Remedy(Result):
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
 class Creditable(Result):
-    """A budget that counts only what is measured or proven and what the code credits, with what follows from it."""
+    """Budget that counts only what is measured or proven and what the code credits, with its own verdict."""
 
     verdict: Verdict
 
@@ -890,18 +772,20 @@ class Creditable(Result):
     margin: Quantity
 
     allowance: Quantity
-    """Most that may come off along the throat line, from the face as welded."""
+    """Most that may be ground off along the throat line, from the face as welded."""
 
     leave: Quantity | None
+    """Face height to leave above the plane of the face; null where no face height keeps the throat."""
 
     largest_radius: Quantity | None
+    """Largest blend radius of a corner that keeps the throat; null where none does."""
 
     remedies: tuple[Remedy, ...]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
 class BevelDepthAnswer(Calculation):
-    """Preparation to cut."""
+    """Preparation to cut; its depth and what follows from it are null where no partial preparation suffices."""
 
     depth: Quantity | None
 
@@ -924,7 +808,7 @@ class BevelDepthAnswer(Calculation):
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
 class PreparationCallout(Result):
-    """Preparation as drawing text."""
+    """Preparation as text for a drawing."""
 
     iso_2553: str
 
@@ -933,9 +817,9 @@ class PreparationCallout(Result):
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
 class Alternative(Result):
-    """Another way to the same throat."""
+    """Another way to reach the same throat."""
 
-    do: str
+    do: RemedyCode
 
     size: Quantity
 
@@ -1164,19 +1048,7 @@ class QualityLimit(Result):
 class WeldAction(Result):
     """What to do with the weld."""
 
-    do: Literal[
-        "accept",
-        "close-gap",
-        "realign",
-        "gouge-and-reweld",
-        "add-root-pass",
-        "add-pass",
-        "fill-crater",
-        "dress-face",
-        "dress-root",
-        "dress-toe",
-        "repair-undercut",
-    ]
+    do: RemedyCode
 
     leg: Quantity | None = None
     """Leg to weld up to, rounded up to the step."""
@@ -1184,7 +1056,7 @@ class WeldAction(Result):
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
 class HeatAnswer(Calculation):
-    """Heat of a pass."""
+    """Heat of a pass and what follows from it; each field that is null is listed in left_out with what it needs."""
 
     energy: PassEnergy | None
 
@@ -1205,16 +1077,16 @@ class HeatAnswer(Calculation):
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
 class PassEnergy(Result):
-    """Both conventions."""
+    """Energy of a pass by both conventions."""
 
     arc_energy: Quantity | None
-    """Without k: AWS D1.1, ASME IX."""
+    """Arc energy, which AWS D1.1 and ASME IX call heat input."""
 
     heat_input: Quantity | None
-    """With k: EN 1011-1."""
+    """Heat input of EN 1011-1: the arc energy times the efficiency."""
 
     efficiency: float | None
-    """k."""
+    """Thermal efficiency k of EN 1011-1."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
@@ -1249,7 +1121,7 @@ class LengthBand(Result):
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
 class HeatLimits(Result):
-    """What keeps the cooling time in the window."""
+    """Limits that keep the cooling time in the window."""
 
     heat_input: EnergyPerLengthBand
 
@@ -1278,7 +1150,7 @@ class SpeedBand(Result):
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
 class ParentEquivalents(Result):
-    """Carbon equivalents of the parent."""
+    """Carbon equivalents of the parent steel."""
 
     ce: float | None
 
@@ -1304,7 +1176,7 @@ class PreheatAnswer(Result):
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
 class MethodAPreheat(Result):
-    """EN 1011-2 method A, as far as it is no chart."""
+    """EN 1011-2 method A, without its charts."""
 
     hydrogen_scale: Literal["A", "B", "C", "D", "E"]
 
@@ -1329,7 +1201,7 @@ class FormulaPreheat(Result):
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
 class CategoryPreheat(Result):
-    """AWS D1.1, by category and thickest part."""
+    """Preheat of AWS D1.1 by category and thickest part."""
 
     category: str
 
@@ -1347,7 +1219,7 @@ class CategoryPreheat(Result):
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
 class PrintedPreheat(Result):
-    """The row as printed in both units; they are not conversions."""
+    """Preheat as the table prints it in both units; the two are not exact conversions of each other."""
 
     fahrenheit: Quantity
 
@@ -1363,10 +1235,10 @@ class HardnessBesideWeld(Result):
     yurioka: ModelHardness
 
     band: Band
-    """Both models, with 50 HV on either side."""
+    """Band of both models, 50 HV wider on either side."""
 
     limit: float | None
-    """Of ISO 15614-1."""
+    """Limit of ISO 15614-1 for the steel group."""
 
     standing: Literal["within", "over", "open"] | None
 
@@ -1412,7 +1284,7 @@ class FilletHeat(Result):
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
 class DepositedBead(Result):
-    """What the deposition rate lays."""
+    """Bead that the deposition rate lays."""
 
     area: Quantity
 
@@ -1421,7 +1293,7 @@ class DepositedBead(Result):
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
 class OversizeHeat(Result):
-    """The leg laid against the leg required."""
+    """Heat of the leg laid against that of the leg required."""
 
     required_arc_energy: Quantity
 
@@ -1974,7 +1846,7 @@ class ToleranceClass(Result):
 class DistortionAlternative(Result):
     """Another way to weld the joint."""
 
-    do: Literal["over", "double-sided", "intermittent", "bevelled"]
+    do: RemedyCode
 
     leg: Quantity | None = None
 
@@ -2037,12 +1909,14 @@ class AngleDistortionSpan(Result):
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
 class BreakTestAnswer(Calculation):
-    """What opens a coupon from its root, counting all the throat there is."""
+    """What opens a coupon from its root. The main figures count all the throat there may be."""
 
     throat: OpenedThroat
 
     moment: MomentStages
-    """Moment on the coupon: the root yields, the throat folds (both at its least), breaks, and breaks at the most."""
+    """Moment on the coupon at which the root yields and the throat folds (both for the least throat), at which the
+    nominal throat breaks, and at which it breaks at the latest.
+    """
 
     force: HandForceStages
     """Force on the lever for each of them."""
@@ -2072,7 +1946,7 @@ class BreakTestAnswer(Calculation):
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
 class OpenedThroat(Result):
-    """Throat under the finish and the notch, as given and by its tolerances."""
+    """Throat under the finish and the face notch: nominal, and at both ends of its tolerances."""
 
     least: Quantity
 
@@ -2083,7 +1957,7 @@ class OpenedThroat(Result):
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
 class MomentStages(Result):
-    """What it takes at each stage of opening a root."""
+    """Moment or force at each stage of opening a root."""
 
     first_yield: Quantity
 
@@ -2096,7 +1970,7 @@ class MomentStages(Result):
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
 class HandForceStages(Result):
-    """What it takes at each stage of opening a root."""
+    """Moment or force at each stage of opening a root."""
 
     first_yield: Quantity
 
@@ -2116,7 +1990,9 @@ class OpenedAccount(Result):
     throat: OpenedThroat
 
     moment: MomentStages
-    """Moment on the coupon: the root yields, the throat folds (both at its least), breaks, and breaks at the most."""
+    """Moment on the coupon at which the root yields and the throat folds (both for the least throat), at which the
+    nominal throat breaks, and at which it breaks at the latest.
+    """
 
     force: HandForceStages
     """Force on the lever for each of them."""
@@ -2126,7 +2002,7 @@ class OpenedAccount(Result):
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
 class FoldedPlate(Result):
-    """The thinner plate: what folds it, and the throat that breaks just as it does."""
+    """The thinner plate: what folds it, and the throat that breaks at the same moment."""
 
     moment: Quantity
 
@@ -2137,7 +2013,7 @@ class FoldedPlate(Result):
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
 class ThroatInBalance(Result):
-    """Of an equal-leg fillet also its leg."""
+    """Throat in balance with the plate, and the leg of an equal-leg fillet with that throat."""
 
     throat: Quantity
 
@@ -2163,7 +2039,7 @@ class CouponCheck(Result):
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
 class StandardCoupon(Result):
-    """Coupon that the rules know."""
+    """Standard coupon of the rules."""
 
     plate: Quantity
 
@@ -2180,7 +2056,7 @@ class StandardCoupon(Result):
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
 class CouponAcceptance(Result):
-    """What the outcome is worth."""
+    """Whether the outcome is accepted, with each limit."""
 
     verdict: Verdict
 
@@ -2733,4 +2609,156 @@ Verdict: TypeAlias = Literal[
     "plate-bends-first",
     "accepted",
     "rejected",
+]
+
+CautionCode: TypeAlias = Literal[
+    "accounts-differ",
+    "alternatives-not-sized",
+    "analyse-the-weld-metal",
+    "assumed-penetration",
+    "back-gouge",
+    "backing-left-in",
+    "base-metal-not-checked",
+    "below-minimum-throat",
+    "below-quick-chill-size",
+    "boron-hardens",
+    "carbon-steel-assumed",
+    "categories-move",
+    "code-in-part",
+    "cold-steel",
+    "convexity-not-credited",
+    "corner-as-fillet",
+    "cost-incomplete",
+    "crater",
+    "depth-consistently-achieved",
+    "design-wall",
+    "designed-to-bear",
+    "elastic-method",
+    "end-returns",
+    "end-weld",
+    "estimate-for-planning",
+    "excess-on-area",
+    "face-not-credited",
+    "face-not-given",
+    "face-width-not-given",
+    "face-width-not-known",
+    "factor-band",
+    "ferritic-only",
+    "flare-radius",
+    "flatness-by-width",
+    "flux-not-counted",
+    "full-size-length",
+    "fusion-not-read",
+    "gap-and-land",
+    "gap-in-leg",
+    "gap-taken-off",
+    "gaps-corrode",
+    "hardness-scatter",
+    "heat-affected-zone",
+    "heat-of-one-run",
+    "hollow-section",
+    "imperfections-not-summed",
+    "index-of-submerged-arc",
+    "intermittent",
+    "lap-overlap",
+    "later-edition",
+    "left-free",
+    "leg-from-energy",
+    "let-go",
+    "level-in-part",
+    "long-stiffener",
+    "low-hydrogen-needed",
+    "lower-beta-w",
+    "matching-by-strength",
+    "matching-filler-assumed",
+    "may-be-short",
+    "measured-penetration",
+    "metal-as-carbon-steel",
+    "method-a-reads-charts",
+    "national-least-throat",
+    "no-deposition-rate",
+    "no-efficiency",
+    "no-gas-flow",
+    "no-length",
+    "no-listed-preparation",
+    "no-operator-factor",
+    "no-rule-set",
+    "no-strength-claimed",
+    "no-undersize-at-girder-ends",
+    "nominal-strengths",
+    "not-a-listed-detail",
+    "not-all-timed",
+    "not-compared",
+    "not-for-service",
+    "one-method",
+    "one-side-without-backing",
+    "one-sided",
+    "other-standard",
+    "overmatched-filler",
+    "overwelded",
+    "packing",
+    "parts-not-checked",
+    "pitch-not-checked",
+    "preheat-short",
+    "proven-penetration",
+    "radius-needs-width",
+    "recalled-limit",
+    "room-temperature",
+    "root-bending-model",
+    "root-opening",
+    "rough-estimate",
+    "runs",
+    "seam-factors",
+    "second-hand-limits",
+    "shallow-bead",
+    "spacing-by-pitch",
+    "static-only",
+    "stub-in-efficiency",
+    "stub-taken-off",
+    "thinning",
+    "throat-to-finished-face",
+    "too-fast",
+    "too-slow",
+    "raised",
+    "high",
+    "two-heat-inputs",
+    "undercut-not-given",
+    "undermatched-filler",
+    "usual-bead-area",
+    "usual-deposition-rate",
+    "usual-efficiency",
+    "usual-gas-flow",
+    "usual-operator-factor",
+    "usual-source-efficiency",
+    "weld-metal-cet-not-given",
+    "welding-alone",
+    "z-loss",
+]
+
+RemedyCode: TypeAlias = Literal[
+    "accept",
+    "add-pass",
+    "add-root-pass",
+    "bevel",
+    "bevelled",
+    "close-gap",
+    "double-sided",
+    "dress-face",
+    "dress-root",
+    "dress-toe",
+    "fill-crater",
+    "fillet-inside",
+    "full-penetration",
+    "gouge-and-reweld",
+    "intermittent",
+    "leave-face",
+    "over",
+    "realign",
+    "repair-undercut",
+    "single-bevel",
+    "single-j",
+    "single-u",
+    "single-v",
+    "smaller-radius",
+    "weld-second-side",
 ]

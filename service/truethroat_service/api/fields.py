@@ -7,7 +7,9 @@ fails; marshmallow then reads the request once more and words every fault.
 
 import math
 import re
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
+from contextlib import contextmanager
+from contextvars import ContextVar
 from difflib import get_close_matches
 from typing import Any
 
@@ -27,6 +29,20 @@ MANY = 12
 """Choices a message still lists in full; of longer lists it names the nearest."""
 TEXT_LIMIT = 60
 """Longest text form of a quantity."""
+
+_UNITS: ContextVar[UnitSystem] = ContextVar("units", default="metric")
+"""Units of the request that is being read."""
+
+
+@contextmanager
+def units_of(data: Any) -> Iterator[None]:
+    """Word the faults of a body in the units that it asks for."""
+    us = isinstance(data, dict) and data.get("units") == "us"
+    token = _UNITS.set("us" if us else "metric")
+    try:
+        yield
+    finally:
+        _UNITS.reset(token)
 
 
 class Field(fields.Field[Any]):
@@ -86,7 +102,7 @@ class Quantity(Field):
             raise ValidationError(NOT_FINITE)
         engine = self.dimension.to_engine(number, unit)
         if not (engine > self.minimum if self.above else engine >= self.minimum) or not engine <= self.maximum:
-            system: UnitSystem = "us" if unit in US_UNITS else "metric"
+            system: UnitSystem = "us" if unit in US_UNITS else _UNITS.get()
             least = f"{'over' if self.above else 'at least'} {self._text(self.minimum, system)}"
             raise ValidationError(
                 Message(f"must be {least} and at most {self._text(self.maximum, system)}", "out-of-range")
@@ -106,15 +122,27 @@ class Quantity(Field):
         if isinstance(value, int | float) and not isinstance(value, bool):
             if not math.isfinite(value):
                 raise ValidationError(NOT_FINITE)
-            raise ValidationError(
-                Message(f'has no unit; send text such as "{value:g} {self.dimension.metric}"', "missing-unit")
-            )
+            raise ValidationError(self._without_unit(f"{value:g}"))
         raise ValidationError(
-            Message(
-                f'must be a {self.dimension.name}: text such as "6 {self.dimension.metric}" or value and unit',
-                "wrong-type",
-            )
+            Message(f"must be {self._named}: text such as {self._example} or value and unit", "wrong-type")
         )
+
+    @property
+    def _named(self) -> str:
+        """Name of the dimension with its article."""
+        name = self.dimension.name
+        return f"{'an' if name[0] in 'aeiou' else 'a'} {name}"
+
+    @property
+    def _example(self) -> str:
+        """Text of a quantity, in the units of the request."""
+        unit = self.dimension.unit(_UNITS.get())
+        return f'"{"1/4" if unit == "in" else "6"} {unit}"'
+
+    def _without_unit(self, number: str) -> Message:
+        """Message for a number without a unit."""
+        unit = self.dimension.unit(_UNITS.get())
+        return Message(f'has no unit; send text such as "{number} {unit}"', "missing-unit")
 
     def _refused_text(self, value: str, units: str) -> Message:
         """Message for a text that is no quantity of this dimension."""
@@ -126,12 +154,11 @@ class Quantity(Field):
         except (ValueError, ZeroDivisionError, OverflowError):
             pass
         else:
-            return Message(f'has no unit; send text such as "{value.strip()} {self.dimension.metric}"', "missing-unit")
+            return self._without_unit(value.strip())
         if number and unit and unit not in self.dimension.factors and self._is_number(number):
             return Message(f"{unit} is not a unit of {self.dimension.name}; use {units}", "unknown-unit")
         return Message(
-            f'is not a {self.dimension.name}; send a number and a unit such as "6 {self.dimension.metric}"'
-            f' or "1/4 {self.dimension.us}", the unit one of {units}',
+            f"is not {self._named}; send a number and a unit such as {self._example}, with one of the units {units}",
             "not-a-quantity",
         )
 
@@ -280,9 +307,9 @@ class Text(Field):
 class Choice(Field):
     """One of a closed list of texts or whole numbers."""
 
-    def __init__(self, choices: Sequence[str | int], description: str = "", **more: Any) -> None:
-        """Keep the list."""
-        self.choices = tuple(choices)
+    def __init__(self, choices: Sequence[str | int], description: str = "", *, name: str = "", **more: Any) -> None:
+        """Keep the list, and its name where it is a component of its own."""
+        self.choices, self.list_name = tuple(choices), name
         super().__init__(description, **more)
 
     def _deserialize(self, value: Any, attr: str | None, data: Mapping[str, Any] | None, **kwargs: Any) -> str | int:
@@ -298,9 +325,13 @@ class Choice(Field):
         raise ValidationError(unknown_choice(near, len(self.choices)))
 
     def document(self, refer: Any) -> dict[str, Any]:
-        """Constant or enumeration."""
-        if len(self.choices) == 1:
-            return {"const": self.choices[0]}
+        """Constant or enumeration, by reference where it has a name."""
+        if self.list_name:
+            return {"$ref": refer(self)}
+        return {"const": self.choices[0]} if len(self.choices) == 1 else self.listed()
+
+    def listed(self) -> dict[str, Any]:
+        """Enumeration."""
         return {"enum": list(self.choices)}
 
 
@@ -316,10 +347,10 @@ def unknown_choice(near: Sequence[str | int], of: int | None = None) -> Message:
 class Named(Choice):
     """One of a closed list of names, each of which stands for an object."""
 
-    def __init__(self, names: Sequence[str], makes: Callable[[str], Any]) -> None:
+    def __init__(self, names: Sequence[str | int], makes: Callable[[str], Any], name: str) -> None:
         """Keep the names and what they make."""
         self.makes = makes
-        super().__init__(names)
+        super().__init__(names, name=name)
 
     def _deserialize(self, value: Any, attr: str | None, data: Mapping[str, Any] | None, **kwargs: Any) -> Any:
         return self.makes(str(super()._deserialize(value, attr, data, **kwargs)))

@@ -48,7 +48,11 @@ class NoBand(LookupError):
         self.source = source
 
     def __str__(self) -> str:
-        return f"{self.material}: {self.source} gives strengths {self.limit}, and none for {self.thickness:g} mm"
+        return self.text(f"{self.thickness:g} mm")
+
+    def text(self, thickness: str) -> str:
+        """What is wrong, with the thickness as the reader has it."""
+        return f"{self.material}: {self.source} gives strengths {self.limit}, and none for {thickness}"
 
 
 @dataclass(frozen=True, slots=True)

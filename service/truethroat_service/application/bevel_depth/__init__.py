@@ -1,4 +1,8 @@
-"""Use case: how deep to prepare an edge before welding so that the finished seam keeps its throat."""
+"""Use case: how deep to prepare an edge before welding so that the finished seam keeps its throat.
+
+The depth counts proven penetration and no other, and no face height. Proven penetration replaces the code's deduction;
+it is never added to it. The depth is found for the worst case of the tolerances and is then rounded up to a step.
+"""
 
 from dataclasses import dataclass, replace
 
@@ -7,7 +11,7 @@ from ...engine.formula import off_the_sheet, working
 from ...engine.rounding import at_least, at_most, down, up
 from ...engine.rule_set import RuleSet, Unlisted
 from ..core.answers import Answered, answered
-from ..core.codes import Verdict
+from ..core.codes import RemedyCode, Verdict
 from ..core.faults import Faults
 from ..core.remarks import Remarks
 from ..core.units import Units
@@ -24,7 +28,7 @@ from .request import BevelDepthRequest
 
 @dataclass(frozen=True, slots=True)
 class _Need:
-    """Depth found for a groove: rounded up, what the rules take off it, and what the root keeps by it."""
+    """Depth that a groove needs, rounded up and unrounded, and the deduction of the rules, all in mm."""
 
     depth: float
     deduction: float
@@ -34,7 +38,9 @@ class _Need:
 def bevel_depth(request: BevelDepthRequest) -> Answered[BevelDepthAnswer]:
     """How deep to prepare an edge before welding.
 
-    Lengths are in mm, angles in rad. Raises ``Refused`` with every fault found.
+    The request and the answer are in engine units: lengths in mm, angles in rad. The answer holds the depth and what
+    follows from it, and alternatives with less metal first; the depth is None where the thickness does not suffice.
+    Raises ``Refused`` with every fault of the request.
     """
     remarks = Remarks(Units(request.common.units))
     with working() as sheet:
@@ -60,7 +66,7 @@ def bevel_depth(request: BevelDepthRequest) -> Answered[BevelDepthAnswer]:
 
 
 def _filled(request: BevelDepthRequest) -> BevelDepthRequest:
-    """Request with the defaults that hang on its groove and units; a bevel on both parts is a V."""
+    """Request with the defaults that depend on its groove and units; a bevel on both parts is a V."""
     return replace(
         request,
         groove=request.form,
@@ -71,28 +77,29 @@ def _filled(request: BevelDepthRequest) -> BevelDepthRequest:
 
 
 def _check(request: BevelDepthRequest, rules: RuleSet | None) -> _Need:
-    """Depth needed, once everything fits together."""
+    """Depth that the seam needs; raises ``Refused`` where the request does not fit."""
     faults = Faults(Units(request.common.units))
     seam, finish = request.seam, request.finish
     check_seam(seam, faults)
     check_finish(seam, finish, faults)
     check_penetration(seam, request.penetration, faults)
     if request.groove in ("single-v", "single-u") and request.bevelled in (1, 2):
-        faults.inconsistent("#/bevelled", f'a {request.groove} cuts both parts: send "both" or leave it out')
+        faults.inconsistent("#/bevelled", f'must be "both" for a {request.groove}, which cuts both parts')
     if request.root_radius is not None and request.groove not in ("single-j", "single-u"):
-        faults.inconsistent("#/root_radius", f"a {request.groove} has no root radius; leave it out")
+        faults.inconsistent("#/root_radius", f"does not apply to a {request.groove}; leave it out")
     thickness = seam.thickness or (0.0, 0.0)
     room = min(thickness)
     if seam.kind != "edge" and not at_most(request.required_throat, room):
         faults.out_of_range(
             "#/required_throat",
-            f"{faults.units.text(request.required_throat)} is more than the thinner part's {faults.units.text(room)}:"
-            " no preparation reaches it",
+            f"must not exceed the {faults.units.text(room)} of the thinner part; it is"
+            f" {faults.units.text(request.required_throat)}",
         )
     elif seam.kind == "closed-corner" and not at_most(_ground(request), thickness[1]):
         faults.out_of_range(
             "#/finish/below" if finish.below else "#/finish/tolerance",
-            f"with the grinding part 2's {faults.units.text(thickness[1])} leaves less than the throat at any depth",
+            f"must leave the required throat in the {faults.units.text(thickness[1])} of part 2; grinding leaves less"
+            " at any depth",
         )
     need = None
     if not faults:
@@ -107,20 +114,20 @@ def _check(request: BevelDepthRequest, rules: RuleSet | None) -> _Need:
 
 
 def _step(request: BevelDepthRequest) -> float:
-    """Step the depth is rounded up to, mm."""
+    """Step that the depth is rounded up to, mm."""
     if request.depth_step is not None:
         return request.depth_step
     return usual_depth_step(request.common.units)
 
 
 def _ground(request: BevelDepthRequest) -> float:
-    """Distance to the finishing plane that keeps the throat with the grinder at its worst, mm."""
+    """Distance from the root to the plane of the face that keeps the throat where the grinder cuts deepest, mm."""
     finish = request.finish
     return request.required_throat + (0.0 if finish.to == "as-welded" else finish.below + finish.tolerance)
 
 
 def _need(request: BevelDepthRequest, rules: RuleSet | None, form: GrooveForm, angle: float, step: float) -> _Need:
-    """Depth that keeps the throat at its worst case; raises ``Unlisted`` for a groove the rules do not list."""
+    """Depth that keeps the throat in the worst case; raises ``Unlisted`` for a groove that the rules do not list."""
     needed = _ground(request)
     if request.finish.to == "radius" and request.seam.thickness is not None:
         needed = float(
@@ -138,7 +145,7 @@ def _need(request: BevelDepthRequest, rules: RuleSet | None, form: GrooveForm, a
 
 
 def _budget(request: BevelDepthRequest, need: _Need) -> Budget:
-    """Budget of the seam as prepared: prepared depth and proven penetration, no face, and parts as thick as drawn."""
+    """Budget of the prepared seam: its depth and its proven penetration, no face, and the parts as thick as drawn."""
     section_ = seam_section(
         replace(request.seam, thickness_tolerance=0.0),
         request.finish,
@@ -168,7 +175,7 @@ def _result(request: BevelDepthRequest, need: _Need, units: Units) -> BevelDepth
 
 
 def _nothing(need: _Need) -> BevelDepthAnswer:
-    """Answer when no partial preparation does, without its alternatives."""
+    """Answer where no partial preparation suffices, without its alternatives."""
     return BevelDepthAnswer(None, None, None, need.deduction, None, None, None, None, ())
 
 
@@ -187,8 +194,8 @@ def _callout(request: BevelDepthRequest, need: _Need, budget: Budget, units: Uni
 def _alternatives(
     request: BevelDepthRequest, rules: RuleSet | None, need: _Need, limit: float
 ) -> tuple[Alternative, ...]:
-    """Other ways to the same throat that the same rules list, least metal first."""
-    ways: list[tuple[str, float, float]] = []
+    """Other ways to reach the same throat under the same rules, the one with the least metal first."""
+    ways: list[tuple[RemedyCode, float, float]] = []
     for form, angle in DEFAULT_ANGLES.items():
         if form == request.form:
             continue
@@ -217,10 +224,10 @@ def _alternatives(
 
 
 def _second_side(request: BevelDepthRequest, need: _Need, limit: float) -> tuple[float, float] | None:
-    """Throat to weld from the other side when this side is cut as deep as the land allows, and the area of both.
+    """Throat of a weld on the second side, mm, and the area of both welds, mm2, where this side is cut to its land.
 
-    From inside a corner it is a fillet, from the far side of a butt the same groove once more; None where there is no
-    other side, or none to prepare.
+    The second weld is a fillet inside a corner, and the same groove again on the far side of a butt. None where there
+    is no second side, or nothing of it can be prepared.
     """
     step = _step(request)
     depth = float(down(limit, step))
@@ -240,20 +247,23 @@ def _second_side(request: BevelDepthRequest, need: _Need, limit: float) -> tuple
 
 
 def _remark(request: BevelDepthRequest, rules: RuleSet | None, need: _Need, limit: float, remarks: Remarks) -> None:
-    """Say why the depth is what it is, and what it does not cover."""
+    """Add the reasons for the depth, and the cautions on what it does not cover."""
     units = remarks.units
     if not at_most(need.depth, limit):
         remarks.because(
-            f"A depth of {units.text(need.depth)} would leave less than the least land of"
-            f" {units.text(request.minimum_land)}: go through the full thickness, or weld the other side."
+            f"A depth of {units.text(need.depth)} leaves less than the least land of"
+            f" {units.text(request.minimum_land)}. Weld through the full thickness, or weld the second side too."
         )
         if at_most(need.unrounded, limit):
-            remarks.because(f"Before rounding {units.text(need.unrounded)} would do: a finer depth_step would fit.")
+            remarks.because(
+                f"Before rounding, {units.text(need.unrounded)} is deep enough and leaves that land; send a smaller"
+                " depth_step."
+            )
     elif need.depth <= 0.0:
-        remarks.because("The proven penetration keeps the throat by itself: no preparation is needed.")
+        remarks.because("The proven penetration alone keeps the throat, so the edge needs no preparation.")
     else:
         remarks.because(
-            f"{units.text(need.unrounded)} of depth keeps {units.text(request.required_throat)} of throat;"
+            f"A throat of {units.text(request.required_throat)} needs a depth of {units.text(need.unrounded)}; it is"
             f" rounded up to {units.text(need.depth)}."
         )
     if need.deduction > 0.0:
@@ -261,12 +271,12 @@ def _remark(request: BevelDepthRequest, rules: RuleSet | None, need: _Need, limi
     remark_on_penetration(request.penetration, remarks, "The depth keeps the throat without it.")
     if request.finish.to == "as-welded":
         remarks.caution(
-            "face-not-credited", "Face height is not counted; the depth keeps the throat with the face flush."
+            "face-not-credited", "The face height does not count: the depth keeps the throat of a face that is flush."
         )
     if rules is None:
         remarks.caution(
             "no-rule-set",
-            "No rule set was chosen, so nothing is taken off the prepared depth for a root that is not reached.",
+            "No rule_set is given, so nothing is taken off the prepared depth for a root that the weld does not reach.",
         )
     remark_on_achieved_depth(rules, remarks)
     if rules is not None and request.seam.thickness is not None:
@@ -274,6 +284,7 @@ def _remark(request: BevelDepthRequest, rules: RuleSet | None, need: _Need, limi
         if least is not None and not at_least(request.required_throat, least[0]):
             remarks.caution(
                 "below-minimum-throat",
-                f"The required throat is under the {units.text(least[0])} such a groove must have on this thickness.",
+                f"The required throat is smaller than the {units.text(least[0])} that the rules ask of a groove on this"
+                " thickness.",
                 least[1],
             )

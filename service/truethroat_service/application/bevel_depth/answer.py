@@ -2,6 +2,7 @@
 
 from dataclasses import dataclass
 
+from ..core.codes import RemedyCode
 from ..core.shape import Area, Length
 from ..joints.grooves import DepositedMetal
 from ..joints.throat_budget import ThroatBudget
@@ -9,7 +10,7 @@ from ..joints.throat_budget import ThroatBudget
 
 @dataclass(frozen=True, slots=True)
 class PreparationCallout:
-    """Preparation as drawing text."""
+    """Preparation as text for a drawing."""
 
     iso_2553: str
     aws_a2_4: str
@@ -17,9 +18,9 @@ class PreparationCallout:
 
 @dataclass(frozen=True, slots=True)
 class Alternative:
-    """Another way to the same throat."""
+    """Another way to reach the same throat."""
 
-    do: str
+    do: RemedyCode
     size: Length
     area: Area | None
     filler: DepositedMetal | None
@@ -27,7 +28,7 @@ class Alternative:
 
 @dataclass(frozen=True, slots=True)
 class BevelDepthAnswer:
-    """Preparation to cut."""
+    """Preparation to cut; its depth and what follows from it are null where no partial preparation suffices."""
 
     depth: Length | None
     setback: Length | None

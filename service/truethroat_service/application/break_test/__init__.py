@@ -1,4 +1,10 @@
-"""Use case: the force on a lever that opens a coupon from its root, and what its broken faces must show."""
+"""Use case: the force on a lever that opens a coupon from its root, and what its broken faces must show.
+
+The answer is a prediction, so its verdict counts all the throat there may be; the accounts of what is measured and of
+what is proven stand beside it. The force is a band. Its lower end folds the least throat at the yield strength of the
+weld metal; its upper end breaks the most throat at 1.15 of the tensile strength. The plate bends first where the moment
+that folds it is smaller than the moment that breaks the throat at its tensile strength.
+"""
 
 from collections.abc import Iterable, Mapping
 from dataclasses import replace
@@ -34,9 +40,9 @@ from .answer import (
 from .request import BreakTestRequest
 
 FOLDED = {
-    "tee": "Push the standing plate over onto the weld: its root is then in tension.",
-    "inside-corner": "Push the plates together over the weld: its root is then in tension.",
-    "outside-corner": "Pull the plates apart from inside: the root is then in tension.",
+    "tee": "Push the standing plate over onto the weld, so that the root is in tension.",
+    "inside-corner": "Push the plates together over the weld, so that the root is in tension.",
+    "outside-corner": "Pull the plates apart from inside, so that the root is in tension.",
 }
 EN_ROOT = Source("EN 1993-1-8:2005", "4.12, eccentricity that puts the root in tension", "from memory")
 
@@ -44,7 +50,9 @@ EN_ROOT = Source("EN 1993-1-8:2005", "4.12, eccentricity that puts the root in t
 def break_test(request: BreakTestRequest) -> Answered[BreakTestAnswer]:
     """What opens a coupon from its root, and whether it breaks before its plate bends.
 
-    Lengths are in mm, forces in N, strengths in MPa, angles in rad. Raises ``Refused`` with every fault found.
+    The request and the answer are in engine units: lengths in mm, forces in N, moments in N mm, strengths in MPa,
+    angles in rad. The answer holds moment and force at each stage for three accounts of the throat, what folds the
+    plate, and the coupon against the rules chosen. Raises ``Refused`` with every fault of the request.
     """
     units = Units(request.common.units)
     remarks, faults = Remarks(units), Faults(units)
@@ -94,7 +102,7 @@ def break_test(request: BreakTestRequest) -> Answered[BreakTestAnswer]:
 
 
 def _check(request: BreakTestRequest, faults: Faults) -> None:
-    """Find what does not fit together."""
+    """Add every fault of fields that do not fit together."""
     seam, finish, prepared = request.seam, request.finish, request.preparation
     check_seam(seam, faults)
     check_finish(seam, finish, faults)
@@ -102,23 +110,34 @@ def _check(request: BreakTestRequest, faults: Faults) -> None:
     outside = request.coupon == "outside-corner"
     if (seam.kind in CORNERS) != outside:
         wanted = ", ".join(CORNERS) if outside else "fillet"
-        faults.inconsistent("#/coupon", f"{request.coupon} goes with a seam of kind {wanted}, not {seam.kind}")
+        faults.inconsistent("#/coupon", f"{request.coupon} needs a seam of kind {wanted}, not {seam.kind}")
     if seam.thickness is None:
-        faults.inconsistent("#/seam/thickness", "the plates' thickness decides whether they bend first; give it")
+        faults.inconsistent("#/seam/thickness", "is required, because it decides whether the plates bend first")
     if prepared.depth > 0.0 and seam.kind not in FLAT_SEAMS:
-        faults.inconsistent("#/preparation/depth", f"a prepared depth belongs to a closed corner, not to {seam.kind}")
+        faults.inconsistent(
+            "#/preparation/depth", f"applies to a seam of kind closed-corner, not to {seam.kind}; leave it out"
+        )
     elif not at_most(prepared.depth, seam.runs_through):
         faults.out_of_range(
             "#/preparation/depth",
-            f"deeper than the {faults.units.text(seam.runs_through)} the seam runs through",
+            f"must not exceed the {faults.units.text(seam.runs_through)} that the seam runs through; it is"
+            f" {faults.units.text(prepared.depth)}",
         )
     check_tolerance("#/preparation/tolerance", prepared.tolerance, prepared.depth, "depth", faults)
     if request.face_height is not None and request.hollow is not None:
-        faults.inconsistent("#/hollow", "a face stands above its plane or is hollow: send face_height or hollow")
+        faults.inconsistent("#/hollow", "cannot be sent together with face_height; send one of them")
     if at_least(2.0 * request.notch.side, request.length):
-        faults.inconsistent("#/notch/side", "notches from both sides meet: nothing is left to break")
+        faults.inconsistent(
+            "#/notch/side",
+            f"must be smaller than half the length of {faults.units.text(request.length)}; the notches of both sides"
+            " leave nothing to break",
+        )
     if request.weld.yield_strength > request.weld.tensile_strength:
-        faults.inconsistent("#/weld/yield_strength", "the yield strength is over the tensile strength")
+        faults.inconsistent(
+            "#/weld/yield_strength",
+            f"must not exceed the tensile strength of {faults.units.stress_text(request.weld.tensile_strength)}; it is"
+            f" {faults.units.stress_text(request.weld.yield_strength)}",
+        )
     coupons.check(request.rules, request.coupon, request.length, request.outcome, faults)
 
 
@@ -132,7 +151,7 @@ def _plate_yield(request: BreakTestRequest, faults: Faults) -> float:
     try:
         band = MATERIALS[plates.material].at(min(request.seam.thickness))
     except NoBand as error:
-        faults.out_of_scope("#/plates/material", str(error))
+        faults.out_of_scope("#/plates/material", error.text(faults.units.text(error.thickness)))
         return 1.0
     cite(Source("", f"{plates.material}: {band.source}", band.mark))
     return band.yield_strength
@@ -153,7 +172,7 @@ def _section(request: BreakTestRequest, account: Account) -> ToleratedSection:
 
 
 def _throat(request: BreakTestRequest, account: Account) -> OpenedThroat:
-    """Throat of one account under its notch: with every tolerance at its worse end, with none, and at its better."""
+    """Throat of one account under its face notch: at the worse end of every tolerance, at none, at the better end."""
     worse = _section(request, account)
     better = replace(worse, worse={name: -move for name, move in worse.worse.items()})
     budget = worse.budget(0.0)
@@ -166,7 +185,7 @@ def _throat(request: BreakTestRequest, account: Account) -> OpenedThroat:
 
 
 def _account(request: BreakTestRequest, name: Account, balance: float, length: float) -> OpenedAccount:
-    """What opens one account of the throat: its low side at the least throat, its high side at the most."""
+    """What opens one account of the throat: yield and fold at the least throat, the highest force at the most."""
     throat = _throat(request, name)
     f_yw, f_uw = request.weld.yield_strength, request.weld.tensile_strength
     m_u = float(opening.breaking(f_uw=f_uw, a=throat.nominal))
@@ -175,7 +194,7 @@ def _account(request: BreakTestRequest, name: Account, balance: float, length: f
         m_max = float(opening.breaking_at_most(k_ps=opening.PLANE_STRAIN, m_u=m_most))
     first_yield = float(opening.first_yield(f_yw=f_yw, a=throat.least))
     folding = float(opening.hinge(f_yw=f_yw, a=throat.least))
-    # The verdict goes by these two; the others are shown beside them.
+    # These two decide the verdict; the others are shown beside them.
     hinge, most = (_levered(request, m, length) for m in (folding, m_max))
     with off_the_sheet():
         yielding, breaking = (_levered(request, m, length) for m in (first_yield, m_u))
@@ -190,7 +209,7 @@ def _account(request: BreakTestRequest, name: Account, balance: float, length: f
 
 
 def _verdict(opened: Opened, hand_force: float) -> Verdict:
-    """Whether hands open it, N, or its plate bends before."""
+    """Whether hands open it with a force in N, or its plate bends first."""
     if opened.governs == "plate":
         return Verdict.PLATE_BENDS_FIRST
     if at_most(opened.force.breaking_at_most, hand_force):
@@ -212,37 +231,39 @@ def _say(
     checks: Iterable[CouponCheck],
     remarks: Remarks,
 ) -> None:
-    """Say why, what the figures rest on, and how to do it without being hurt."""
+    """Add the reasons, the cautions on what the figures rest on, and those on how to test without being hurt."""
     units = remarks.units
     hand = units.of(HAND_FORCE, request.hand_force)["text"]
     for name, account in accounts.items():
         opened = account.opened
         if not opened.throat.nominal:
-            remarks.because(f"{name.capitalize()}: there is no throat to break.")
+            remarks.because(f"{name.capitalize()}: nothing of the throat is left to break.")
             continue
         low, high = (units.of(HAND_FORCE, f)["text"] for f in (opened.force.hinge, opened.force.breaking_at_most))
-        text = f"{name.capitalize()}: {units.text(opened.throat.nominal)} of throat folds at {low} and breaks by {high}"
-        text += f" on the lever; {hand} is taken for what hands can pull."
+        text = f"{name.capitalize()}: a throat of {units.text(opened.throat.nominal)} folds at {low} on the lever and"
+        text += f" breaks at {high} at the latest; hands are taken to pull {hand}."
         if opened.governs == "plate":
             text += " The plate bends before the weld breaks."
         remarks.because(text)
     for check in checks:
         if check.verdict == "out":
-            remarks.because(f"{check.name}: {units.text(check.value)} against {units.text(check.limit)}.")
+            limit = "is smaller than the least" if check.least is not None else "is larger than the most"
+            reading = check.name.replace("-", " ").capitalize()
+            remarks.because(f"{reading}: {units.text(check.value)} {limit} of {units.text(check.limit)}.")
     remarks.caution(
         "let-go",
-        "A weld may let go at once and the lever kick. Clamp the coupon, stand beside the lever's path and not under"
-        " it, shield eyes, hands and bystanders, and build the load up slowly.",
+        "The weld may break suddenly and the lever may kick. Clamp the coupon, stand beside the path of the lever and"
+        " not under it, protect eyes, hands and bystanders, and raise the load slowly.",
     )
     remarks.caution(
         "not-for-service",
-        "A test for coupons. In service no load should open a one-sided weld from its root.",
+        "This is a test for coupons. In service no load should open a one-sided weld from its root.",
         EN_ROOT,
     )
     remarks.caution(
         "nominal-strengths",
-        "Weld and plate are mostly stronger than their nominal strength, and a flaw at the root opens at less: the test"
-        " shows what the figures cannot.",
+        "Weld and plate are mostly stronger than their nominal strength, and a weld with a flaw at the root opens at a"
+        " smaller force. Only the test shows the true force.",
     )
     remark_on_penetration(
         request.penetration, remarks, "The verdict counts it, because it may be there; strength does not."
@@ -250,18 +271,20 @@ def _say(
     if len({account.verdict for account in accounts.values()}) > 1:
         remarks.caution(
             "accounts-differ",
-            "The verdict is for all the throat there may be; what is vouched for alone ends otherwise, as its own"
-            " account says.",
+            "The verdict counts all the throat there may be. Without penetration that is only assumed or measured the"
+            " result differs: see creditable and strength.",
         )
     if request.rules == "iso-9017":
         room = units.of(TEMPERATURE, pieces.TEMPERATURE)["text"]
         remarks.caution(
-            "room-temperature", f"Break it at room temperature, {room}: cold, it breaks sooner.", pieces.PIECES
+            "room-temperature",
+            f"Break the coupon at room temperature, {room}; a cold coupon breaks at a smaller force.",
+            pieces.PIECES,
         )
     root = request.preparation.depth + request.penetration.depth
     if request.seam.kind in FLAT_SEAMS and request.finish.to == "as-welded" and request.face > root:
         remarks.caution(
             "face-width-not-known",
-            "The face stands higher than the root lies deep; past the nearer toe that is no throat, so less force may"
-            " open it.",
+            "The face is higher than the root is deep. What lies beyond the nearer toe is no throat, so a smaller force"
+            " may open the coupon.",
         )

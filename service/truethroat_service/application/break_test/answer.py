@@ -10,7 +10,7 @@ from ..core.shape import INLINED, OMITTED, Length, Q
 
 @dataclass(frozen=True, slots=True)
 class OpenedThroat:
-    """Throat under the finish and the notch, as given and by its tolerances."""
+    """Throat under the finish and the face notch: nominal, and at both ends of its tolerances."""
 
     least: Length
     nominal: Length
@@ -19,7 +19,7 @@ class OpenedThroat:
 
 @dataclass(frozen=True, slots=True)
 class Stages:
-    """What it takes at each stage of opening a root."""
+    """Moment or force at each stage of opening a root."""
 
     first_yield: float
     hinge: float
@@ -35,7 +35,8 @@ class Opened:
     moment: Annotated[
         Stages,
         Q(MOMENT),
-        "Moment on the coupon: the root yields, the throat folds (both at its least), breaks, and breaks at the most.",
+        "Moment on the coupon at which the root yields and the throat folds (both for the least throat), at which the"
+        " nominal throat breaks, and at which it breaks at the latest.",
     ]
     force: Annotated[Stages, Q(HAND_FORCE), "Force on the lever for each of them."]
     governs: Literal["weld", "plate"]
@@ -68,7 +69,7 @@ class CouponCheck:
 
 @dataclass(frozen=True, slots=True)
 class ThroatInBalance:
-    """Of an equal-leg fillet also its leg."""
+    """Throat in balance with the plate, and the leg of an equal-leg fillet with that throat."""
 
     throat: Length
     leg: Length | None
@@ -76,7 +77,7 @@ class ThroatInBalance:
 
 @dataclass(frozen=True, slots=True)
 class FoldedPlate:
-    """The thinner plate: what folds it, and the throat that breaks just as it does."""
+    """The thinner plate: what folds it, and the throat that breaks at the same moment."""
 
     moment: Annotated[float, Q(MOMENT)]
     force: Annotated[float, Q(HAND_FORCE)]
@@ -85,7 +86,7 @@ class FoldedPlate:
 
 @dataclass(frozen=True, slots=True)
 class StandardCoupon:
-    """Coupon that the rules know."""
+    """Standard coupon of the rules."""
 
     plate: Length
     leg: Length
@@ -97,7 +98,7 @@ class StandardCoupon:
 
 @dataclass(frozen=True, slots=True)
 class CouponAcceptance:
-    """What the outcome is worth."""
+    """Whether the outcome is accepted, with each limit."""
 
     verdict: Verdict
     limits: tuple[CouponCheck, ...]
@@ -106,7 +107,7 @@ class CouponAcceptance:
 
 @dataclass(frozen=True, slots=True)
 class BreakTestAnswer:
-    """What opens a coupon from its root, counting all the throat there is."""
+    """What opens a coupon from its root. The main figures count all the throat there may be."""
 
     opened: Annotated[Opened, INLINED]
     creditable: Annotated[OpenedAccount, "Counting measured and proven penetration."]

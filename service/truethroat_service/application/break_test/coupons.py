@@ -1,4 +1,4 @@
-"""Rules for the coupon of a break test, and what its broken faces must show."""
+"""Coupon of a break test against the rules chosen, and what its broken faces must show."""
 
 from ...engine.formula import Source, cite
 from ...engine.rounding import at_least, at_most
@@ -12,35 +12,39 @@ from .request import Coupon, Notch, Outcome, OutcomeBroken, Rules
 
 
 def _least(name: str, value: float, limit: float, source: Source) -> CouponCheck:
-    """Hold a dimension against the least it may be, mm."""
+    """Check of a dimension against the least it may be, mm."""
     return CouponCheck(name, value, "within" if at_least(value, limit) else "out", str(source), least=limit)
 
 
 def _most(name: str, value: float, limit: float, source: Source) -> CouponCheck:
-    """Hold a dimension against the most it may be, mm."""
+    """Check of a dimension against the most it may be, mm."""
     return CouponCheck(name, value, "within" if at_most(value, limit) else "out", str(source), most=limit)
 
 
 def check(rules: Rules | None, coupon: Coupon, length: float, outcome: Outcome | None, faults: Faults) -> None:
-    """Find an outcome that no rule judges here, or that contradicts itself; ``length`` of the specimen in mm."""
+    """Add a fault for an outcome that no rule judges, or that contradicts itself; ``length`` of the coupon in mm."""
     if outcome is None:
         return
     if rules != "aws-d1-1-2010" or coupon != "tee":
         faults.inconsistent(
-            "#/outcome", 'is judged by rules "aws-d1-1-2010" and for a tee; leave it out, or send those'
+            "#/outcome", 'is judged with rules "aws-d1-1-2010" and coupon "tee" only; leave it out otherwise'
         )
     elif not (at_least(length, d1_1.SHORTEST_SPECIMEN) and at_most(length, d1_1.SPECIMEN)):
         faults.out_of_scope(
             "#/length",
-            f"the outcome is judged on a specimen of {faults.units.text(d1_1.SPECIMEN)}, or of"
-            f" {faults.units.text(d1_1.SHORTEST_SPECIMEN)} ({d1_1.ACCEPTANCE})",
+            f"must be from {faults.units.text(d1_1.SHORTEST_SPECIMEN)} to {faults.units.text(d1_1.SPECIMEN)} where an"
+            f" outcome is judged ({d1_1.ACCEPTANCE}); it is {faults.units.text(length)}",
         )
     if isinstance(outcome, OutcomeBroken) and not at_most(outcome.largest_void, outcome.sum_of_voids):
-        faults.inconsistent("#/outcome/sum_of_voids", "the sum is under the largest void alone")
+        faults.inconsistent(
+            "#/outcome/sum_of_voids",
+            f"must not be smaller than the largest void of {faults.units.text(outcome.largest_void)}; it is"
+            f" {faults.units.text(outcome.sum_of_voids)}",
+        )
 
 
 def checks(rules: Rules | None, thinner: float, notch: Notch, throat: float) -> tuple[CouponCheck, ...]:
-    """Hold a coupon against the rules asked for; ``throat`` is what is left of it under a notch, mm."""
+    """Check a coupon against the rules chosen; ``throat`` is what the face notch leaves of it, mm."""
     if rules != "iso-9017":
         return ()
     source = pieces.PIECES
@@ -54,7 +58,7 @@ def checks(rules: Rules | None, thinner: float, notch: Notch, throat: float) -> 
 
 
 def standard_coupon(rules: Rules | None) -> StandardCoupon | None:
-    """Coupon as the rules would have it, where they are known to."""
+    """Standard coupon of the rules chosen; None where they have none."""
     if rules != "aws-d1-1-2010":
         return None
     cite(d1_1.COUPON)
@@ -69,7 +73,7 @@ def standard_coupon(rules: Rules | None) -> StandardCoupon | None:
 
 
 def acceptance(outcome: Outcome, remarks: Remarks) -> CouponAcceptance:
-    """Judge what a fillet break specimen shows."""
+    """Judge what the broken faces of a fillet break specimen show; adds a reason and a caution."""
     source = d1_1.ACCEPTANCE
     cite(source)
     limits: tuple[CouponCheck, ...] = ()
@@ -81,11 +85,11 @@ def acceptance(outcome: Outcome, remarks: Remarks) -> CouponAcceptance:
         )
         accepted = outcome.fused_to_root and all(one.verdict == "within" for one in limits)
         if not outcome.fused_to_root:
-            remarks.because("The break shows no complete fusion to the root.")
+            remarks.because("The broken faces show no complete fusion to the root.")
     remarks.caution(
         "second-hand-limits",
-        "The limits were read as quoted by others, for a specimen with a stop and a start in it; a certified inspector"
-        " judges the real one.",
+        "The limits were read second-hand, for a specimen that contains a stop and a start. Have a certified inspector"
+        " judge the real one.",
         source,
     )
     return CouponAcceptance(Verdict.ACCEPTED if accepted else Verdict.REJECTED, limits, str(source))

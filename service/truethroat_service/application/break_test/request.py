@@ -4,11 +4,10 @@ from dataclasses import dataclass
 from typing import Annotated, Literal
 
 from ...practice import break_test as opening
-from ...reference.loader import MATERIALS
 from ..core.answers import Common
 from ..core.quantities import HAND_FORCE, LENGTH
-from ..core.shape import By, OneOf, Stated, ToldBy, Within, form
-from ..joints.given import STRENGTH, UP_TO_100, UP_TO_LARGEST, FaceHeight, Hollow, Tolerance
+from ..core.shape import By, Stated, ToldBy, Within, form
+from ..joints.given import MATERIAL_IDS, STRENGTH, UP_TO_100, UP_TO_LARGEST, FaceHeight, Hollow, Tolerance
 from ..joints.seams import SEAM_FORMS, AnyFinish, Finish, GivenPenetration, Penetration, Seam
 
 Rules = Literal["aws-d1-1-2010", "iso-9017"]
@@ -25,19 +24,19 @@ class Notch:
 
 @dataclass(frozen=True, slots=True)
 class OutcomeFoldedFlat:
-    """It folded flat on itself."""
+    """The coupon folded flat on itself."""
 
     ended: Literal["folded-flat"]
 
 
 @dataclass(frozen=True, slots=True)
 class OutcomeBroken:
-    """It broke."""
+    """The coupon broke."""
 
     ended: Literal["broken"]
-    fused_to_root: Annotated[bool, "Whether the break shows fusion to the root all along."]
+    fused_to_root: Annotated[bool, "Whether the broken faces show fusion to the root over the whole length."]
     largest_void: Annotated[float, UP_TO_LARGEST, "Greatest dimension of the largest void or inclusion."] = 0.0
-    sum_of_voids: Annotated[float, UP_TO_LARGEST, "Sum of the greatest dimensions of all of them."] = 0.0
+    sum_of_voids: Annotated[float, UP_TO_LARGEST, "Sum of the greatest dimensions of all voids and inclusions."] = 0.0
 
 
 Outcome = OutcomeFoldedFlat | OutcomeBroken
@@ -48,8 +47,8 @@ OUTCOMES = {"folded-flat": OutcomeFoldedFlat, "broken": OutcomeBroken}
 class WeldStrength:
     """Strengths of the weld metal."""
 
-    yield_strength: Annotated[float, STRENGTH, "Yield strength: at it the root begins to tear."]
-    tensile_strength: Annotated[float, STRENGTH, "Tensile strength: at it the throat breaks."]
+    yield_strength: Annotated[float, STRENGTH, "Yield strength, at which the root begins to yield."]
+    tensile_strength: Annotated[float, STRENGTH, "Tensile strength, at which the throat breaks."]
 
 
 @dataclass(frozen=True, slots=True)
@@ -57,7 +56,7 @@ class Plates:
     """Plates, by their yield strength or their material."""
 
     yield_strength: Annotated[float | None, STRENGTH, "Yield strength."] = None
-    material: Annotated[str | None, OneOf(tuple(MATERIALS)), "Material by its designation; see /v1/materials."] = None
+    material: Annotated[str | None, MATERIAL_IDS, "Material by its designation; see /v1/materials."] = None
 
 
 PLATES_FORMS = (
@@ -84,7 +83,9 @@ class BreakTestRequest:
     """Coupon to open from its root."""
 
     coupon: Annotated[Coupon, "What is opened: a fillet of a tee or inside a corner, or the seam outside a corner."]
-    seam: Annotated[Seam, By("kind", COUPON_SEAM_FORMS), "Its section; a fillet needs the plates' thickness here."]
+    seam: Annotated[
+        Seam, By("kind", COUPON_SEAM_FORMS), "Section of the weld; a fillet needs the thickness of its plates too."
+    ]
     weld: Annotated[WeldStrength, "Weld metal."]
     plates: Annotated[Plates, ToldBy(PLATES_FORMS), "The plates, both of one steel."]
     length: Annotated[float, Within(LENGTH, 5.0, most=2000.0), "Length of weld that is opened, notches included."]
@@ -94,15 +95,15 @@ class BreakTestRequest:
     face_height: FaceHeight | None = None
     hollow: Hollow | None = None
     finish: Annotated[AnyFinish, Stated({"to": "as-welded"})] = Finish()
-    notch: Annotated[Notch, "Notches that make it break."] = Notch()
+    notch: Annotated[Notch, "Notches that make the weld break."] = Notch()
     hand_force: Annotated[
         float,
         Within(HAND_FORCE, 1.0, most=5000.0),
-        "What hands can pull on the lever (common practice, no source).",
+        "Force that hands can pull on the lever (common practice, no source).",
     ] = opening.HAND_FORCE
     rules: Annotated[Rules | None, "Rules for the coupon, and for what its broken faces show."] = None
     outcome: Annotated[
-        Outcome | None, By("ended", OUTCOMES), "How the test ended, to be judged; a tee by AWS D1.1."
+        Outcome | None, By("ended", OUTCOMES), "How the test ended, to be judged by AWS D1.1; for a tee only."
     ] = None
     common: Common = Common()
 

@@ -260,12 +260,16 @@ _FIXED = tuple(f".{decimals}f" for decimals in range(328))
 SHOP_TENTH = 0.1
 """Step, mm, to which a metric allowance or radius is rounded in text."""
 
+METRE = 1000.0
+"""Length, mm, from which such a text is in whole millimetres, since a text has four figures."""
+
 
 def render(dimension: Dimension, value: float, system: UnitSystem, rounding: Rounding = "nearest") -> QuantityDict:
     """Quantity of an answer: ``value`` exact in its unit, ``text`` as the shop writes it.
 
-    ``rounding`` "down" or "up" rounds the text of a length to a sixty-fourth of an inch or a tenth of a millimetre, to
-    the side that is safe for the reader; "nearest" keeps four figures, or the fraction when it is one.
+    ``rounding`` "down" or "up" rounds the text of a length to a sixty-fourth of an inch or a tenth of a millimetre (a
+    whole one from 1000 mm), to the side that is safe for the reader; "nearest" keeps four figures, or the fraction when
+    it is one.
     """
     unit = dimension.unit(system)
     # Fifteen figures are all a float surely holds; the sixteenth would print 3/16 in as 0.18749999999999997.
@@ -284,7 +288,7 @@ def _length(number: float, unit: str, rounding: Rounding) -> str:
         if rounding != "nearest":
             return _fraction(round(_rounded(number, SHOP_FRACTION, rounding) / SHOP_FRACTION))
     elif unit == "mm" and rounding != "nearest":
-        return _plain(_rounded(number, SHOP_TENTH, rounding))
+        return _plain(_rounded(number, 1.0 if abs(number) >= METRE else SHOP_TENTH, rounding))
     return _plain(number)
 
 

@@ -1,4 +1,10 @@
-"""Use case: how much of a seam's face may come off, how much must stay, and what to do when the throat is not kept."""
+"""Use case: how much of a seam's face may come off, how much must stay, and what to do when the throat is not kept.
+
+A seam is counted twice. The physical account counts everything there is. The creditable account counts only what is
+measured or proven, and only what the code credits. Each account has a verdict of its own; the answer's verdict is the
+physical one. Proven penetration replaces the deduction of a code and is never added to it. A throat that the grinder
+breaks through is nothing, not negative, and ``margin`` tells how much is missing.
+"""
 
 from dataclasses import dataclass, replace
 from typing import Literal
@@ -39,7 +45,7 @@ THINNING = Source("AWS D1.1:2010", "5.24.3.1, welds required flush: thinning up 
 
 @dataclass(frozen=True, slots=True)
 class _Account:
-    """One way of counting a seam: what is counted, and the budget that comes of it."""
+    """One way to count a seam: its rules, its section, its penetration, and the budget that follows from them."""
 
     name: Literal["physical", "creditable"]
     rules: RuleSet | None
@@ -65,7 +71,7 @@ class _Account:
 
 @dataclass(frozen=True, slots=True)
 class _Judged:
-    """What follows from an account, and why."""
+    """What follows from an account, with the reasons."""
 
     verdict: Verdict
     grinding: Grinding
@@ -76,7 +82,9 @@ class _Judged:
 def grind_allowance(request: GrindAllowanceRequest) -> Answered[GrindAllowanceAnswer]:
     """How much of a seam may be ground away.
 
-    Lengths are in mm, angles in rad. Raises ``Refused`` with every fault found.
+    The request and the answer are in engine units: lengths in mm, angles in rad. The answer holds the throat budget,
+    the allowance along the throat line, the face height to leave, the largest blend radius and the remedies, for the
+    physical and for the creditable account. Raises ``Refused`` with every fault of the request.
     """
     remarks = Remarks(Units(request.common.units))
     with working() as sheet:
@@ -117,21 +125,21 @@ def grind_allowance(request: GrindAllowanceRequest) -> Answered[GrindAllowanceAn
 
 
 def creditable(request: GrindAllowanceRequest) -> ToleratedSection:
-    """Section of what is measured and proven and of what the code credits; raises ``Refused`` as the answer does."""
+    """Section of a seam as the creditable account counts it, in mm; raises ``Refused`` as the use case does."""
     rules = None if request.rule_set is None else rule_set(request.rule_set)
     taken, toe = _check(request, rules)
     return _account("creditable", _filled(request), rules, taken, toe).section
 
 
 def _filled(request: GrindAllowanceRequest) -> GrindAllowanceRequest:
-    """Request with the defaults that hang on its other fields."""
+    """Request with the defaults that depend on its other fields."""
     flush = 0.0 if request.hollow is None and request.face_height is None else request.face_height
     prepared = replace(request.preparation, groove_angle=request.preparation.angle)
     return replace(request, face_height=flush, preparation=prepared)
 
 
 def _check(request: GrindAllowanceRequest, rules: RuleSet | None) -> tuple[float, float | None]:
-    """Deduction and distance to the nearer toe, once everything fits together."""
+    """Deduction and distance to the nearer toe, both in mm; raises ``Refused`` where the request does not fit."""
     faults = Faults(Units(request.common.units))
     seam, prepared, finish = request.seam, request.preparation, request.finish
     check_seam(seam, faults)
@@ -139,13 +147,14 @@ def _check(request: GrindAllowanceRequest, rules: RuleSet | None) -> tuple[float
     check_penetration(seam, request.penetration, faults)
     if prepared.depth > 0.0 and seam.kind not in FLAT_SEAMS:
         faults.inconsistent(
-            "#/preparation/depth", f"a prepared depth belongs to {', '.join(FLAT_SEAMS)}, not to {seam.kind}"
+            "#/preparation/depth",
+            f"applies to a seam of kind {', '.join(FLAT_SEAMS)}, not to {seam.kind}; leave it out",
         )
     elif not at_most(prepared.depth, seam.runs_through):
         faults.out_of_range(
             "#/preparation/depth",
-            f"{faults.units.text(prepared.depth)} is deeper than the {faults.units.text(seam.runs_through)}"
-            " the seam runs through",
+            f"must not exceed the {faults.units.text(seam.runs_through)} that the seam runs through; it is"
+            f" {faults.units.text(prepared.depth)}",
         )
     check_tolerance("#/preparation/tolerance", prepared.tolerance, prepared.depth, "depth", faults)
     _check_face(request, faults)
@@ -165,26 +174,25 @@ def _check(request: GrindAllowanceRequest, rules: RuleSet | None) -> tuple[float
         if not at_least(request.face_width, opening):
             faults.inconsistent(
                 "#/face_width",
-                f"narrower than the {faults.units.text(opening)} the groove opens on the face; is it underfilled?",
+                f"must not be smaller than the {faults.units.text(opening)} that the groove is wide at its face; it is"
+                f" {faults.units.text(request.face_width)}. Send the width of the filled groove",
             )
     faults.refuse()
     return taken, toe
 
 
 def _check_face(request: GrindAllowanceRequest, faults: Faults) -> None:
-    """Refuse a face that is told twice, or whose fields go with another face or seam."""
+    """Add a face that is described twice, and fields that need another face or another seam."""
     if request.face_height is not None and request.hollow is not None:
-        faults.inconsistent(
-            "#/hollow", "a face stands above its plane or is hollow: send face_height or hollow, not both"
-        )
+        faults.inconsistent("#/hollow", "cannot be sent together with face_height; send one of them")
     if request.face_height_tolerance and request.face_height is None:
-        faults.inconsistent("#/face_height_tolerance", "goes with face_height, which is not given")
+        faults.inconsistent("#/face_height_tolerance", "needs face_height; send it too")
     if request.hollow_tolerance and request.hollow is None:
-        faults.inconsistent("#/hollow_tolerance", "goes with hollow, which is not given")
+        faults.inconsistent("#/hollow_tolerance", "needs hollow; send it too")
     if request.face_width is not None and request.seam.kind not in FLAT_SEAMS:
         faults.inconsistent(
             "#/face_width",
-            f"face_width belongs to {', '.join(FLAT_SEAMS)}; of {request.seam.kind} the toes are known",
+            f"applies to a seam of kind {', '.join(FLAT_SEAMS)}, not to {request.seam.kind}; leave it out",
         )
 
 
@@ -219,14 +227,14 @@ def _account(
 
 
 def _verdict(budget: Budget) -> Verdict:
-    """Verdict on a budget, by its worst case when it has tolerances."""
+    """Verdict on a budget; the worst case decides where there are tolerances."""
     if not at_least(budget.judged.as_welded, budget.required):
         return Verdict.SHORT
     return Verdict.ENOUGH if at_least(budget.judged.remaining, budget.required) else Verdict.SHORT_IF_FLUSH
 
 
 def _judged(request: GrindAllowanceRequest, account: _Account, units: Units) -> _Judged:
-    """What follows from the budget of an account."""
+    """Verdict, grinding, remedies and reasons that follow from the budget of an account."""
     budget, judged, q = account.budget, account.budget.judged, account.budget.required
     worse, verdict = account.section.worse, _verdict(account.budget)
     reasons: list[str] = []
@@ -240,24 +248,24 @@ def _judged(request: GrindAllowanceRequest, account: _Account, units: Units) -> 
     grinding = Grinding(allowance, leave, radius)
     with off_the_sheet():
         remedies = [] if verdict is Verdict.ENOUGH else _remedies(request, account, grinding, units, reasons)
-    case = "worst case" if budget.judged_on_worst else "nominal"
+    case = "in the worst case" if budget.judged_on_worst else "at nominal dimensions"
     reasons.append(
-        f"{account.label}: {units.text(judged.as_welded)} of throat as welded, {units.text(judged.remaining)} left"
-        f" after the finish, {units.text(q)} required ({case})."
+        f"{account.label}: the throat is {units.text(judged.as_welded)} as welded and"
+        f" {units.text(judged.remaining)} after the finish, {case}; {units.text(q)} is required."
     )
     if verdict is not Verdict.SHORT and judged.remaining <= 0.0:
-        reasons.append(f"{account.label}: the finish breaks through at the root.")
+        reasons.append(f"{account.label}: the finish grinds through to the root.")
     if leave is None:
-        reasons.append(f"{account.label}: no face height would give the throat.")
+        reasons.append(f"{account.label}: no face height gives the throat required.")
     if radius is None and why_no_radius:
-        reasons.append(f"{account.label}: no largest radius, {why_no_radius}.")
+        reasons.append(f"{account.label}: there is no largest radius, because {why_no_radius}.")
     return _Judged(verdict, grinding, tuple(remedies), tuple(reasons))
 
 
 def _leave(account: _Account) -> float | None:
     """Face height over its plane that keeps the throat, mm; None when none does."""
     judged, q = account.budget.judged, account.budget.required
-    # The grinder may go its tolerance deeper than the face height it is told to leave.
+    # The grinder may cut its tolerance deeper than the face height that is specified.
     needed = q + account.section.worse["below"] - judged.root_to_plane
     if not at_least(judged.limit, q):
         return None
@@ -267,17 +275,17 @@ def _leave(account: _Account) -> float | None:
 
 
 def _radius(request: GrindAllowanceRequest, account: _Account, verdict: Verdict) -> tuple[float | None, str]:
-    """Largest blend radius that keeps the throat, mm, or None and why."""
+    """Largest blend radius that keeps the throat, mm; or None, with the reason after "because"."""
     if account.shape.kind not in CORNERS:
         return None, ""
     if verdict is Verdict.SHORT:
-        return None, "it is short as welded"
+        return None, "the throat is short as welded"
     judged = account.budget.judged
     ground = (request.finish.below if request.finish.to == "radius" else 0.0) + account.section.worse["below"]
     q = account.budget.required + ground
     nearest = min(judged.u, judged.v)
     if not at_most(q, nearest):
-        return None, "finished to its outer faces it keeps less than the throat"
+        return None, "the throat is short even where the seam is flush with its outer faces"
     radius = largest_radius(judged, account.shape.psi, min(q, nearest))
     if request.seam.width is not None:
         with off_the_sheet():
@@ -289,7 +297,7 @@ def _radius(request: GrindAllowanceRequest, account: _Account, verdict: Verdict)
 def _remedies(
     request: GrindAllowanceRequest, account: _Account, grinding: Grinding, units: Units, reasons: list[str]
 ) -> list[Remedy]:
-    """What would keep the throat, best first: a smaller radius, then what keeps the finish, then what changes it."""
+    """Remedies that keep the throat, best first: a smaller radius, a bevel, a face left, a weld on the second side."""
     budget, leave, radius = account.budget, grinding.leave, grinding.largest_radius
     step = usual_depth_step(units.system)
     remedies: list[Remedy] = []
@@ -316,7 +324,7 @@ def _remedies(
 
 
 def _counted(account: _Account, *, prepared: bool = False, face: bool = True) -> tuple[str, ...]:
-    """What a remedy's throat counts, each line with who vouches for it where that matters."""
+    """Parts of a remedy's throat, such as "proven penetration"."""
     counts = []
     if account.shape.kind not in FLAT_SEAMS:
         counts.append("section")
@@ -332,7 +340,10 @@ def _counted(account: _Account, *, prepared: bool = False, face: bool = True) ->
 def _bevel(
     request: GrindAllowanceRequest, account: _Account, step: float, reasons: list[str]
 ) -> tuple[float, Clearances] | None:
-    """Depth of preparation that keeps the throat under the finish asked for, and the section it makes."""
+    """Depth of preparation, mm, that keeps the throat under the finish, and the clearances it gives; None if none does.
+
+    Adds a reason where the rules do not list the groove.
+    """
     if account.shape.kind not in FLAT_SEAMS:
         return None
     lengths, worse, judged = account.lengths, account.section.worse, account.budget.judged
@@ -352,11 +363,11 @@ def _bevel(
         try:
             taken = grooves.deduction(account.rules, groove)
         except Unlisted as error:
-            reasons.append(f"{account.label}: no bevel is offered. {error}.")
+            reasons.append(f"{account.label}: no bevel is offered, because the rules do not list it: {error}.")
             return None
     penetration = lengths.penetration + worse["penetration"]
     depth = float(up(needed - penetration + taken - worse["depth"], step))
-    # However deep it is cut, no seam has more throat than the parts at their thinnest let it run through.
+    # A seam has no more throat than the thinnest parts let it run through, however deep it is cut.
     room = request.seam.runs_through - request.seam.thickness_tolerance
     if not (0.0 < depth and at_most(depth, request.seam.runs_through) and at_most(needed, room)):
         return None
@@ -367,7 +378,7 @@ def _bevel(
 
 
 def _cautions(request: GrindAllowanceRequest, physical: _Account, credited: _Account, remarks: Remarks) -> None:
-    """Say what the figures rest on and what they leave out."""
+    """Add the cautions: what the figures assume and what they leave out."""
     penetration, seam, finish, units = request.penetration, request.seam, request.finish, remarks.units
     counted = "the physical budget only" if penetration.vouched == "assumed" else "the physical and creditable budgets"
     remark_on_penetration(penetration, remarks, f"It counts in {counted}, and in no strength.")
@@ -375,28 +386,31 @@ def _cautions(request: GrindAllowanceRequest, physical: _Account, credited: _Acc
     if seam.kind in FLAT_SEAMS and request.face_width is None and request.face > root:
         remarks.caution(
             "face-width-not-given",
-            "The face stands higher than the root lies deep; without face_width its throat is not capped at the nearer"
-            " toe, so as welded it may be less than shown.",
+            "The face is higher than the root is deep. Without face_width the throat is not limited by the distance to"
+            " the nearer toe, so the throat as welded may be smaller than shown.",
         )
     if request.rule_set is not None and physical.shape.face_counts and not credited.shape.face_counts:
         remarks.caution(
-            "face-not-credited", "Codes credit no reinforcement of a groove: face height is left out of the creditable."
+            "face-not-credited",
+            "Codes do not credit the reinforcement of a groove, so the creditable budget leaves out the face height.",
         )
     if request.preparation.depth > 0.0:
         remark_on_achieved_depth(credited.rules, remarks)
     if finish.to != "as-welded" and finish.below > 0.0 and not at_most(finish.below, INCH / 32):
         remarks.caution(
             "thinning",
-            f"Grinding {units.text(finish.below)} under the plane thins the part beyond the usual limit.",
+            f"Grinding {units.text(finish.below)} below the plane makes the part thinner than the usual limit allows.",
             THINNING,
         )
     if finish.to == "radius" and seam.width is None:
         run = tangent_run(finish.radius or 0.0, seam.angle)
         remarks.caution(
-            "radius-needs-width", f"The blend runs {units.text(run)} onto each outer face from the sharp corner."
+            "radius-needs-width",
+            f"The blend covers {units.text(run)} of each outer face, measured from the sharp corner. Check that the"
+            " faces are that wide.",
         )
     if seam.kind in CORNERS or (seam.kind == "fillet"):
         remarks.caution(
             "root-opening",
-            "A load that opens the seam from its root bends the throat; that is not in these figures.",
+            "A load that opens the seam from its root bends the throat. These figures do not include that bending.",
         )

@@ -3,16 +3,16 @@
 from dataclasses import dataclass, field
 from typing import Annotated, Literal
 
-from ..core.codes import Verdict
+from ..core.codes import RemedyCode, Verdict
 from ..core.shape import INLINED, OMITTED, UNSENT, Length, LengthDown, LengthUp
 from ..joints.throat_budget import ThroatBudget, ToleratedSection
 
 
 @dataclass(frozen=True, slots=True)
 class Remedy:
-    """What would keep the throat."""
+    """One change that keeps the throat, with the throat that remains and what it counts."""
 
-    do: Literal["bevel", "leave-face", "smaller-radius", "weld-second-side"]
+    do: RemedyCode
     depth: Annotated[Length | None, OMITTED] = field(default=None, kw_only=True)
     face_height: Annotated[Length | None, OMITTED] = field(default=None, kw_only=True)
     radius: Annotated[LengthDown | None, OMITTED] = field(default=None, kw_only=True)
@@ -25,14 +25,18 @@ class Remedy:
 class Grinding:
     """How far a face may be ground."""
 
-    allowance: Annotated[LengthDown, "Most that may come off along the throat line, from the face as welded."]
-    leave: LengthUp | None
-    largest_radius: LengthDown | None
+    allowance: Annotated[LengthDown, "Most that may be ground off along the throat line, from the face as welded."]
+    leave: Annotated[
+        LengthUp | None, "Face height to leave above the plane of the face; null where no face height keeps the throat."
+    ]
+    largest_radius: Annotated[
+        LengthDown | None, "Largest blend radius of a corner that keeps the throat; null where none does."
+    ]
 
 
 @dataclass(frozen=True, slots=True)
 class Creditable:
-    """A budget that counts only what is measured or proven and what the code credits, with what follows from it."""
+    """Budget that counts only what is measured or proven and what the code credits, with its own verdict."""
 
     verdict: Verdict
     budget: Annotated[ThroatBudget, INLINED]
@@ -44,7 +48,7 @@ class Creditable:
 
 @dataclass(frozen=True, slots=True)
 class GrindAllowanceAnswer:
-    """What may be ground off, and what must stay."""
+    """How much may be ground off a seam, and how much must stay."""
 
     budget: ThroatBudget
     grinding: Annotated[Grinding, INLINED]

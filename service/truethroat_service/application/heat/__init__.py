@@ -1,4 +1,10 @@
-"""Use case: arc energy, cooling time t8/5, preheat and hardness of a pass, and the heat that keeps to a window."""
+"""Use case: arc energy, cooling time t8/5, preheat and hardness of a pass, and the heat that keeps to a window.
+
+The use case computes what the fields of the request allow. Sending ``hydrogen`` requests method B of EN 1011-2, so
+values outside the limits of method B are refused. Results that nobody requested, such as the hardness, are null outside
+their scope. Every null is listed in ``left_out`` with what it needs. An element that is not given is never taken as
+zero, unless ``others_zero`` says so.
+"""
 
 from dataclasses import replace
 
@@ -34,15 +40,17 @@ from .hardness import hardness
 from .request import FILLETS, ROOM_TEMPERATURE, Arc, Energy, HeatRequest, thermal_efficiency, thickest_part
 from .steel import Lacking, equivalents
 
-_EFFICIENCY = "needs the process, or its efficiency"
-_MEASURED = "the cooling time was measured, not worked out"
+_EFFICIENCY = "needs process or efficiency"
+_MEASURED = "is not known for a cooling time that was measured"
 _METHOD_B = "needs hydrogen, thickness, the CET and the heat input"
 
 
 def heat(request: HeatRequest) -> Answered[HeatAnswer]:
     """Arc energy, heat input, cooling time, preheat and hardness, and the heat that keeps to a cooling window.
 
-    Lengths are in mm, energies in kJ/mm, temperatures in degC, times in s. Raises ``Refused`` with every fault found.
+    The request and the answer are in engine units: lengths in mm, energies in kJ/mm, temperatures in degC, times in s.
+    A field of the answer that lacks something holds a :class:`Lacks` with the reason. Raises ``Refused`` with every
+    fault of the request.
     """
     units = Units(request.common.units)
     remarks, faults = Remarks(units), Faults(units)
@@ -80,7 +88,7 @@ def heat(request: HeatRequest) -> Answered[HeatAnswer]:
 
 
 def _energy(request: HeatRequest) -> Energy:
-    """Arc energy and heat input, as far as the request tells them."""
+    """Arc energy and heat input, as far as they follow from the request."""
     k = thermal_efficiency(request)
     if k is not None and request.efficiency is None:
         cite(en_1011_1.TABLE_1)
@@ -88,8 +96,8 @@ def _energy(request: HeatRequest) -> Energy:
     if arc is None:
         return Energy(None, None, k)
     if arc.heat_input is not None:
-        made = None if k is None else float(en_1011_1.arc_energy_of_heat_input(Q=arc.heat_input, k=k))
-        return Energy(made, arc.heat_input, k)
+        arc_energy = None if k is None else float(en_1011_1.arc_energy_of_heat_input(Q=arc.heat_input, k=k))
+        return Energy(arc_energy, arc.heat_input, k)
     energy = arc.arc_energy
     if arc.voltage is not None and arc.current is not None and arc.travel_speed is not None:
         energy = float(en_1011_1.arc_energy(U=arc.voltage, I=arc.current, v=arc.travel_speed, J=en_1011_1.JOULE))
@@ -99,21 +107,21 @@ def _energy(request: HeatRequest) -> Energy:
 
 
 def _seam(request: HeatRequest) -> Seam | None:
-    """Seam that cools, when its plate and kind are known."""
+    """Seam that cools; None where its plate or its kind is not known."""
     if request.thickness is None or request.seam is None:
         return None
     return Seam(request.seam, request.thickness, request.preheat)
 
 
 def _method_b(request: HeatRequest, energy: Energy, cet: float | None) -> preheat_of.MethodB | None:
-    """What method B is asked with, once everything it goes by is known."""
+    """Input of method B; None where something it needs is not known."""
     if cet is None or request.thickness is None or request.hydrogen is None or energy.heat_input is None:
         return None
     return preheat_of.MethodB(cet, request.weld_metal_cet, request.thickness, request.hydrogen, energy.heat_input)
 
 
 def _cooled(request: HeatRequest, seam: Seam | None, energy: Energy, remarks: Remarks) -> Cooling | None:
-    """Cooling time, measured or worked out."""
+    """Cooling time, measured or calculated; None where it follows from nothing."""
     if request.cooling_time is not None:
         return Cooling(Band(request.cooling_time, request.cooling_time))
     if seam is None:
@@ -121,55 +129,64 @@ def _cooled(request: HeatRequest, seam: Seam | None, energy: Energy, remarks: Re
     if energy.heat_input is None and request.cooling_window is None:
         return None
     remarks.caution(
-        "ferritic-only", "Cooling times are for unalloyed and low-alloy ferritic steel.", annex_d_cooling.FERRITIC
+        "ferritic-only",
+        "The cooling times hold for unalloyed and low-alloy ferritic steel only.",
+        annex_d_cooling.FERRITIC,
     )
-    remarks.caution("seam-factors", "The factors F2 and F3 of the seam are recalled.", annex_d_cooling.SEAM_FACTORS)
+    remarks.caution("seam-factors", "The seam factors F2 and F3 were taken from memory.", annex_d_cooling.SEAM_FACTORS)
     cite(annex_d_cooling.SEAM_FACTORS)
     if seam.factors.two[0] != seam.factors.two[1]:
         low, high = seam.factors.two
         remarks.caution(
             "factor-band",
-            f"F2 of this seam runs from {low:g} to {high:g} with Q/d by a curve that is not at hand: the answer is the"
-            " band between.",
+            f"F2 of this seam varies from {low:g} to {high:g} with Q/d, along a curve that was not available. The"
+            " cooling time is the band between these two values.",
             annex_d_cooling.SEAM_FACTORS,
         )
     return None if energy.heat_input is None else cooling_of.cooling(seam, energy.heat_input)
 
 
 def _judged(cooled: Cooling | None, window: Band | None, remarks: Remarks) -> Verdict:
-    """Hold the cooling time against the window; a band must lie in it whole."""
+    """Judge the cooling time against the window; the whole band must lie in it."""
     if cooled is None or window is None:
         return Verdict.ESTIMATED
     low, high = (remarks.units.of(TIME, value)["text"] for value in (cooled.time.least, cooled.time.most))
     time = low if low == high else f"{low} to {high}"
     wanted = " to ".join(remarks.units.of(TIME, value)["text"] for value in (window.least, window.most))
-    it = f"It cools from 800 to 500 degC in {time}; the window is {wanted}"
+    cools = f"The weld cools from 800 to 500 degC in {time}; the window is {wanted}."
     if not at_least(cooled.time.least, window.least):
-        remarks.because(f"{it}: too fast, which leaves it hard and open to cold cracks. Preheat, or bring more heat.")
+        remarks.because(
+            f"{cools} That is too fast: the steel becomes hard and may crack when cold. Preheat, or weld with more"
+            " heat."
+        )
         return Verdict.TOO_FAST
     if not at_least(window.most, cooled.time.most):
-        remarks.because(f"{it}: too slow, which coarsens the grain and takes toughness. Bring less heat, or cool.")
+        remarks.because(
+            f"{cools} That is too slow: the grain becomes coarse and the steel loses toughness. Weld with less heat, or"
+            " start from a cooler plate."
+        )
         return Verdict.TOO_SLOW
-    remarks.because(f"{it}: within.")
+    remarks.because(f"{cools} The cooling time is within the window.")
     return Verdict.WITHIN
 
 
 def _energy_answer(request: HeatRequest, energy: Energy, remarks: Remarks) -> PassEnergy | Lacks:
-    """Both conventions, each by its name."""
+    """Energy by both conventions, or what it needs."""
     if energy.arc_energy is None and energy.heat_input is None:
-        return Lacks("needs an arc with its travel speed, arc_energy or heat_input")
+        return Lacks("needs arc with travel_speed, arc_energy or heat_input")
     if energy.arc_energy is not None and energy.heat_input is not None:
         arc, heat_in = (
             remarks.units.of(ENERGY_PER_LENGTH, value)["text"] for value in (energy.arc_energy, energy.heat_input)
         )
-        by = "as given" if request.efficiency is not None else "of the process"
+        given = "given" if request.efficiency is not None else "of the process"
         remarks.because(
-            f"{arc} of arc energy, which AWS D1.1 and ASME IX call heat input; {heat_in} of heat input by EN 1011-1,"
-            f" with the efficiency {energy.efficiency:g} {by}."
+            f"The arc energy is {arc}; AWS D1.1 and ASME IX call it heat input. The heat input of EN 1011-1 is"
+            f" {heat_in}, with the efficiency {energy.efficiency:g} {given}."
         )
         remarks.caution(
             "two-heat-inputs",
-            "Compare a limit with the figure of its own convention: arc energy (AWS, ASME) or heat input (EN, ISO).",
+            "Compare each limit with the figure of the same convention: the arc energy for AWS and ASME, the heat input"
+            " for EN and ISO.",
         )
     return PassEnergy(
         arc_energy=or_lacks(energy.arc_energy, _EFFICIENCY),
@@ -179,12 +196,12 @@ def _energy_answer(request: HeatRequest, energy: Energy, remarks: Remarks) -> Pa
 
 
 def _cooling_answer(request: HeatRequest, energy: Energy, cooled: Cooling | None) -> PassCooling | Lacks:
-    """Cooling time, or what it needs that the request does not give."""
+    """Cooling time, or what it needs."""
     if cooled is None:
         needs = _absent(request, "thickness", "seam")
         if energy.heat_input is None:
-            needs.append("the heat input: an arc, with its process or efficiency")
-        return Lacks(f"needs {', '.join(needs)}")
+            needs.append("an arc with its process or efficiency")
+        return Lacks(f"needs {_and(needs)}")
     return PassCooling(cooled.time, or_lacks(cooled.flow, _MEASURED), or_lacks(cooled.transition, _MEASURED))
 
 
@@ -193,36 +210,41 @@ def _absent(request: HeatRequest, *names: str) -> list[str]:
     return [name for name in names if getattr(request, name) is None]
 
 
+def _and(names: list[str]) -> str:
+    """Names as a list in a sentence."""
+    return " and ".join([", ".join(names[:-1]), names[-1]] if len(names) > 1 else names)
+
+
 def _limits(request: HeatRequest, seam: Seam | None, energy: Energy) -> HeatLimits | Lacks:
     """Heat input, arc energy and travel speed between which the cooling time stays in the window."""
     if seam is None or request.cooling_window is None:
-        return Lacks(f"needs {', '.join(_absent(request, 'cooling_window', 'thickness', 'seam'))}")
+        return Lacks(f"needs {_and(_absent(request, 'cooling_window', 'thickness', 'seam'))}")
     heat_inputs = cooling_of.heat_input_within(seam, request.cooling_window)
     if heat_inputs is None:
-        return Lacks("the window is narrower than the band of cooling times")
+        return Lacks("needs a window that is wider than the band of cooling times")
     k, arc = energy.efficiency, request.arc or Arc()
     energies = speeds = None
     if k is not None:
         energies = Band(_arc_energy("least", heat_inputs.least, k), _arc_energy("most", heat_inputs.most, k))
         if arc.voltage is not None and arc.current is not None:
-            # The most heat goes with the least speed.
+            # The most heat comes from the lowest speed.
             power = (arc.voltage, arc.current, k)
             speeds = Band(_speed("least", heat_inputs.most, *power), _speed("most", heat_inputs.least, *power))
     return HeatLimits(
         heat_input=heat_inputs,
         arc_energy=or_lacks(energies, _EFFICIENCY),
-        travel_speed=or_lacks(speeds, "needs voltage and current, and the process or its efficiency"),
+        travel_speed=or_lacks(speeds, "needs voltage and current, and process or efficiency"),
     )
 
 
 def _arc_energy(name: str, heat_input: float, k: float) -> float:
-    """Arc energy of a heat input."""
+    """Arc energy of a heat input, both in kJ/mm."""
     with about(name):
         return float(en_1011_1.arc_energy_of_heat_input(Q=heat_input, k=k))
 
 
 def _speed(name: str, heat_input: float, voltage: float, current: float, k: float) -> float:
-    """Travel speed that brings a heat input."""
+    """Travel speed, mm/s, that gives a heat input."""
     with about(f"{name} speed"):
         return float(en_1011_1.travel_speed(U=voltage, I=current, k=k, Q=heat_input, J=en_1011_1.JOULE))
 
@@ -234,7 +256,7 @@ def _preheat(
     energy: Energy,
     remarks: Remarks,
 ) -> PreheatAnswer:
-    """Preheat by every rule that has what it goes by."""
+    """Preheat by every rule that the request gives enough for."""
     answer = PreheatAnswer(
         Lacks("needs hydrogen"), Lacks(_METHOD_B), Lacks(_METHOD_B), Lacks("needs preheat_category and thickness")
     )
@@ -247,17 +269,17 @@ def _preheat(
         by_b, by_sew = preheat_of.method_b(asked, request.preheat, remarks)
         answer = replace(answer, method_b=by_b, sew_088=by_sew)
         if request.seam in FILLETS:
-            remarks.because("Single-run fillets tend to need less preheat than method B gives.")
+            remarks.because("A single-run fillet tends to need less preheat than method B gives.")
     thickest = thickest_part(request)
     if request.preheat_category is not None and thickest is not None:
         by_category = preheat_of.aws_d1_1(request.preheat_category, thickest, request.preheat, remarks)
         answer = replace(answer, aws_d1_1=by_category)
-    _say_preheat(request, answer, remarks)
+    _remark_preheat(request, answer, remarks)
     return answer
 
 
-def _say_preheat(request: HeatRequest, answer: PreheatAnswer, remarks: Remarks) -> None:
-    """Say which rules ask for more preheat than there is."""
+def _remark_preheat(request: HeatRequest, answer: PreheatAnswer, remarks: Remarks) -> None:
+    """Add a caution where a rule asks for more preheat than the plate has."""
     rules = {
         "EN 1011-2 method B": answer.method_b,
         "SEW 088": answer.sew_088,
@@ -270,37 +292,39 @@ def _say_preheat(request: HeatRequest, answer: PreheatAnswer, remarks: Remarks) 
     ]
     if short:
         start = remarks.units.of(TEMPERATURE, request.preheat)["text"]
-        remarks.caution(
-            "preheat-short", f"The plate is at {start} when welding begins; it needs {' and '.join(short)}."
-        )
+        remarks.caution("preheat-short", f"The plate is at {start} when the pass begins; it needs {_and(short)}.")
     by_b = answer.method_b
     if isinstance(by_b, FormulaPreheat) and by_b.met and request.preheat <= ROOM_TEMPERATURE:
-        remarks.because("No preheat by method B: its temperature is below that of the plate.")
+        remarks.because("Method B asks for no preheat: its temperature is below that of the plate.")
 
 
 def _hardness(request: HeatRequest, cooled: Cooling | None, remarks: Remarks) -> HardnessBesideWeld | Lacks:
-    """Hardness, where the composition and the cooling time tell it."""
+    """Hardness beside the weld, or what it needs."""
     if request.composition is None:
         return Lacks("needs composition")
     if cooled is None:
-        return Lacks("needs a cooling time, measured or worked out of the arc, thickness and seam")
+        return Lacks("needs cooling_time, or arc, thickness and seam")
     try:
-        made = hardness(request.composition, cooled.time, request.steel_group, request.heat_treated, remarks)
+        beside = hardness(request.composition, cooled.time, request.steel_group, request.heat_treated, remarks)
     except Lacking as lacking:
         return Lacks(str(lacking))
-    if not isinstance(made.standing, Lacks):
-        words = {"within": "within", "over": "over", "open": "not surely within"}
+    if not isinstance(beside.standing, Lacks):
+        standing = {
+            "within": "All of this is within",
+            "over": "All of this is over",
+            "open": "Part of this is over",
+        }
         remarks.because(
-            f"{made.band.least:.0f} to {made.band.most:.0f} HV beside the weld: {words[made.standing]} the"
-            f" {made.limit:g} HV10 of group {request.steel_group}."
+            f"The hardness beside the weld is {beside.band.least:.0f} to {beside.band.most:.0f} HV10."
+            f" {standing[beside.standing]} the limit of {beside.limit:g} HV10 for steel group {request.steel_group}."
         )
-    return made
+    return beside
 
 
 def _fillet(request: HeatRequest, seam: Seam | None, energy: Energy, remarks: Remarks) -> FilletHeat | Lacks:
-    """Leg against arc energy, for a fillet."""
+    """Leg of a fillet against its arc energy, or what that needs."""
     if request.seam not in FILLETS or (energy.arc_energy is None and request.leg is None):
-        return Lacks(f"needs seam {' or '.join(FILLETS)}, and an arc or a leg")
+        return Lacks(f"needs seam {' or '.join(FILLETS)}, and arc or leg")
     arc = request.arc or Arc()
     laid = Laid(
         energy.arc_energy,

@@ -18,11 +18,11 @@ HardnessStanding = Literal["within", "over", "open"]
 
 @dataclass(frozen=True, slots=True)
 class PassEnergy:
-    """Both conventions."""
+    """Energy of a pass by both conventions."""
 
-    arc_energy: Annotated[EnergyPerLength | Lacks, "Without k: AWS D1.1, ASME IX."]
-    heat_input: Annotated[EnergyPerLength | Lacks, "With k: EN 1011-1."]
-    efficiency: Annotated[float | Lacks, "k."]
+    arc_energy: Annotated[EnergyPerLength | Lacks, "Arc energy, which AWS D1.1 and ASME IX call heat input."]
+    heat_input: Annotated[EnergyPerLength | Lacks, "Heat input of EN 1011-1: the arc energy times the efficiency."]
+    efficiency: Annotated[float | Lacks, "Thermal efficiency k of EN 1011-1."]
 
 
 @dataclass(frozen=True, slots=True)
@@ -36,7 +36,7 @@ class PassCooling:
 
 @dataclass(frozen=True, slots=True)
 class HeatLimits:
-    """What keeps the cooling time in the window."""
+    """Limits that keep the cooling time in the window."""
 
     heat_input: EnergyBand
     arc_energy: EnergyBand | Lacks
@@ -45,7 +45,7 @@ class HeatLimits:
 
 @dataclass(frozen=True, slots=True)
 class ParentEquivalents:
-    """Carbon equivalents of the parent."""
+    """Carbon equivalents of the parent steel."""
 
     ce: float | Lacks
     cet: float | Lacks
@@ -54,7 +54,7 @@ class ParentEquivalents:
 
 @dataclass(frozen=True, slots=True)
 class MethodAPreheat:
-    """EN 1011-2 method A, as far as it is no chart."""
+    """EN 1011-2 method A, without its charts."""
 
     hydrogen_scale: HydrogenScale
     without_preheat_to: LengthDown | Lacks
@@ -76,7 +76,7 @@ class FormulaPreheat:
 
 @dataclass(frozen=True, slots=True)
 class PrintedPreheat:
-    """The row as printed in both units; they are not conversions."""
+    """Preheat as the table prints it in both units; the two are not exact conversions of each other."""
 
     fahrenheit: Temperature
     celsius: Temperature
@@ -91,7 +91,7 @@ class PrintedPreheat:
 
 @dataclass(frozen=True, slots=True)
 class CategoryPreheat:
-    """AWS D1.1, by category and thickest part."""
+    """Preheat of AWS D1.1 by category and thickest part."""
 
     category: str
     temperature: Temperature
@@ -127,15 +127,15 @@ class HardnessBesideWeld:
 
     dueren: ModelHardness
     yurioka: ModelHardness
-    band: Annotated[Band, "Both models, with 50 HV on either side."]
-    limit: Annotated[float | Lacks, "Of ISO 15614-1."]
+    band: Annotated[Band, "Band of both models, 50 HV wider on either side."]
+    limit: Annotated[float | Lacks, "Limit of ISO 15614-1 for the steel group."]
     standing: HardnessStanding | Lacks
     source: str | Lacks
 
 
 @dataclass(frozen=True, slots=True)
 class DepositedBead:
-    """What the deposition rate lays."""
+    """Bead that the deposition rate lays."""
 
     area: Area
     leg: Length
@@ -143,7 +143,7 @@ class DepositedBead:
 
 @dataclass(frozen=True, slots=True)
 class OversizeHeat:
-    """The leg laid against the leg required."""
+    """Heat of the leg laid against that of the leg required."""
 
     required_arc_energy: EnergyPerLength
     heat_ratio: Annotated[float, "Arc energy of the leg laid over that of the leg required."]
@@ -163,7 +163,7 @@ class FilletHeat:
 
 @dataclass(frozen=True, slots=True)
 class HeatAnswer:
-    """Heat of a pass."""
+    """Heat of a pass and what follows from it; each field that is null is listed in left_out with what it needs."""
 
     energy: PassEnergy | Lacks
     cooling: PassCooling | Lacks

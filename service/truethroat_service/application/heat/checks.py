@@ -16,57 +16,70 @@ LOW_ALLOY = Source(
 
 
 def check(request: HeatRequest, faults: Faults) -> None:
-    """Refuse what contradicts, or needs, another field."""
+    """Add a fault for each field that contradicts, or needs, another field."""
     if not _asks(request):
         faults.inconsistent(
             "#",
-            "nothing can be worked out of this: send an arc, a composition, a cooling time, a hydrogen content, a leg,"
-            " a window with thickness and seam, or a preheat category with a thickness",
+            "holds nothing to calculate from; send arc with its speed or energy, composition, carbon_equivalents,"
+            " cooling_time, hydrogen, leg, cooling_window with thickness and seam, or preheat_category with thickness",
         )
     if request.cooling_time is not None and request.arc is not None:
-        faults.inconsistent("#/cooling_time", "the time is measured, or worked out of the arc: leave one of them out")
+        faults.inconsistent("#/cooling_time", "cannot be sent together with arc; send one of them")
     if request.composition is not None and request.carbon_equivalents is not None:
-        faults.inconsistent("#/carbon_equivalents", "they follow from the composition; leave them out")
+        faults.inconsistent("#/carbon_equivalents", "follow from the composition; leave them out")
     if request.cooling_window is not None and at_least(request.cooling_window.least, request.cooling_window.most):
-        faults.inconsistent("#/cooling_window", "its least time is not under its most")
+        faults.inconsistent("#/cooling_window", "must have a least time that is smaller than its most")
     if request.process is not None and thermal_efficiency(request) is None:
         faults.out_of_scope(
             "#/process",
-            f"EN 1011-1:2009 has no thermal efficiency for {process_of(request.process).id}; send an arc process",
+            f"must be an arc process; EN 1011-1:2009 has no thermal efficiency for {process_of(request.process).id}",
         )
     thickest = thickest_part(request)
     if thickest is not None and request.thickness is not None and not at_least(thickest, request.thickness):
-        faults.inconsistent("#/thickest_part", "it is thinner than the thickness given")
+        faults.inconsistent(
+            "#/thickest_part",
+            f"must not be smaller than the thickness of {faults.units.text(request.thickness)}; it is"
+            f" {faults.units.text(thickest)}",
+        )
     _check_companions(request, faults)
 
 
 def _check_companions(request: HeatRequest, faults: Faults) -> None:
-    """Refuse fields that say nothing without another."""
+    """Add a fault for each field that means nothing without another."""
     arc, fillet = request.arc, request.seam in FILLETS
-    fillets = f"a fillet: seam {' or '.join(FILLETS)}"
+    fillets = f"seam {' or '.join(FILLETS)}; send it too"
     deposition = arc is not None and arc.deposition_rate is not None
     needed = {
-        "weld_metal_cet": (request.weld_metal_cet is not None, request.hydrogen is not None, "hydrogen, for method B"),
+        "weld_metal_cet": (
+            request.weld_metal_cet is not None,
+            request.hydrogen is not None,
+            "hydrogen for method B; send it too",
+        ),
         "combined_thickness": (
             request.combined_thickness is not None,
             request.hydrogen is not None,
-            "hydrogen, for method A",
+            "hydrogen for method A; send it too",
         ),
-        "thickest_part": (request.thickest_part is not None, request.preheat_category is not None, "preheat_category"),
-        "heat_treated": (request.heat_treated, request.steel_group is not None, "steel_group"),
-        "steel_group": (request.steel_group is not None, request.composition is not None, "composition"),
+        "thickest_part": (
+            request.thickest_part is not None,
+            request.preheat_category is not None,
+            "preheat_category; send it too",
+        ),
+        "heat_treated": (request.heat_treated, request.steel_group is not None, "steel_group; send it too"),
+        "steel_group": (request.steel_group is not None, request.composition is not None, "composition; send it too"),
         "leg": (request.leg is not None, fillet, fillets),
-        "required_leg": (request.required_leg is not None, request.leg is not None, "the leg that is laid: leg"),
+        "required_leg": (request.required_leg is not None, request.leg is not None, "leg; send it too"),
         "arc/deposition_rate": (deposition, fillet, fillets),
-        "arc/travel_speed": (deposition, arc is not None and arc.travel_speed is not None, "deposition_rate: send it"),
     }
-    for field, (given, companion, said) in needed.items():
+    for field, (given, companion, need) in needed.items():
         if given and not companion:
-            faults.inconsistent(f"#/{field}", f"goes with {said}")
+            faults.inconsistent(f"#/{field}", f"needs {need}")
+    if deposition and arc is not None and arc.travel_speed is None:
+        faults.inconsistent("#/arc/travel_speed", "is required with deposition_rate")
 
 
 def _asks(request: HeatRequest) -> bool:
-    """Whether anything at all can be answered."""
+    """Whether the request holds anything to calculate from."""
     arc = request.arc
     return any(
         (
@@ -84,7 +97,7 @@ def _asks(request: HeatRequest) -> bool:
 
 
 def check_scope(request: HeatRequest, asked: MethodB | None, seam: Seam | None, energy: Energy, faults: Faults) -> None:
-    """Refuse what lies beyond the rules that are asked."""
+    """Add a fault for each value outside the scope of method B, or of the cooling times."""
     if asked is not None:
         cet = "#/composition" if request.carbon_equivalents is None else "#/carbon_equivalents/cet"
         pointers = {"CET": cet, "d": "#/thickness", "HD": "#/hydrogen", "Q": "#/arc"}
@@ -93,5 +106,6 @@ def check_scope(request: HeatRequest, asked: MethodB | None, seam: Seam | None, 
     if cools and request.composition is not None and request.composition.alloyed() > LARGEST_ALLOY:
         faults.out_of_scope(
             "#/composition",
-            f"cooling times are for unalloyed and low-alloy ferritic steel ({annex_d_cooling.FERRITIC}); {LOW_ALLOY}",
+            f"holds {request.composition.alloyed():.4g} % of alloying elements; cooling times are for unalloyed and"
+            f" low-alloy ferritic steel ({annex_d_cooling.FERRITIC}; {LOW_ALLOY})",
         )

@@ -1,4 +1,9 @@
-"""Cooling time t8/5 of a seam, as a band where a seam factor is one, and the heat input that keeps to a window."""
+"""Cooling time t8/5 of a seam by EN 1011-2 Annex D, and the heat input that keeps it in a window.
+
+The factor F2 of single-run fillets follows a curve that was not available, so their cooling time is a band between the
+ends of that factor. A verdict of "within" holds for the whole band. For each end of the band the longer of the two
+cooling times (two- and three-dimensional flow) is taken, so the result is continuous at the transition thickness.
+"""
 
 from dataclasses import dataclass
 
@@ -24,7 +29,7 @@ class Seam:
 
 @dataclass(frozen=True, slots=True)
 class Cooling:
-    """Cooling time, s; how the heat flows and the thickness, mm, at which that changes; None when measured."""
+    """Cooling time, s, the flow of heat, and the thickness, mm, at which it changes; these two are None if measured."""
 
     time: Band
     flow: HeatFlow | None = None
@@ -32,7 +37,7 @@ class Cooling:
 
 
 def cooling(seam: Seam, heat_input: float) -> Cooling:
-    """Cooling time of a seam at a heat input, kJ/mm."""
+    """Cooling time, s, of a seam at a heat input, kJ/mm."""
     factors = seam.factors
     three = _thick(seam, heat_input)
     thin, times, transitions = [], [], []
@@ -49,13 +54,13 @@ def cooling(seam: Seam, heat_input: float) -> Cooling:
 
 
 def cooling_off_the_sheet(seam: Seam, heat_input: float) -> Band:
-    """Cooling time at another heat input, without its working."""
+    """Cooling time, s, at another heat input, kJ/mm, without a step in the working."""
     with off_the_sheet():
         return cooling(seam, heat_input).time
 
 
 def heat_input_within(seam: Seam, window: Band) -> Band | None:
-    """Heat inputs, kJ/mm, at which the whole band of cooling times lies in a window; None when none does."""
+    """Heat inputs, kJ/mm, that keep the whole band of cooling times in a window, s; None where none does."""
     least_factor, most_factor = _ends(seam.factors)[0], _ends(seam.factors)[-1]
     # The least heat must hold the lower end of the band in the window, the most heat the upper end.
     with about("least heat input"):
@@ -80,7 +85,7 @@ def _thick(seam: Seam, heat_input: float) -> float:
 
 
 def _transition(seam: Seam, heat_input: float, factor: float) -> float:
-    """Thickness at which the flow changes."""
+    """Thickness, mm, at which the flow changes."""
     return float(
         annex_d.transition_thickness(
             Q=heat_input,
@@ -95,7 +100,7 @@ def _transition(seam: Seam, heat_input: float, factor: float) -> float:
 
 
 def _heat(seam: Seam, time: float, factor: float) -> float:
-    """Heat input that cools in a given time."""
+    """Heat input, kJ/mm, that cools in a given time, s."""
     thick = annex_d.heat_in_thick_plate(
         t=time, T_0=seam.preheat, F_3=seam.factors.three, **annex_d.THREE, **annex_d.RANGE
     )

@@ -1,4 +1,4 @@
-"""Leg of a single-pass fillet against its arc energy, and what a leg over the required one costs in heat."""
+"""Leg of a single-pass fillet against its arc energy, and how much heat a leg adds that is larger than required."""
 
 from dataclasses import dataclass
 
@@ -11,7 +11,7 @@ from ..core.shape import Band
 from .answer import DepositedBead, FilletHeat, OversizeHeat
 from .cooling import Seam, cooling_off_the_sheet
 
-_COOLING = "needs thickness, and the process or its efficiency"
+_COOLING = "needs thickness, and process or efficiency"
 
 
 @dataclass(frozen=True, slots=True)
@@ -27,7 +27,10 @@ class Laid:
 
 
 def fillet(laid: Laid, seam: Seam | None, remarks: Remarks) -> FilletHeat:
-    """Legs that go with the arc energy and with the metal, arc energy that goes with the leg, and the excess."""
+    """Leg that the arc energy and the metal lay, arc energy that the leg takes, and the heat of an oversize leg.
+
+    Lengths in mm, energies in kJ/mm, times in s. Always adds a caution, and a reason where the leg is oversize.
+    """
     usual_leg: float | None = None
     bead: DepositedBead | None = None
     energy: float | None = None
@@ -41,19 +44,20 @@ def fillet(laid: Laid, seam: Seam | None, remarks: Remarks) -> FilletHeat:
             energy = float(leg_energy.energy_of_leg(z=laid.leg, h=leg_energy.ENERGY_PER_SQUARE))
     remarks.caution(
         "leg-from-energy",
-        "Leg and arc energy go together only roughly: a single pass, mostly submerged-arc work. Weld a test piece.",
+        "The leg follows from the arc energy only roughly. The rule is for a single pass and comes mostly from"
+        " submerged-arc welds. Weld a test piece.",
         leg_energy.LEG,
     )
     return FilletHeat(
         usual_leg=or_lacks(usual_leg, "needs the arc energy"),
-        bead=or_lacks(bead, "needs deposition_rate in the arc"),
+        bead=or_lacks(bead, "needs deposition_rate of the arc"),
         usual_arc_energy=or_lacks(energy, "needs leg"),
         oversize=or_lacks(_oversize(laid, energy, seam, remarks), "needs leg and required_leg"),
     )
 
 
 def _oversize(laid: Laid, energy: float | None, seam: Seam | None, remarks: Remarks) -> OversizeHeat | None:
-    """Heat and cooling of the leg laid against those of the leg required."""
+    """Heat and cooling of the leg laid against those of the leg required; None where one of the legs is not given."""
     if laid.leg is None or laid.required_leg is None or energy is None:
         return None
     with about("required leg"):
@@ -63,7 +67,7 @@ def _oversize(laid: Laid, energy: float | None, seam: Seam | None, remarks: Rema
         times = [cooling_off_the_sheet(seam, laid.efficiency * value) for value in (needed, energy)]
     ratio = energy / needed
     if ratio > 1.0:
-        _say_grain(laid, needed, energy, times, remarks)
+        _explain_grain(laid, needed, energy, times, remarks)
     return OversizeHeat(
         required_arc_energy=needed,
         heat_ratio=ratio,
@@ -72,18 +76,18 @@ def _oversize(laid: Laid, energy: float | None, seam: Seam | None, remarks: Rema
     )
 
 
-def _say_grain(laid: Laid, needed: float, energy: float, times: list[Band], remarks: Remarks) -> None:
-    """Say in words what the oversize does to the grain."""
+def _explain_grain(laid: Laid, needed: float, energy: float, times: list[Band], remarks: Remarks) -> None:
+    """Add the reason why an oversize leg harms the grain."""
     units = remarks.units
     energies = [units.of(ENERGY_PER_LENGTH, value)["text"] for value in (energy, needed)]
     cools = ""
     if times:
         long, short = (units.of(TIME, time.most)["text"] for time in reversed(times))
-        cools = f" It cools from 800 to 500 degC in up to {long} instead of {short}."
+        cools = f" It takes up to {long} instead of {short} to cool from 800 to 500 degC."
     legs = [units.text(leg or 0.0) for leg in (laid.leg, laid.required_leg)]
     remarks.because(
-        f"A leg of {legs[0]} in one pass takes about {energies[0]} of arc energy, the {legs[1]} required about"
-        f" {energies[1]}: {energy / needed:.2g} times the heat.{cools} The longer the steel beside the weld stays hot,"
-        " the coarser its grain grows and the less tough it is left; quenched and thermomechanical steels soften too."
-        " Lay the leg required, or lay the larger one in several passes."
+        f"A leg of {legs[0]} in one pass takes about {energies[0]} of arc energy. The {legs[1]} required take about"
+        f" {energies[1]}, so the heat is {energy / needed:.2g} times as much.{cools} The longer the steel beside the"
+        " weld stays hot, the coarser its grain becomes and the more toughness it loses; quenched and thermomechanical"
+        " steels soften too. Lay the leg required, or lay the larger leg in several passes."
     )

@@ -1,4 +1,4 @@
-"""Hardness beside a weld as a band about two models, held against the limit of a steel group."""
+"""Hardness beside a weld as a band around two models, compared with the limit of a steel group."""
 
 from ...engine.formula import Formula, about, cite
 from ...engine.rounding import at_least, at_most
@@ -15,7 +15,7 @@ from .steel import Composition, Lacking, shares
 def hardness(
     composition: Composition, time: Band, group: int | None, heat_treated: bool, remarks: Remarks
 ) -> HardnessBesideWeld:
-    """Hardness HV10 over a band of cooling times, s; raises :class:`Lacking` where the models do not reach."""
+    """Hardness HV10 over a band of cooling times, s; raises :class:`Lacking` for a steel outside the models."""
     _check(composition)
     known = shares(composition, models.ELEMENTS)
     dueren, yurioka = _dueren(known, time), _yurioka(known, time)
@@ -23,11 +23,11 @@ def hardness(
     most = max(dueren.most, yurioka.most) + models.MARGIN
     remarks.caution(
         "hardness-scatter",
-        f"No model of hardness is good to better than {models.MARGIN:g} HV; the band has that much on either side.",
+        f"No model of hardness is more accurate than {models.MARGIN:g} HV; the band is that much wider on either side.",
         models.SCATTER,
     )
     if composition.share("B"):
-        remarks.caution("boron-hardens", "Boron hardens more than either model counts; measure the hardness.")
+        remarks.caution("boron-hardens", "Boron hardens the steel more than either model counts. Measure the hardness.")
     limit: float | None = None
     standing: HardnessStanding | None = None
     if group is not None:
@@ -46,16 +46,16 @@ def hardness(
 
 
 def _check(composition: Composition) -> None:
-    """Refuse a steel that the models were not made for: there, the limits of method B."""
+    """Raise :class:`Lacking` for a steel outside the models; the limits of method B serve as theirs."""
     for element, share in composition.known(c_3_method_b.COMPOSITION).items():
         limits = c_3_method_b.COMPOSITION[element]
         if not (at_least(share, limits.least) and at_most(share, limits.most)):
-            raise Lacking(f"goes by steels with {element} of {limits} ({c_3_method_b.SCOPE})")
+            raise Lacking(f"needs a steel with {element} of {limits} ({c_3_method_b.SCOPE})")
 
 
-def _of(known: dict[str, float], made: Formula[...]) -> float:
-    """Value of a formula that takes shares of elements alone."""
-    return float(made(**{element: known[element] for element in made.args}))
+def _of(known: dict[str, float], formula: Formula[...]) -> float:
+    """Value of a formula whose arguments are shares of elements."""
+    return float(formula(**{element: known[element] for element in formula.args}))
 
 
 def _dueren(known: dict[str, float], time: Band) -> ModelHardness:

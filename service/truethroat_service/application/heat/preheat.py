@@ -1,4 +1,9 @@
-"""Preheat by EN 1011-2 methods A and B, SEW 088 and AWS D1.1, as far as a request gives what each goes by."""
+"""Preheat by EN 1011-2 methods A and B, SEW 088 and AWS D1.1, each where the request holds what it needs.
+
+AWS D1.1 prints its preheat in degrees Fahrenheit, with degrees Celsius beside that are no exact conversions. The
+temperature is the Fahrenheit value, converted exactly; ``printed`` holds both as printed. A plate that has either of
+the two has its preheat.
+"""
 
 from dataclasses import dataclass
 
@@ -10,17 +15,17 @@ from ...standards.en_1011_2_2001.c_3_method_b import Range
 from ...standards.sew_088 import preheat as sew_088
 from ..core.faults import Faults
 from ..core.left_out import or_lacks
-from ..core.quantities import TEMPERATURE
+from ..core.quantities import ENERGY_PER_LENGTH, HYDROGEN, TEMPERATURE
 from ..core.remarks import Remarks
 from .answer import CategoryPreheat, FormulaPreheat, MethodAPreheat, PrintedPreheat
 from .steel import Composition
 
-_SAID = {"CET": "a CET", "d": "plates", "HD": "hydrogen contents", "Q": "heat inputs"}
+_COVERED = {"CET": "a CET", "d": "plates", "HD": "hydrogen contents", "Q": "heat inputs"}
 
 
 @dataclass(frozen=True, slots=True)
 class MethodB:
-    """What method B goes by: CET, weld metal's CET or None, plate (mm), hydrogen (ml/100 g), heat input (kJ/mm)."""
+    """Input of method B: CET, CET of the weld metal or None, plate (mm), hydrogen (ml/100 g), heat input (kJ/mm)."""
 
     cet: float
     weld_metal_cet: float | None
@@ -30,42 +35,44 @@ class MethodB:
 
 
 def check_method_b(asked: MethodB, composition: Composition | None, pointers: dict[str, str], faults: Faults) -> None:
-    """Refuse what lies beyond the limits of method B; ``pointers`` says where each value came from."""
+    """Add a fault for each value outside the limits of method B; ``pointers`` holds the field of each value."""
+    units = faults.units
+    cet = _governing(asked)
     values = {
-        "CET": _governing(asked),
-        "d": asked.thickness,
-        "HD": asked.hydrogen,
-        "Q": asked.heat_input,
+        "CET": (cet, f"{cet:.4g}"),
+        "d": (asked.thickness, units.text(asked.thickness)),
+        "HD": (asked.hydrogen, units.of(HYDROGEN, asked.hydrogen)["text"]),
+        "Q": (asked.heat_input, units.of(ENERGY_PER_LENGTH, asked.heat_input)["text"]),
     }
-    for name, value in values.items():
-        _held(value, c_3_method_b.RANGES[name], pointers[name], f"method B takes {_SAID[name]} of", faults)
+    for name, (value, text) in values.items():
+        _hold(value, text, c_3_method_b.RANGES[name], pointers[name], _COVERED[name], faults)
     if composition is not None:
         for element, share in composition.known(c_3_method_b.COMPOSITION).items():
             limits = c_3_method_b.COMPOSITION[element]
-            _held(share, limits, f"#/composition/{element}", f"method B takes steels with {element} of", faults)
+            _hold(share, f"{share:.4g} %", limits, f"#/composition/{element}", f"steels with {element}", faults)
 
 
-def _held(value: float, limits: Range, pointer: str, said: str, faults: Faults) -> None:
+def _hold(value: float, text: str, limits: Range, pointer: str, covered: str, faults: Faults) -> None:
     """Add a fault where a value lies outside the limits."""
     if not (at_least(value, limits.least) and at_most(value, limits.most)):
-        faults.out_of_scope(pointer, f"{said} {limits} ({c_3_method_b.SCOPE}); here {value:.4g}")
+        faults.out_of_scope(pointer, f"method B covers {covered} of {limits} ({c_3_method_b.SCOPE}); here it is {text}")
 
 
 def _governing(asked: MethodB) -> float:
-    """CET that governs, without its working."""
+    """CET that governs, without a step in the working."""
     if asked.weld_metal_cet is None:
         return asked.cet
     return max(asked.cet, asked.weld_metal_cet + c_3_method_b.WELD_METAL_MARGIN)
 
 
 def method_b(asked: MethodB, start: float, remarks: Remarks) -> tuple[FormulaPreheat, FormulaPreheat]:
-    """Preheat by method B and by its variant in SEW 088."""
+    """Preheat by method B and by its variant in SEW 088, degC; ``start`` is the temperature of the plate, degC."""
     cet = asked.cet
     if asked.weld_metal_cet is None:
         remarks.caution(
             "weld-metal-cet-not-given",
-            "The parent's CET alone is counted; weld metal whose CET is less than 0.03 under it governs, with 0.03 on"
-            " top.",
+            "Only the CET of the parent steel is counted. If the CET of the weld metal is less than 0.03 below it, the"
+            " weld metal governs with its CET plus 0.03; send weld_metal_cet.",
             c_3_method_b.MARGIN,
         )
     else:
@@ -90,7 +97,7 @@ def method_a(
     combined_thickness: float | None,
     remarks: Remarks,
 ) -> MethodAPreheat:
-    """Hydrogen scale and, from Table C.1, the combined thickness that needs no preheat."""
+    """Hydrogen scale and the combined thickness, mm, up to which Table C.1 needs no preheat."""
     cite(c_2_method_a.HYDROGEN_SCALE)
     free: float | None = None
     if ce is not None and heat_input is not None and c_2_method_a.in_table_c_1(ce, heat_input):
@@ -102,8 +109,8 @@ def method_a(
         )
     remarks.caution(
         "method-a-reads-charts",
-        "Method A reads its preheat off charts and has no formula. Table C.1 is used in their place, by its column that"
-        " is no kinder: it says up to which combined thickness no preheat is needed, and nothing beyond.",
+        "Method A reads its preheat from charts and has no formula. Table C.1 is used instead, with its column on the"
+        " safe side. It gives the combined thickness up to which no preheat is needed, and nothing for thicker joints.",
         c_2_method_a.CHARTS,
     )
     enough = None if free is None or combined_thickness is None else bool(at_most(combined_thickness, free))
@@ -111,26 +118,28 @@ def method_a(
         hydrogen_scale=c_2_method_a.hydrogen_scale(hydrogen),
         without_preheat_to=or_lacks(
             free,
-            "needs a CE of up to 0.49 and a heat input of 1 kJ/mm or more; beyond, read the charts"
+            "needs a CE of up to 0.49 and a heat input of at least 1 kJ/mm; outside these limits read the charts"
             f" ({c_2_method_a.CHARTS})",
         ),
-        free_of_preheat=or_lacks(enough, "needs combined_thickness, and without_preheat_to"),
+        free_of_preheat=or_lacks(enough, "needs combined_thickness and without_preheat_to"),
         source=str(c_2_method_a.TABLE_C_1),
     )
 
 
 def aws_d1_1(category: str, thickest: float, start: float, remarks: Remarks) -> CategoryPreheat:
-    """Preheat of AWS D1.1 by category and thickest part; degrees Celsius are those printed beside."""
+    """Preheat of AWS D1.1:2020 Table 5.8, degC, by category and thickest part, mm; ``start`` is the plate's, degC."""
     temperature = float(s5_preheat.PREHEAT[category](t=thickest))
     fahrenheit = float(round(TEMPERATURE.from_engine(temperature, "degF")))
     if fahrenheit == 32.0:
         remarks.caution(
-            "cold-steel", "Steel below 32 degF (0 degC) is first raised to 70 degF (20 degC).", s5_preheat.COLD_STEEL
+            "cold-steel",
+            "Steel that is colder than 32 degF (0 degC) has to be heated to 70 degF (20 degC) first.",
+            s5_preheat.COLD_STEEL,
         )
     remarks.caution(
         "categories-move",
-        f"Category {category}: {s5_preheat.CATEGORIES[category]}. Grades move between categories by edition: read the"
-        " edition of the contract.",
+        f"Category {category} is for {s5_preheat.CATEGORIES[category]}. Editions differ in which grades a category"
+        " holds; read the edition of your contract.",
     )
     celsius = s5_preheat.PRINTED[fahrenheit]
     return CategoryPreheat(

@@ -35,12 +35,12 @@ _LEG = Within(LENGTH, 0.5, most=50.0)
 
 @dataclass(frozen=True, slots=True)
 class Arc:
-    """One of: settings of the arc (V, A, mm/s, kg/s), its energy, or its heat input (kJ/mm)."""
+    """The arc, by one of: its settings (V, A, mm/s, kg/s), its energy, or its heat input (kJ/mm)."""
 
     voltage: Annotated[
         float | None,
         Within(VOLTAGE, most=100.0, above=True),
-        "Arc voltage. Of a waveform-controlled machine send arc_energy from instantaneous readings instead.",
+        "Arc voltage. For a waveform-controlled machine send arc_energy from instantaneous readings instead.",
     ] = None
     current: Annotated[float | None, Within(CURRENT, most=3000.0, above=True), "Welding current."] = None
     travel_speed: Annotated[float | None, Within(SPEED, most=1000.0, above=True), "Travel speed."] = None
@@ -65,13 +65,13 @@ ARC_FORMS = (
     ),
     (
         ("heat_input",),
-        form("HeatInput", "Heat input of EN 1011-1, the efficiency in it.", Arc, "heat_input!"),
+        form("HeatInput", "Heat input of EN 1011-1, which includes the efficiency.", Arc, "heat_input!"),
     ),
     (
         ("voltage", "current", "travel_speed", "deposition_rate"),
         form(
             "ArcSettings",
-            "Settings of the arc; without its speed, what speed it may have.",
+            "Settings of the arc. Without travel_speed the answer gives the speeds that keep to the cooling window.",
             Arc,
             "voltage!",
             "current!",
@@ -90,8 +90,8 @@ _WINDOW = form(
     Band,
     "least!",
     "most!",
-    least=Annotated[float, _TIME, "Shortest time that does not harden the steel too much."],
-    most=Annotated[float, _TIME, "Longest time that does not coarsen its grain too much."],
+    least=Annotated[float, _TIME, "Shortest time that does not make the steel too hard."],
+    most=Annotated[float, _TIME, "Longest time that does not make its grain too coarse."],
 )
 CoolingWindow = Annotated[
     Band,
@@ -104,7 +104,8 @@ ParentSteel = Annotated[Composition, "Composition of the parent steel."]
 Hydrogen = Annotated[
     float,
     Within(HYDROGEN, most=100.0, above=True),
-    "Diffusible hydrogen of the weld metal. It asks for methods A and B, and their limits hold.",
+    "Diffusible hydrogen of the weld metal. Sending it requests methods A and B; values outside the limits of method B"
+    " are refused.",
 ]
 PreheatCategory = Annotated[
     str,
@@ -115,49 +116,49 @@ PreheatCategory = Annotated[
 
 @dataclass(frozen=True, slots=True)
 class HeatRequest:
-    """One pass; what a field left out would be needed for is left out of the answer, with the reason."""
+    """One pass. The answer holds what the fields given allow, and lists the rest in left_out with what it needs."""
 
     arc: AnyArc | None = None
     process: Process | None = None
-    efficiency: Annotated[float | None, Numbered(0.1, 1.0), "Thermal efficiency k, instead of the process's own."] = (
-        None
-    )
+    efficiency: Annotated[
+        float | None, Numbered(0.1, 1.0), "Thermal efficiency k; that of the process when left out."
+    ] = None
     thickness: Annotated[float | None, THICKNESS, "Thickness of the plate itself, not the combined thickness."] = None
     seam: Annotated[
         SeamKind | None,
         "Seam: a run on plate, a filling run of a butt, or a single-run fillet in a corner or a tee.",
     ] = None
     preheat: Annotated[float, PREHEAT, "Temperature of the plate when the pass begins."] = ROOM_TEMPERATURE
-    cooling_time: Annotated[float | None, _TIME, "Cooling time t8/5 as measured, instead of an arc."] = None
+    cooling_time: Annotated[float | None, _TIME, "Cooling time t8/5 as measured; send it instead of an arc."] = None
     cooling_window: CoolingWindow | None = None
     composition: ParentSteel | None = None
-    carbon_equivalents: Annotated[CarbonEquivalents | None, "Its carbon equivalents, instead of the composition."] = (
-        None
-    )
-    weld_metal_cet: Annotated[float | None, EQUIVALENT, "CET of the weld metal; method B."] = None
+    carbon_equivalents: Annotated[
+        CarbonEquivalents | None, "Carbon equivalents of the parent steel; send them instead of the composition."
+    ] = None
+    weld_metal_cet: Annotated[float | None, EQUIVALENT, "CET of the weld metal, for method B."] = None
     hydrogen: Hydrogen | None = None
     combined_thickness: Annotated[
         float | None,
         Within(LENGTH, most=1000.0, above=True),
-        "Thicknesses that meet at the weld, added; each the mean over 75 mm, and half the sum for directly opposed"
-        " fillets welded together. Method A.",
+        "Sum of the thicknesses that meet at the weld, for method A. Each is the mean over 75 mm. Half the sum counts"
+        " for fillets on opposite sides that are welded at the same time.",
     ] = None
     preheat_category: PreheatCategory | None = None
     thickest_part: Annotated[
-        float | None, THICKNESS, "Thickest part at the weld, for AWS D1.1; the thickness when left out."
+        float | None, THICKNESS, "Thickest part at the weld, for the preheat of AWS D1.1; thickness when left out."
     ] = None
     steel_group: Annotated[
         int | None, OneOf(GROUPS), "Steel group of ISO/TR 15608, for the hardness limit of ISO 15614-1."
     ] = None
     heat_treated: Annotated[bool, "Whether the weld is heat treated afterwards."] = False
     leg: Annotated[float | None, _LEG, "Leg of a fillet laid in this one pass."] = None
-    required_leg: Annotated[float | None, _LEG, "Leg that was required of it."] = None
+    required_leg: Annotated[float | None, _LEG, "Leg that was required of this fillet."] = None
     common: Common = Common()
 
 
 @dataclass(frozen=True, slots=True)
 class Energy:
-    """Arc energy and heat input, kJ/mm, and the efficiency between them, as far as known."""
+    """Arc energy and heat input, kJ/mm, and the efficiency that relates them; None where not known."""
 
     arc_energy: float | None
     heat_input: float | None

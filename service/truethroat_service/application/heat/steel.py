@@ -1,4 +1,4 @@
-"""Composition of a steel, and what formulas may take from it: an element that is not given is never guessed."""
+"""Composition of a steel. A formula that needs an element which is not given is left out; no share is guessed."""
 
 from collections.abc import Iterable
 from dataclasses import dataclass
@@ -23,7 +23,7 @@ EQUIVALENT = Numbered(0.01, 2.0)
 
 @dataclass(frozen=True, slots=True)
 class Composition:
-    """Composition of the parent steel. An element left out is not guessed: what needs it is left out of the answer."""
+    """Composition of the parent steel. No element is guessed: a result that needs one which is not given is null."""
 
     C: Annotated[float, Numbered(0.0, 1.0), _SHARE]
     Si: Annotated[float | None, _UP_TO_5, _SHARE] = None
@@ -36,10 +36,10 @@ class Composition:
     Nb: Annotated[float | None, _UP_TO_2, _SHARE] = None
     Ti: Annotated[float | None, _UP_TO_2, _SHARE] = None
     B: Annotated[float | None, Numbered(0.0, 0.1), _SHARE] = None
-    others_zero: Annotated[bool, "Whether an element left out is none, as the certificate says."] = False
+    others_zero: Annotated[bool, "Whether every element that is not given is zero, as the certificate says."] = False
 
     def share(self, element: str) -> float | None:
-        """Share of an element, if it is known."""
+        """Share of an element in weight %; None where it is not known."""
         given: float | None = getattr(self, element)
         return 0.0 if given is None and self.others_zero else given
 
@@ -49,7 +49,7 @@ class Composition:
         return {element: share for element, share in shares.items() if share is not None}
 
     def alloyed(self) -> float:
-        """Alloying elements together, carbon and silicon left out."""
+        """Alloying elements together, weight %, without carbon and silicon."""
         return sum(self.known(ELEMENTS[2:]).values())
 
 
@@ -63,15 +63,15 @@ class CarbonEquivalents:
 
 
 class Lacking(LookupError):
-    """What is asked needs elements that were not given; its text says which."""
+    """A result needs elements that were not given, or a steel that its formula covers; the text says which."""
 
 
 def shares(composition: Composition, elements: tuple[str, ...]) -> dict[str, float]:
-    """Shares of all of the elements; raises :class:`Lacking` when one is not given."""
+    """Share of each of the elements, weight %; raises :class:`Lacking` where one is not known."""
     known = composition.known(elements)
     missing = [element for element in elements if element not in known]
     if missing:
-        raise Lacking(f"needs the share of {', '.join(missing)}, or others_zero")
+        raise Lacking(f"needs the share of {', '.join(missing)} or others_zero")
     return known
 
 
@@ -81,7 +81,7 @@ def equivalents(composition: Composition | None, given: CarbonEquivalents | None
     def equivalent(name: Literal["ce", "cet", "pcm"], formula: Formula[...]) -> float | Lacks:
         if composition is None:
             own: float | None = getattr(given, name) if given else None
-            return or_lacks(own, f"needs composition, or carbon_equivalents with {name}")
+            return or_lacks(own, f"needs composition or carbon_equivalents with {name}")
         try:
             return float(formula(**shares(composition, tuple(formula.args))))
         except Lacking as lacking:

@@ -4,7 +4,7 @@ from math import pi, radians
 from typing import Annotated, Literal
 
 from ...engine.units import INCH
-from ...reference.loader import POSITION_CODES, PROCESS_CODES
+from ...reference.loader import FILLER_METALS, MATERIALS, POSITION_CODES, PROCESS_CODES
 from ..core.quantities import ANGLE, FORCE, FORCE_PER_LENGTH, LENGTH, STRESS, UnitSystem
 from ..core.shape import OneOf, Stated, Within
 
@@ -27,8 +27,11 @@ WIDE_PLATE_ANGLE = Within(ANGLE, radians(10), most=radians(170))
 QUARTER_TURN = Within(ANGLE, most=pi / 2)
 GROOVE_ANGLE = Within(ANGLE, radians(5), most=radians(120))
 
-Process = Annotated[str, OneOf(PROCESS_CODES), "Process: AWS letters or ISO 4063 number."]
-Position = Annotated[str, OneOf(POSITION_CODES), "Position: AWS or ISO 6947 code."]
+MATERIAL_IDS = OneOf(tuple(MATERIALS), "MaterialId")
+FILLER_IDS = OneOf(tuple(FILLER_METALS), "FillerMetalId")
+
+Process = Annotated[str, OneOf(PROCESS_CODES, "ProcessCode"), "Process: AWS letters or ISO 4063 number."]
+Position = Annotated[str, OneOf(POSITION_CODES, "PositionCode"), "Position: AWS or ISO 6947 code."]
 PartThickness = Annotated[float, THICKNESS, "Thickness of one part."]
 Tolerance = Annotated[float, UP_TO_LARGEST, "Plus or minus; the remaining throat includes it."]
 GrooveAngle = Annotated[

@@ -41,6 +41,7 @@ from ...standards.en_1999_1_1_2007 import rules as aluminium
 from ...standards.en_1999_1_1_2007 import s6_1_6_heat_affected_zone, table_8_8_weld_metal
 from ...standards.en_1999_1_1_2007 import scope as aluminium_scope
 from ..core.faults import Faults
+from ..core.shape import OneOf
 from . import readings
 
 Parameters = Mapping[str, float]
@@ -403,3 +404,6 @@ def _as_published(rule_set_id: str) -> RuleSet:
     """Rule set with its own parameters; frozen, so one serves every request."""
     entry = ENTRIES[rule_set_id]
     return entry.build(rule_set_id, entry.title, MappingProxyType(dict(entry.parameters)))
+
+
+RULE_SET_IDS = OneOf(tuple(ENTRIES), "RuleSetId")
