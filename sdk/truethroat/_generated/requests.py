@@ -207,7 +207,7 @@ class FilletSizeRequest(TypedDict):
     """Filler metal: an id (see /v1/filler-metals) or its strength."""
 
     parameters: NotRequired[Parameters]
-    """Parameters over the rule set's own; Eurocodes only."""
+    """Parameters that replace the rule set's own; Eurocodes only."""
 
     process: NotRequired[ProcessCode]
     """Process: AWS letters or ISO 4063 number."""
@@ -232,10 +232,9 @@ class FilletSizeRequest(TypedDict):
     """
 
     root_bending: NotRequired[bool]
-    """Whether a tee welded from one side is sized for bending about its root too, by a model of our own beside EN
-    1993-1-8 4.12.
+    """Whether a tee welded from one side is also sized for bending about its root.
 
-    Default: false.
+    EN 1993-1-8 4.12 gives no formula; the model is in the readings of /v1/rule-sets. Default: false.
     """
 
     packing: NotRequired[Packing]
@@ -251,32 +250,32 @@ class FilletSizeRequest(TypedDict):
     """Flange to check under the plate, EN 1993-1-8 4.10; with full strength."""
 
     minimum_throat: NotRequired[Literal["din-na"]]
-    """National least throat beside the 3 mm of EN 1993-1-8: sqrt(t)-0.5 mm by the thicker part."""
+    """National least throat in addition to the 3 mm of EN 1993-1-8: sqrt(t) - 0.5 mm by the thicker part."""
 
     hss_end: NotRequired[bool]
     """Whether the weld ends a rectangular hollow section in tension, so that AISC 360-22 J2.4(a)(2) leaves out the
     directional increase.
 
-    Not said: left out wherever a part is a hollow section.
+    By default the increase is left out wherever a part is a hollow section.
     """
 
     edge_of: NotRequired[Literal[1, 2]]
     """Part whose edge the weld of a lap runs along, so that the maximum size applies."""
 
     leg_tolerance: NotRequired[Length]
-    """How much smaller a leg may be laid than specified; the size makes up for it.
-
-    From 0 mm to 50 mm. Default: 0 mm.
-    """
+    """How much smaller than specified a leg may be made; the size covers it. From 0 mm to 50 mm. Default: 0 mm."""
 
     penetration: NotRequired[Penetration]
     """Fusion beyond the root or the prepared depth."""
 
     size_by: NotRequired[Literal["leg", "throat"]]
-    """What is rounded up to the step; throat for EN 1993-1-8, leg otherwise."""
+    """What is rounded up to the step: the throat by default for EN 1993-1-8, the leg otherwise."""
 
     size_step: NotRequired[Length]
-    """Step of the size: 1/16 in (us), 1 mm of leg or 0.5 mm of throat by default. From 0.01 mm to 25.4 mm."""
+    """Step that the size is rounded up to: by default 1/16 in (us), 1 mm of leg or 0.5 mm of throat.
+
+    From 0.01 mm to 25.4 mm.
+    """
 
 
 class Joint(TypedDict):
@@ -305,8 +304,8 @@ class MaterialPart(TypedDict):
     """Material by its designation; see /v1/materials."""
 
     wall: NotRequired[Literal["design", "nominal"]]
-    """Which thickness of a hollow section is sent, with AISC rules: its design wall, as taken when not said, or
-    the nominal one.
+    """Which wall of a hollow section the thickness is, with AISC rules: the design wall, which is taken by
+    default, or the nominal wall.
     """
 
 
@@ -323,11 +322,11 @@ class StrengthPart(TypedDict):
     """Tensile strength. From 1 MPa to 2000 MPa."""
 
     beta_w: NotRequired[float]
-    """Correlation factor of EN 1993-1-8:2005, needed with it."""
+    """Correlation factor of EN 1993-1-8:2005, which requires it."""
 
 
 class PlainPart(TypedDict):
-    """Part known by its thickness alone, for rules that claim no strength."""
+    """Part with a thickness only, for rules that claim no strength."""
 
     thickness: Length
     """Thickness. From 0.1 mm to 300 mm."""
@@ -402,7 +401,7 @@ class Filler(TypedDict):
 
 
 class Parameters(TypedDict):
-    """National or contract parameters over the rule set's own."""
+    """National or contract parameters that replace the rule set's own."""
 
     gamma_m2: NotRequired[float]
     """Partial factor of welds, EN 1993-1-8."""
@@ -414,7 +413,7 @@ class Parameters(TypedDict):
     """Partial factor of welds, EN 1999-1-1."""
 
     beta_w: NotRequired[float]
-    """Correlation factor for both parts, over that of their grades."""
+    """Correlation factor of both parts; it replaces that of their grades."""
 
 
 class Packing(TypedDict):
@@ -431,7 +430,7 @@ class Intermittent(TypedDict):
     """Length of each segment. From 0 mm (exclusive) to 100000 mm."""
 
     gap: NotRequired[Length]
-    """Clear gap between segments on one side; left out, the largest that is allowed.
+    """Clear gap between segments on one side; by default the largest that is allowed.
 
     From 0 mm (exclusive) to 100000 mm.
     """
@@ -459,13 +458,13 @@ class TensionMember(TypedDict):
     """Tension member, part 2, held by longitudinal welds alone."""
 
     width: NotRequired[Length]
-    """Distance between the two welds: a flat bar's width.
+    """Distance between the two welds: the width of a flat bar.
 
-    With a balanced load, load.width says it. From 0 mm (exclusive) to 100000 mm.
+    Leave it out with a balanced load, whose width it is. From 0 mm (exclusive) to 100000 mm.
     """
 
     area: NotRequired[Area]
-    """Its area; a flat bar's own when left out. From 0 mm2 (exclusive) to 10000000 mm2."""
+    """Area of the member; by default that of a flat bar. From 0 mm2 (exclusive) to 10000000 mm2."""
 
     eccentricity: NotRequired[Length]
     """Distance of its centroid from the plane of the connection. From 0 mm to 100000 mm. Default: 0 mm."""
@@ -500,7 +499,7 @@ class Penetration(TypedDict):
     """Who vouches for it: nobody, a macro section of this work, or a qualified procedure."""
 
     tolerance: NotRequired[Length]
-    """Plus or minus; carried to the remaining throat. From 0 mm to 300 mm. Default: 0 mm."""
+    """Plus or minus; the remaining throat includes it. From 0 mm to 300 mm. Default: 0 mm."""
 
 
 class GrooveSizeRequest(TypedDict):
@@ -549,7 +548,7 @@ class GrooveSizeRequest(TypedDict):
     """Filler metal: an id (see /v1/filler-metals) or its strength."""
 
     parameters: NotRequired[Parameters]
-    """Parameters over the rule set's own; EN 1993-1-8 only."""
+    """Parameters that replace the rule set's own; EN 1993-1-8 only."""
 
     process: NotRequired[ProcessCode]
     """Process: AWS letters or ISO 4063 number."""
@@ -583,13 +582,13 @@ class PartialWeld(TypedDict):
             "double-u",
         ]
     ]
-    """Form of the groove; of all that fit the one with the least metal is chosen where none is given."""
+    """Form of the groove; without it the form with the least metal is chosen of those that fit."""
 
     groove_angle: NotRequired[Angle]
-    """Included angle of the groove named; of a bevel or J that of its one face. From 5 deg to 120 deg."""
+    """Included angle of the groove; for a bevel or J that of its one cut face. From 5 deg to 120 deg."""
 
     gap: NotRequired[Length]
-    """Root gap; the middle of what the detail allows by default. From 0 mm to 50 mm."""
+    """Root gap; by default the middle of the range that the detail allows. From 0 mm to 50 mm."""
 
     access: NotRequired[Literal["one-side", "both-sides"]]
     """Sides the seam can be welded from. Default: both-sides."""
@@ -604,10 +603,10 @@ class PartialWeld(TypedDict):
     """Least land that must stay; a detail may ask for more. From 0 mm to 50 mm. Default: 1 mm."""
 
     depth_step: NotRequired[Length]
-    """Step the depth is rounded up to: 0.5 mm, or 1/32 in (us), by default. From 0.01 mm to 25.4 mm."""
+    """Step that the depth is rounded up to: by default 0.5 mm, or 1/32 in (us). From 0.01 mm to 25.4 mm."""
 
     depth_tolerance: NotRequired[Length]
-    """How much shallower an edge may be cut than specified; the depth makes up for it.
+    """How much shallower an edge may be cut than specified; the depth covers it.
 
     From 0 mm to 50 mm. Default: 0 mm.
     """
@@ -634,19 +633,19 @@ class FullWeld(TypedDict):
             "double-u",
         ]
     ]
-    """Form of the groove; of all that fit the one with the least metal is chosen where none is given."""
+    """Form of the groove; without it the form with the least metal is chosen of those that fit."""
 
     groove_angle: NotRequired[Angle]
-    """Included angle of the groove named; of a bevel or J that of its one face. From 5 deg to 120 deg."""
+    """Included angle of the groove; for a bevel or J that of its one cut face. From 5 deg to 120 deg."""
 
     root: NotRequired[Literal["open", "backing", "back-run", "back-gouge"]]
-    """How the root is made; chosen where none is given."""
+    """How the root is made; without it the root is chosen."""
 
     gap: NotRequired[Length]
-    """Root gap; the middle of what the detail allows by default. From 0 mm to 50 mm."""
+    """Root gap; by default the middle of the range that the detail allows. From 0 mm to 50 mm."""
 
     land: NotRequired[Length]
-    """Land; the middle of what the detail allows by default. From 0 mm to 50 mm."""
+    """Land; by default the middle of the range that the detail allows. From 0 mm to 50 mm."""
 
     access: NotRequired[Literal["one-side", "both-sides"]]
     """Sides the seam can be welded from. Default: both-sides."""
@@ -697,7 +696,7 @@ class Plug(TypedDict):
     """Diameter of the hole. From 1 mm to 500 mm."""
 
     filling: NotRequired[Length]
-    """Height of the filling; the thickness of part 2, which has the hole, by default. From 1 mm to 500 mm."""
+    """Height of the filling; by default the thickness of part 2, which has the hole. From 1 mm to 500 mm."""
 
     count: NotRequired[
         Literal[
@@ -903,7 +902,7 @@ class Plug(TypedDict):
             200,
         ]
     ]
-    """How many there are; how many are needed, where none is given."""
+    """Number of welds; without it the number needed is taken."""
 
     pitch: NotRequired[Length]
     """Least distance between centres. From 1 mm to 500 mm."""
@@ -921,7 +920,7 @@ class Slot(TypedDict):
     """Length over all. From 1 mm to 500 mm."""
 
     filling: NotRequired[Length]
-    """Height of the filling; the thickness of part 2, which has the hole, by default. From 1 mm to 500 mm."""
+    """Height of the filling; by default the thickness of part 2, which has the hole. From 1 mm to 500 mm."""
 
     count: NotRequired[
         Literal[
@@ -1127,7 +1126,7 @@ class Slot(TypedDict):
             200,
         ]
     ]
-    """How many there are; how many are needed, where none is given."""
+    """Number of welds; without it the number needed is taken."""
 
     pitch: NotRequired[Length]
     """Least distance between lines of slots, across them. From 1 mm to 500 mm."""
@@ -1351,7 +1350,7 @@ class FilletInHole(TypedDict):
             200,
         ]
     ]
-    """How many there are; how many are needed, where none is given."""
+    """Number of welds; without it the number needed is taken."""
 
 
 class FilletInSlot(TypedDict):
@@ -1572,7 +1571,7 @@ class FilletInSlot(TypedDict):
             200,
         ]
     ]
-    """How many there are; how many are needed, where none is given."""
+    """Number of welds; without it the number needed is taken."""
 
 
 class GrooveForce(TypedDict):
@@ -1647,10 +1646,10 @@ class GrindAllowanceRequest(TypedDict):
     """Depth of a hollow face under its plane, instead of face_height. From 0 mm to 50 mm."""
 
     face_height_tolerance: NotRequired[Length]
-    """Plus or minus; carried to the remaining throat. From 0 mm to 300 mm. Default: 0 mm."""
+    """Plus or minus; the remaining throat includes it. From 0 mm to 300 mm. Default: 0 mm."""
 
     hollow_tolerance: NotRequired[Length]
-    """Plus or minus; carried to the remaining throat. From 0 mm to 300 mm. Default: 0 mm."""
+    """Plus or minus; the remaining throat includes it. From 0 mm to 300 mm. Default: 0 mm."""
 
     face_width: NotRequired[Length]
     """Width of a flat seam's face; it limits the throat to the distance to the nearer toe.
@@ -1675,7 +1674,7 @@ class ButtSeam(TypedDict):
     """Thickness of parts 1 and 2."""
 
     thickness_tolerance: NotRequired[Length]
-    """Plus or minus; carried to the remaining throat. From 0 mm to 300 mm. Default: 0 mm."""
+    """Plus or minus; the remaining throat includes it. From 0 mm to 300 mm. Default: 0 mm."""
 
     kind: Literal["butt"]
 
@@ -1687,7 +1686,7 @@ class EdgeSeam(TypedDict):
     """Thickness of parts 1 and 2."""
 
     thickness_tolerance: NotRequired[Length]
-    """Plus or minus; carried to the remaining throat. From 0 mm to 300 mm. Default: 0 mm."""
+    """Plus or minus; the remaining throat includes it. From 0 mm to 300 mm. Default: 0 mm."""
 
     kind: Literal["edge"]
 
@@ -1699,7 +1698,7 @@ class ClosedCorner(TypedDict):
     """Thickness of parts 1 and 2."""
 
     thickness_tolerance: NotRequired[Length]
-    """Plus or minus; carried to the remaining throat. From 0 mm to 300 mm. Default: 0 mm."""
+    """Plus or minus; the remaining throat includes it. From 0 mm to 300 mm. Default: 0 mm."""
 
     kind: Literal["closed-corner"]
 
@@ -1717,7 +1716,7 @@ class HalfOpenCorner(TypedDict):
     """Thickness of parts 1 and 2."""
 
     thickness_tolerance: NotRequired[Length]
-    """Plus or minus; carried to the remaining throat. From 0 mm to 300 mm. Default: 0 mm."""
+    """Plus or minus; the remaining throat includes it. From 0 mm to 300 mm. Default: 0 mm."""
 
     kind: Literal["half-open-corner"]
 
@@ -1728,7 +1727,7 @@ class HalfOpenCorner(TypedDict):
     """How far the end of part 1 is covered, along part 2's inner face. From 0 mm to 300 mm."""
 
     overlap_tolerance: NotRequired[Length]
-    """Plus or minus; carried to the remaining throat. From 0 mm to 300 mm. Default: 0 mm."""
+    """Plus or minus; the remaining throat includes it. From 0 mm to 300 mm. Default: 0 mm."""
 
     width: NotRequired[list[Length] | tuple[Length, Length]]
     """Width of the outer face of parts 1 and 2 from the corner, to check a blend against."""
@@ -1741,7 +1740,7 @@ class OpenCorner(TypedDict):
     """Thickness of parts 1 and 2."""
 
     thickness_tolerance: NotRequired[Length]
-    """Plus or minus; carried to the remaining throat. From 0 mm to 300 mm. Default: 0 mm."""
+    """Plus or minus; the remaining throat includes it. From 0 mm to 300 mm. Default: 0 mm."""
 
     kind: Literal["open-corner"]
 
@@ -1761,7 +1760,7 @@ class FilletSeam(TypedDict):
     """Thickness of parts 1 and 2; not needed for a fillet's throat."""
 
     thickness_tolerance: NotRequired[Length]
-    """Plus or minus; carried to the remaining throat. From 0 mm to 300 mm. Default: 0 mm."""
+    """Plus or minus; the remaining throat includes it. From 0 mm to 300 mm. Default: 0 mm."""
 
     angle: NotRequired[Angle]
     """Angle between the plates. From 30 deg to 150 deg. Default: 90 deg."""
@@ -1770,7 +1769,7 @@ class FilletSeam(TypedDict):
     """Legs along the faces of parts 1 and 2."""
 
     legs_tolerance: NotRequired[Length]
-    """Plus or minus; carried to the remaining throat. From 0 mm to 300 mm. Default: 0 mm."""
+    """Plus or minus; the remaining throat includes it. From 0 mm to 300 mm. Default: 0 mm."""
 
 
 class AsWelded(TypedDict):
@@ -1788,7 +1787,7 @@ class Flush(TypedDict):
     """How far under the finishing plane the grinder goes. From 0 mm to 50 mm. Default: 0 mm."""
 
     tolerance: NotRequired[Length]
-    """Plus or minus; carried to the remaining throat. From 0 mm to 300 mm. Default: 0 mm."""
+    """Plus or minus; the remaining throat includes it. From 0 mm to 300 mm. Default: 0 mm."""
 
 
 class Flat(TypedDict):
@@ -1800,7 +1799,7 @@ class Flat(TypedDict):
     """How far under the finishing plane the grinder goes. From 0 mm to 50 mm. Default: 0 mm."""
 
     tolerance: NotRequired[Length]
-    """Plus or minus; carried to the remaining throat. From 0 mm to 300 mm. Default: 0 mm."""
+    """Plus or minus; the remaining throat includes it. From 0 mm to 300 mm. Default: 0 mm."""
 
 
 class Radius(TypedDict):
@@ -1815,7 +1814,7 @@ class Radius(TypedDict):
     """How far under the blend the grinder goes. From 0 mm to 50 mm. Default: 0 mm."""
 
     tolerance: NotRequired[Length]
-    """Plus or minus; carried to the remaining throat. From 0 mm to 300 mm. Default: 0 mm."""
+    """Plus or minus; the remaining throat includes it. From 0 mm to 300 mm. Default: 0 mm."""
 
 
 class Preparation(TypedDict):
@@ -1828,10 +1827,13 @@ class Preparation(TypedDict):
     """Form of the groove. Default: single-bevel."""
 
     groove_angle: NotRequired[Angle]
-    """Included angle of the groove; 45 deg for a bevel, 60 for a V, 20 for J and U. From 5 deg to 120 deg."""
+    """Included angle of the groove: by default 45 deg for a bevel, 60 deg for a V, 20 deg for a J or U.
+
+    From 5 deg to 120 deg.
+    """
 
     tolerance: NotRequired[Length]
-    """Plus or minus; carried to the remaining throat. From 0 mm to 300 mm. Default: 0 mm."""
+    """Plus or minus; the remaining throat includes it. From 0 mm to 300 mm. Default: 0 mm."""
 
 
 class BevelDepthRequest(TypedDict):
@@ -1859,7 +1861,10 @@ class BevelDepthRequest(TypedDict):
     """Form of the groove. Default: single-bevel."""
 
     groove_angle: NotRequired[Angle]
-    """Included angle of the groove; 45 deg for a bevel, 60 for a V, 20 for J and U. From 5 deg to 120 deg."""
+    """Included angle of the groove: by default 45 deg for a bevel, 60 deg for a V, 20 deg for a J or U.
+
+    From 5 deg to 120 deg.
+    """
 
     bevelled: NotRequired[Literal[1, 2, "both"]]
     """Part that is cut: 1 for a bevel or J, both for a V or U, by default."""
@@ -1874,10 +1879,10 @@ class BevelDepthRequest(TypedDict):
     """Least land that must stay. From 0 mm to 50 mm. Default: 1 mm."""
 
     depth_step: NotRequired[Length]
-    """Step the depth is rounded up to: 0.5 mm, or 1/32 in (us), by default. From 0.01 mm to 25.4 mm."""
+    """Step that the depth is rounded up to: by default 0.5 mm, or 1/32 in (us). From 0.01 mm to 25.4 mm."""
 
     depth_tolerance: NotRequired[Length]
-    """Plus or minus; carried to the remaining throat. From 0 mm to 300 mm. Default: 0 mm."""
+    """Plus or minus; the remaining throat includes it. From 0 mm to 300 mm. Default: 0 mm."""
 
     rule_set: NotRequired[RuleSetId]
     """Rules whose deduction is added to the depth."""
@@ -1933,7 +1938,7 @@ class WeldGroupRequest(TypedDict):
     """Load of all groups together."""
 
     parts: Sequence[MaterialPart | StrengthPart | PlainPart]
-    """Parts 1 and 2, for the least size and, with EN, the strength."""
+    """Parts 1 and 2, for the least size and, with EN 1993, the strength."""
 
     method: NotRequired[Literal["elastic", "instantaneous-centre"]]
     """Elastic line method, or instantaneous centre for loads in the plane (AISC). Default: elastic."""
@@ -1945,19 +1950,22 @@ class WeldGroupRequest(TypedDict):
     """Filler metal: an id (see /v1/filler-metals) or its strength."""
 
     parameters: NotRequired[Parameters]
-    """Parameters over the rule set's own; EN 1993-1-8 only."""
+    """Parameters that replace the rule set's own; EN 1993-1-8 only."""
 
     leg: NotRequired[Length]
-    """Leg that is there, to learn what it carries. From 0.5 mm to 100 mm."""
+    """Leg of the weld, to find what it carries. From 0.5 mm to 100 mm."""
 
     throat: NotRequired[Length]
-    """Throat that is there, instead of the leg. From 0.3 mm to 100 mm."""
+    """Throat of the weld, instead of the leg. From 0.3 mm to 100 mm."""
 
     size_by: NotRequired[Literal["leg", "throat"]]
-    """What is rounded up to the step; throat for EN 1993-1-8, leg otherwise."""
+    """What is rounded up to the step: the throat by default for EN 1993-1-8, the leg otherwise."""
 
     size_step: NotRequired[Length]
-    """Step of the size: 1/16 in (us), 1 mm of leg or 0.5 mm of throat by default. From 0.01 mm to 25.4 mm."""
+    """Step that the size is rounded up to: by default 1/16 in (us), 1 mm of leg or 0.5 mm of throat.
+
+    From 0.01 mm to 25.4 mm.
+    """
 
 
 class OneLine(TypedDict):
@@ -2119,7 +2127,7 @@ class GroupLoad(TypedDict):
     """Where the force acts, from the origin of the group."""
 
     moment: NotRequired[MomentVector]
-    """Moment besides that of the force."""
+    """Moment in addition to that of the force."""
 
 
 class ForceVector(TypedDict):
@@ -2177,23 +2185,25 @@ class FilletAsWelded(TypedDict):
     """Thickness of parts 1 and 2."""
 
     required: RequiredLeg | RequiredThroat
-    """What was asked for."""
+    """What the drawing asks for."""
 
     quality: Literal["iso-5817-b", "iso-5817-c", "iso-5817-d", "aws-d1-1-2020"]
-    """Level or code that the weld is held to; see /v1/rule-sets."""
+    """Level or code that the weld is checked against; see /v1/rule-sets."""
 
     loading: NotRequired[Literal["static", "cyclic-transverse", "cyclic-other"]]
-    """AWS D1.1: static when left out; cyclic with the weld across the tension in a primary member; other cyclic."""
+    """Loading, for AWS D1.1: static by default; cyclic with the weld across the tension in a primary member; or
+    other cyclic.
+    """
 
     reading_tolerance: NotRequired[Length]
-    """Plus or minus of the gauge, on every length it reads, each taken on its unsafe side.
+    """Plus or minus of the gauge.
 
-    An imperfection read as nothing is not there; a face read as flat may still be hollow by it. From 0 mm to 5
-    mm. Default: 0 mm.
+    It is applied to every length read, on the unsafe side. An imperfection read as zero is taken as absent; a
+    face read as flat may still be hollow by the tolerance. From 0 mm to 5 mm. Default: 0 mm.
     """
 
     extent: NotRequired[ExtentOfImperfections]
-    """How long imperfections are; one whose length is not told is taken for the whole weld."""
+    """How long imperfections are. Without its length an imperfection is taken to run along the whole weld."""
 
     undercut: NotRequired[Length]
     """Deepest undercut at either toe. From 0 mm to 20 mm."""
@@ -2220,10 +2230,10 @@ class FilletAsWelded(TypedDict):
     """Depth of the pipe in an end crater. From 0 mm to 20 mm."""
 
     crack: NotRequired[bool]
-    """Whether there is any crack, at a crater too; not looked for when left out."""
+    """Whether there is any crack, craters included; without it cracks are not checked."""
 
     burn_through: NotRequired[bool]
-    """Whether the weld burnt through anywhere; not looked for when left out."""
+    """Whether the weld burnt through anywhere; without it burn-through is not checked."""
 
     kind: NotRequired[Literal["fillet"]]
     """Default: fillet."""
@@ -2235,7 +2245,7 @@ class FilletAsWelded(TypedDict):
     """Angle between the plates. From 60 deg to 120 deg. Default: 90 deg."""
 
     throat: NotRequired[Length]
-    """Throat as gauged; caps what the legs give. From 0 mm (exclusive) to 100 mm."""
+    """Throat as gauged; it limits the throat that the legs give. From 0 mm (exclusive) to 100 mm."""
 
     convexity: NotRequired[Length]
     """Height of the face over the line between its toes. From 0 mm to 50 mm."""
@@ -2312,23 +2322,25 @@ class ButtAsWelded(TypedDict):
     """Thickness of parts 1 and 2."""
 
     required: RequiredFullPenetration | RequiredThroat
-    """What was asked for: full penetration, or a throat, of both sides together."""
+    """What the drawing asks for: full penetration, or a throat of both sides together."""
 
     quality: Literal["iso-5817-b", "iso-5817-c", "iso-5817-d", "aws-d1-1-2020"]
-    """Level or code that the weld is held to; see /v1/rule-sets."""
+    """Level or code that the weld is checked against; see /v1/rule-sets."""
 
     loading: NotRequired[Literal["static", "cyclic-transverse", "cyclic-other"]]
-    """AWS D1.1: static when left out; cyclic with the weld across the tension in a primary member; other cyclic."""
+    """Loading, for AWS D1.1: static by default; cyclic with the weld across the tension in a primary member; or
+    other cyclic.
+    """
 
     reading_tolerance: NotRequired[Length]
-    """Plus or minus of the gauge, on every length it reads, each taken on its unsafe side.
+    """Plus or minus of the gauge.
 
-    An imperfection read as nothing is not there; a face read as flat may still be hollow by it. From 0 mm to 5
-    mm. Default: 0 mm.
+    It is applied to every length read, on the unsafe side. An imperfection read as zero is taken as absent; a
+    face read as flat may still be hollow by the tolerance. From 0 mm to 5 mm. Default: 0 mm.
     """
 
     extent: NotRequired[ExtentOfImperfections]
-    """How long imperfections are; one whose length is not told is taken for the whole weld."""
+    """How long imperfections are. Without its length an imperfection is taken to run along the whole weld."""
 
     undercut: NotRequired[Length]
     """Deepest undercut at either toe. From 0 mm to 20 mm."""
@@ -2355,10 +2367,10 @@ class ButtAsWelded(TypedDict):
     """Depth of the pipe in an end crater. From 0 mm to 20 mm."""
 
     crack: NotRequired[bool]
-    """Whether there is any crack, at a crater too; not looked for when left out."""
+    """Whether there is any crack, craters included; without it cracks are not checked."""
 
     burn_through: NotRequired[bool]
-    """Whether the weld burnt through anywhere; not looked for when left out."""
+    """Whether the weld burnt through anywhere; without it burn-through is not checked."""
 
     kind: Literal["butt"]
 
@@ -2369,16 +2381,22 @@ class ButtAsWelded(TypedDict):
     """Whether the seam runs round a pipe (ISO 5817). Default: false."""
 
     face_width: NotRequired[Length]
-    """Width of the face, that ISO 5817 limits reinforcement and overlap by. From 0.5 mm to 300 mm."""
+    """Width of the face, on which the limits of ISO 5817 for reinforcement and overlap depend.
+
+    From 0.5 mm to 300 mm.
+    """
 
     reinforcement: NotRequired[Length]
     """Height of the face over the plate. From 0 mm to 50 mm."""
 
     underfill: NotRequired[Length]
-    """Depth of the face under the plate, sagging too. From 0 mm to 50 mm."""
+    """Depth of the face under the plate, sagging included. From 0 mm to 50 mm."""
 
     root_width: NotRequired[Length]
-    """Width of the root bead, that ISO 5817 limits excess penetration by. From 0.5 mm to 300 mm."""
+    """Width of the root bead, on which the limit of ISO 5817 for excess penetration depends.
+
+    From 0.5 mm to 300 mm.
+    """
 
     excess_penetration: NotRequired[Length]
     """Height of the root bead over the plate. From 0 mm to 50 mm."""
@@ -2393,7 +2411,7 @@ class ButtAsWelded(TypedDict):
     """Offset of the two parts. From 0 mm to 50 mm."""
 
     flush: NotRequired[GroundFlush]
-    """Where AWS D1.1 drawings require it flush."""
+    """Flush finish, where the drawing requires one by AWS D1.1."""
 
 
 class RequiredFullPenetration(TypedDict):
@@ -3609,7 +3627,7 @@ class PreparedDepth(TypedDict):
     """Depth of the preparation, square to the face. From 0 mm to 300 mm. Default: 0 mm."""
 
     tolerance: NotRequired[Length]
-    """Plus or minus; carried to the remaining throat. From 0 mm to 300 mm. Default: 0 mm."""
+    """Plus or minus; the remaining throat includes it. From 0 mm to 300 mm. Default: 0 mm."""
 
 
 class Notch(TypedDict):
@@ -3700,7 +3718,7 @@ class JointPlanRequest(TypedDict):
     """Filler metal: an id (see /v1/filler-metals) or its strength."""
 
     parameters: NotRequired[Parameters]
-    """Parameters over the rule set's own; Eurocodes only."""
+    """Parameters that replace the rule set's own; Eurocodes only."""
 
     intermittent: NotRequired[PlanIntermittent]
     """For an intermittent weld, which is left out without it."""

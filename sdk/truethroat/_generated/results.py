@@ -211,7 +211,9 @@ class FilletSizeAnswer(Calculation):
     ]
 
     utilisation: float | None
-    """Greatest use made of weld or parts at the size specified, less its tolerance."""
+    """Greatest share of the strength of weld or parts that the load uses, at the size specified less its
+    tolerance.
+    """
 
     strength: FilletStrength | None
 
@@ -299,7 +301,7 @@ class PackedFillet(Result):
     thickness: Quantity
 
     added: Quantity
-    """To the leg, which reaches over it."""
+    """What it adds to the leg, which reaches over it."""
 
     welds: Literal["over-packing", "to-each-part"]
     """One leg over the packing, or a weld of this size from each part to it."""
@@ -307,7 +309,7 @@ class PackedFillet(Result):
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
 class IntermittentFillet(Result):
-    """Intermittent fillet as asked for, and what would still do."""
+    """Intermittent fillet, and the limits at which its size is still enough."""
 
     segment: Quantity
 
@@ -321,7 +323,7 @@ class IntermittentFillet(Result):
     """Segments on one side, one at each end; null where the length is not known."""
 
     even_gap: Quantity | None
-    """Gap that spaces them evenly."""
+    """Gap that spaces the segments evenly."""
 
     end_weld: Quantity
     """Least length of the weld at each end."""
@@ -330,10 +332,10 @@ class IntermittentFillet(Result):
     """Of one side, per length of the line."""
 
     largest_gap: Quantity | None
-    """Gap at which the size specified still does."""
+    """Largest gap at which the size specified is enough."""
 
     shortest_segment: Quantity | None
-    """Segment that still does at this gap."""
+    """Shortest segment that is enough at this gap."""
 
     limits: tuple[SpacingLimit, ...]
 
@@ -491,7 +493,7 @@ class GrooveSizeAnswer(Calculation):
     governs: Literal["load", "full-strength", "full-penetration", "minimum-throat", "base-metal", "preparation"]
 
     utilisation: float | None
-    """Greatest use made of weld or parts; null where no preparation does."""
+    """Greatest share of the strength of weld or parts that the load uses; null where no preparation is enough."""
 
     strength: GrooveStrength | None
 
@@ -513,7 +515,7 @@ class GrooveThroat(Result):
     """Size of a groove."""
 
     throat: Quantity
-    """All sides together; of a minimum, of each side."""
+    """Of all sides together; a minimum is of each side."""
 
     depth: Quantity | None
     """Depth cut from each side; null where none is cut to depth."""
@@ -526,7 +528,7 @@ class GrooveStrength(Result):
     """Design or allowable force per length of the joint, in the load's direction."""
 
     weld: Quantity | None
-    """Null where the parts rule."""
+    """Null where the strength of the parts governs."""
 
     base_metal: tuple[Quantity, ...]
 
@@ -575,7 +577,7 @@ class GroovePreparation(Result):
     enough: bool
 
     why: str | None
-    """What it lacks; null where it is enough."""
+    """Why it is not enough; null where it is enough."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
@@ -605,7 +607,7 @@ class WeldedHoles(Result):
     length: Quantity
 
     filling: Quantity | None
-    """Null of a fillet."""
+    """Null for a fillet."""
 
     leg: Quantity | None
     """Of a fillet."""
@@ -851,15 +853,15 @@ class WeldGroupAnswer(Calculation):
     specify: FilletSize | None
 
     utilisation: float | None
-    """Of the size given, or else of the next step up; null where it may carry nothing."""
+    """Share of its strength that the size sent uses, or else the next step up; null where it may carry no load."""
 
     strength: GroupStrength
 
     equivalent_force: Quantity
-    """Force per length at the critical point, or along a weld that is used as much."""
+    """Force per length at the critical point, or along a weld with the same utilisation."""
 
     efficiency: float
-    """Share of the strength of the same length loaded along itself."""
+    """Strength of the group as a share of that of the same length loaded along itself."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
@@ -968,13 +970,13 @@ class AsWeldedAnswer(Calculation):
     throat: ThroatAsWelded
 
     size: Quantity | None
-    """Leg of the largest equal-leg triangle inscribed; null of a butt."""
+    """Leg of the largest equal-leg triangle in the section; null for a butt."""
 
     strength_left: float
     """Worst-case throat over the required throat."""
 
     overweld: Overweld | None
-    """Null of a butt."""
+    """Null for a butt."""
 
     limits: tuple[QualityLimit, ...]
 
@@ -986,11 +988,11 @@ class AsWeldedAnswer(Calculation):
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
 class ThroatAsWelded(Result):
-    """Throat of a weld as welded.
+    """Throat of a weld as welded. ``theoretical`` is that of the legs or the thickness.
 
-    It is given as drawn through its legs or thickness; less what is missing, and with all penetration; with
-    what is measured or proven; with what is proven, which strength and the verdict rest on; that at the worst
-    of the tolerances; and the one required.
+    From it what is missing is taken off; ``physical`` counts all penetration, ``creditable`` measured and
+    proven penetration, ``effective`` proven penetration only. Strength and verdict depend on ``worst_case``,
+    which is ``effective`` at the worst end of every tolerance.
     """
 
     theoretical: Quantity
@@ -1024,13 +1026,13 @@ class QualityLimit(Result):
     name: str
 
     value: Quantity | None
-    """Worst by the gauge; null for what is there or not."""
+    """Worst value within the gauge's tolerance; null where the imperfection has no size."""
 
     allowed: Quantity | None
-    """Null where nothing is permitted, or without limit."""
+    """Largest or least value allowed; null where nothing is permitted, or where there is no limit."""
 
     extent: Quantity | None
-    """Length told; null where none was, or no length counts."""
+    """Length of the imperfection; null where it was not sent, or where no length counts."""
 
     extent_allowed: Quantity | None
     """Length allowed; null where no length counts."""
