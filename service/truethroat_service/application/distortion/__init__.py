@@ -1,10 +1,10 @@
 """Use case: how a joint shrinks and turns when welded, as a band of named methods, and what distorts less.
 
-Every method that covers a joint is in its band. A method that does not cover it stands in ``left_out`` with the reason;
-no method is stretched beyond its limits. Where a method can be read in two ways, the safe reading is taken: an allowance
-"per weld" counts each fillet, the heat of equal welds is added up, the angle of a groove from both sides ends at that of
-its first side welded out alone, and intermittent welds turn a plate as continuous ones do. Alternatives are compared
-method by method.
+Every method that covers a joint is in its band. A method that does not cover it stands in ``left_out`` with the
+reason; no method is stretched beyond its limits. Where a method can be read in two ways, the safe reading is taken: an
+allowance "per weld" counts each fillet, the heat of equal welds is added up, the angle of a groove from both sides ends
+at that of its first side welded out alone, and intermittent welds turn a plate as continuous ones do. Alternatives are
+compared method by method. Inch formulas take their coefficient as an argument that is converted once.
 """
 
 from dataclasses import asdict, replace
@@ -192,8 +192,8 @@ def _say(
     if any(check.quantity == "edge_lift" for check in tolerances):
         remarks.caution(
             "flatness-by-width",
-            "The lift of a flange's edges is judged by the flatness for its width. The table uses the longer side, which"
-            " allows more.",
+            "The lift of a flange's edges is judged by the flatness for its width. The table uses the longer side,"
+            " which allows more.",
             table_3_form.LONGER_SIDE,
         )
     joint = request.joint

@@ -45,7 +45,7 @@ def checks(
             elif asked.form_class is not None and quantity == "bowing":
                 faults.out_of_scope(
                     "#/iso_13920/along",
-                    f"must be over {faults.units.text(table_3_form.OVER)} for a form_class; ISO 13920 Table 3 begins there",
+                    f"must be over {faults.units.text(table_3_form.OVER)} for a form_class (ISO 13920 Table 3)",
                 )
     _unused(asked, held, faults)
     return held

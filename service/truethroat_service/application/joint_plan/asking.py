@@ -1,4 +1,4 @@
-"""Asking the single resources on behalf of a plan: their answers are objects in engine units, and are read as such."""
+"""Requests of a plan to the single resources, whose answers stay objects in engine units."""
 
 from collections.abc import Callable
 from dataclasses import dataclass, field
@@ -14,7 +14,7 @@ Result = TypeVar("Result")
 
 
 class Unworkable(Exception):
-    """A way that cannot be made under the rules, with every reason."""
+    """A way that does not keep the rules, with every reason as a full sentence."""
 
     def __init__(self, *reasons: str) -> None:
         """Keep the reasons apart."""
@@ -39,7 +39,7 @@ class Parts:
         return answer
 
     def ask_for_enough(self, use_case: Callable[[Request], Answered[Result]], request: Request) -> Result:
-        """Result of a resource that must end in enough; its own reasons say why it does not."""
+        """Result of a resource that ends in "enough"; raises :class:`Unworkable` with its reasons where it does not."""
         answer = self.ask(use_case, request)
         if answer.verdict is not Verdict.ENOUGH:
             raise Unworkable(*answer.reasons)
