@@ -1,8 +1,8 @@
 """Use case: every way to make one joint, sized and costed by the same rules, ranked, with the limits for each.
 
-A plan calculates nothing that a single resource does: it asks the resources and shows their answers unchanged. It counts
-proven penetration only, and the tolerances of the shop, so no way it shows is short at the worst of them. A normal
-spread may still exceed a tolerance; the caution ``may-be-short`` then gives the chance. A load across a joint that is
+A plan calculates nothing that a single resource does: it asks the resources and shows their answers unchanged. It
+counts proven penetration only, and the tolerances of the shop, so no way it shows is short at the worst of them. A
+normal spread may still exceed a tolerance; the caution ``may-be-short`` then gives the chance. A load across a joint that is
 welded on one side opens it from its root: an EN fillet of a square tee takes the model of EN 1993-1-8 4.12, and any
 other such way is refused unless the joint is held from turning. A lap counts the reduction of long welds.
 """
@@ -300,7 +300,7 @@ def _caution(request: JointPlanRequest, ways: list[_Way], remarks: Remarks) -> N
         if way.chance:
             remarks.caution(
                 "may-be-short",
-                f"{way.name}: {way.chance:.2%} of such seams are expected to be short, with lengths beyond their tolerances.",
+                f"{way.name}: {way.chance:.2%} of such seams are expected to be short, beyond their tolerances.",
                 (request.spread or Spread()).source,
             )
         for operation, answer in way.answers.items():

@@ -1,13 +1,13 @@
 """Requests of a plan to the single resources, whose answers stay objects in engine units."""
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterable
 from dataclasses import dataclass, field
 from typing import Any, TypeVar
 
 from ...engine.formula import off_the_sheet
 from ..core.answers import Answered
 from ..core.codes import Verdict
-from ..core.faults import Refused
+from ..core.faults import Fault, Refused
 
 Request = TypeVar("Request")
 Result = TypeVar("Result")
@@ -22,6 +22,11 @@ class Unworkable(Exception):
         self.reasons = reasons
 
 
+def reasons_of(faults: Iterable[Fault]) -> list[str]:
+    """Faults of a single resource as reasons: the field of its request, and what is wrong there."""
+    return [f"{fault.pointer.removeprefix('#/')}: {fault.detail}" for fault in faults]
+
+
 @dataclass(slots=True)
 class Parts:
     """Answers of single resources gathered for one way, by their operation."""
@@ -34,7 +39,7 @@ class Parts:
             with off_the_sheet():
                 answer = use_case(request)
         except Refused as refused:
-            raise Unworkable(*(fault.detail for fault in refused.faults)) from refused
+            raise Unworkable(*reasons_of(refused.faults)) from refused
         self.answers[answer.operation] = answer
         return answer
 

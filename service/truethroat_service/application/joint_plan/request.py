@@ -72,7 +72,7 @@ class PlanIntermittent:
     member: Annotated[Member, "Plates of a built-up member, or a stiffener on its plate."] = "built-up"
     exposure: Annotated[
         Exposure,
-        "Protected: painted, or where nothing corrodes. Weathering: unpainted weathering steel in the open air. Or corrosive.",
+        "Protected: painted, or where nothing corrodes. Weathering: unpainted weathering steel in the open air.",
     ] = "protected"
     widths: Annotated[tuple[_Width, _Width] | None, "Widths of parts 1 and 2, where the rules need them."] = None
 
@@ -116,7 +116,7 @@ class JointPlanRequest:
     access: Annotated[Literal["one-side", "both-sides"], "Sides the seam can be welded from."] = "both-sides"
     held_from_turning: Annotated[
         bool,
-        "Whether the joint is held from turning about the weld, so that a load does not open a weld on one side from its"
+        "Whether the joint is held from turning about the weld, so that a load does not open a one-sided weld from its"
         " root.",
     ] = False
     finish: Annotated[AnyFinish, Stated({"to": "as-welded"})] = Finish()
@@ -130,11 +130,13 @@ class JointPlanRequest:
     )
     quality: Annotated[
         Quality | None,
-        "Level or code that the limits come from; AWS D1.1:2020 with AISC rules, ISO 5817 level C with Eurocodes by default.",
+        "Level or code that the limits come from; AWS D1.1:2020 with AISC rules and ISO 5817 level C with Eurocodes by"
+        " default.",
     ] = None
     arc: Annotated[
         AnyArc | None,
-        "The arc of one pass: its settings, its energy, or its heat input. Without it the heat follows from the metal laid.",
+        "The arc of one pass: its settings, its energy, or its heat input. Without it the heat follows from the metal"
+        " laid.",
     ] = None
     preheat: Annotated[
         float | None,

@@ -98,7 +98,7 @@ def _fillet(
 
 
 def _opens_from_root(request: JointPlanRequest, sides: int) -> bool:
-    """Whether the load opens a tee welded on one side from its root; raises ``Unworkable`` where no rule covers that."""
+    """Whether the load opens a tee welded on one side from its root; raises ``Unworkable`` if no rule covers that."""
     if sides == 2 or request.joint.kind != "tee" or not opens_one_side(request):
         return False
     if _models_root_bending(request) and request.load is not None:

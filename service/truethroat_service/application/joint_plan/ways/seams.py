@@ -21,7 +21,7 @@ from ...joints import weld_sections
 from ...joints.rule_sets import rule_set
 from ...joints.seams import Finish, Penetration, Preparation, Seam
 from ...joints.throat_budget import ToleratedSection
-from ..asking import Parts, Unworkable
+from ..asking import Parts, Unworkable, reasons_of
 from ..request import JointPlanRequest
 from .way import Judged, Made, as_welded_only, common, needs_second_side
 
@@ -184,7 +184,7 @@ def _open(request: JointPlanRequest, parts: Parts, overlap: float) -> Made:
     faults = Faults(Units(request.common.units))
     weld_sections.check(corner, "#", faults)
     if faults:
-        raise Unworkable(*(fault.detail for fault in faults))
+        raise Unworkable(*reasons_of(faults))
     seam = Seam(
         kind, (t_1, t_2), request.joint.angle, overlap=overlap, thickness_tolerance=request.tolerances.thickness
     )
