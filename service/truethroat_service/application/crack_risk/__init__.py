@@ -142,7 +142,7 @@ def _check(request: CrackRiskRequest, faults: Faults) -> None:
     if bead is not None and not at_most(bead.face_width or 0.0, bead.width or 0.0):
         faults.inconsistent(
             "#/bead/face_width",
-            f"must not exceed the width of the bead of {faults.units.text(bead.width or 0.0)}; it is"
+            f"must be at most the width of the bead of {faults.units.text(bead.width or 0.0)}; it is"
             f" {faults.units.text(bead.face_width or 0.0)}",
         )
     if request.weld_metal is not None:

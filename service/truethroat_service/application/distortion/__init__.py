@@ -129,7 +129,7 @@ def _check_butt(joint: Butt, length: float | None, faults: Faults) -> None:
     elif weld.face_width is not None and not at_most(weld.root_width or 0.0, weld.face_width):
         faults.inconsistent(
             "#/joint/weld/root_width",
-            f"must not exceed the face width of {text(weld.face_width)}; it is {text(weld.root_width or 0.0)}."
+            f"must be at most the face width of {text(weld.face_width)}; it is {text(weld.root_width or 0.0)}."
             " Turn the section over",
         )
     if joint.runs is not None and weld.groove in ("square", "double-v", "double-bevel"):

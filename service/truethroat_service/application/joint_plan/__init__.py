@@ -2,9 +2,10 @@
 
 A plan calculates nothing that a single resource does: it asks the resources and shows their answers unchanged. It
 counts proven penetration only, and the tolerances of the shop, so no way it shows is short at the worst of them. A
-normal spread may still exceed a tolerance; the caution ``may-be-short`` then gives the chance. A load across a joint that is
-welded on one side opens it from its root: an EN fillet of a square tee takes the model of EN 1993-1-8 4.12, and any
-other such way is refused unless the joint is held from turning. A lap counts the reduction of long welds.
+normal spread may still exceed a tolerance; the caution ``may-be-short`` then gives the chance, which is counted on
+Halton's points, so that the same request has the same chance. A load across a joint that is welded on one side opens it
+from its root: an EN fillet of a square tee takes the model of EN 1993-1-8 4.12, and any other such way is refused unless
+the joint is held from turning. A lap counts the reduction of long welds.
 """
 
 from collections.abc import Mapping
@@ -25,6 +26,7 @@ from ..core.units import Units
 from ..joints.metals import metals
 from ..joints.quality_sets import Quality
 from ..joints.rule_sets import chosen
+from ..joints.seam_checks import check_tolerance
 from ..joints.seams import FINISHES
 from ..joints.throat_budget import ThroatBudget, budget, throat_budget
 from ..joints.throat_chance import Spread, chance_short
@@ -132,14 +134,15 @@ def _check(request: JointPlanRequest, units: Units) -> RuleSet:
     if request.required_throat is not None and not at_most(request.required_throat, min(request.thickness)):
         faults.out_of_range(
             "#/required_throat",
-            f"must not exceed the {units.text(min(request.thickness))} of the thinner part; it is"
+            f"must be at most the {units.text(min(request.thickness))} of the thinner part; it is"
             f" {units.text(request.required_throat)}",
         )
     possible = {"outside-corner": FINISHES["open-corner"], "butt": FINISHES["butt"]}.get(kind, ("as-welded",))
     if request.finish.to not in possible:
-        faults.inconsistent("#/finish/to", f"must be {' or '.join(possible)} for a {kind}")
-    if request.penetration.tolerance > request.penetration.depth:
-        faults.inconsistent("#/penetration/tolerance", "the tolerance is over the depth itself")
+        faults.inconsistent("#/finish/to", f"must be {' or '.join(possible)} for a {kind}; it is {request.finish.to}")
+    check_tolerance(
+        "#/penetration/tolerance", request.penetration.tolerance, request.penetration.depth, "depth", faults
+    )
     if at_least(request.tolerances.thickness, min(request.thickness)):
         faults.inconsistent("#/tolerances/thickness", "the tolerance is over the thickness itself")
     _check_companions(request, faults)
@@ -156,7 +159,7 @@ def _check_companions(request: JointPlanRequest, faults: Faults) -> None:
     """Add a fault for each field that needs another one, or another kind of joint."""
     window, kind = request.cooling_window, request.joint.kind
     if window is not None and not at_least(window.most, window.least):
-        faults.inconsistent("#/cooling_window/most", "must not be shorter than the least")
+        faults.inconsistent("#/cooling_window/most", "must be at least the least time of the window")
     if window is not None and request.arc is None:
         faults.inconsistent("#/cooling_window", "needs arc; send it too")
     if request.hydrogen is not None and request.composition is None:
