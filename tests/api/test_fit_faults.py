@@ -376,7 +376,7 @@ SEAM_FAULTS: dict[str, tuple[str, Any, str, str, str]] = {
         changed(BUTT, preparation={"depth": "6 mm", "groove": "single-bevel"}, face_width="3 mm"),
         "#/face_width",
         "inconsistent",
-        "must be at least the 6 mm that the groove is wide at its face; it is 3 mm. Send the width of the filled groove",
+        "must be at least the 6 mm that the groove is wide at its face; it is 3 mm",
     ),
     "overlap too large": (
         GRIND,

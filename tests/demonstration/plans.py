@@ -115,7 +115,7 @@ def _words(way: str) -> str:
 
 def _phrase(why: Sequence[str]) -> str:
     """First thing that stands against a way, in short."""
-    return re.split(r"\. |: |; | \(|\.$", why[0].removeprefix("Creditable: "))[0]
+    return re.split(r"\. |: |; | \(|\.$", re.sub("^[A-Za-z_0-9/]+: ", "", why[0]))[0]
 
 
 def _rounded(quantity: Quantity | None, digits: int) -> str:

@@ -6,6 +6,10 @@ caution names the range and its source. The efficiency changes only the mass to 
 deposited metal. A total with an unknown summand is null, never the sum of the rest. A process without shielding gas
 takes none, which is a known value. A cored wire is refused by its diameter, because the formula of a solid wire would
 deposit too much.
+
+A groove is partial where it has a depth and no land: its gap is then filled to that depth, otherwise through the whole
+thickness. A root gap of a fillet enlarges both legs by the rule of AWS D1.1 7.21, as in ``/v1/fillet-size``. A
+back-gouge is added to the gap that it removes (common practice, slightly too much).
 """
 
 from dataclasses import replace

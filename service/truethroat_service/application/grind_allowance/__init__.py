@@ -173,7 +173,7 @@ def _check(request: GrindAllowanceRequest, rules: RuleSet | None) -> tuple[float
             faults.inconsistent(
                 "#/face_width",
                 f"must be at least the {faults.units.text(opening)} that the groove is wide at its face; it is"
-                f" {faults.units.text(request.face_width)}. Send the width of the filled groove",
+                f" {faults.units.text(request.face_width)}",
             )
     faults.refuse()
     return taken, toe

@@ -4,8 +4,8 @@ A plan calculates nothing that a single resource does: it asks the resources and
 counts proven penetration only, and the tolerances of the shop, so no way it shows is short at the worst of them. A
 normal spread may still exceed a tolerance; the caution ``may-be-short`` then gives the chance, which is counted on
 Halton's points, so that the same request has the same chance. A load across a joint that is welded on one side opens it
-from its root: an EN fillet of a square tee takes the model of EN 1993-1-8 4.12, and any other such way is refused unless
-the joint is held from turning. A lap counts the reduction of long welds.
+from its root: an EN fillet of a square tee takes the model of EN 1993-1-8 4.12, and any other such way is refused
+unless the joint is held from turning. A lap counts the reduction of long welds.
 """
 
 from collections.abc import Mapping
