@@ -94,6 +94,28 @@ def test_rule_sets_are_listed_with_what_they_rest_on(service: Exchange) -> None:
         assert rules["parameters"] == next((own for head, own in PARAMETERS.items() if name.startswith(head)), {})
 
 
+def test_rule_sets_with_strength_say_how_they_read_clauses(service: Exchange) -> None:
+    """Every rule set that claims a strength, and every quality set, has readings: full sentences with their source."""
+    answer = service.get("/v1/rule-sets").json
+    for rules in [*answer["rule_sets"], *answer["quality_sets"]]:
+        assert rules["readings"] or rules["id"] == "thin-part"
+        for reading in rules["readings"]:
+            assert reading["text"][0].isupper()
+            assert reading["text"].endswith(".")
+            assert reading["source"]
+        assert len({reading["text"] for reading in rules["readings"]}) == len(rules["readings"])
+
+
+def test_a_root_gap_is_read_by_another_standard(service: Exchange) -> None:
+    """EN 1993-1-8 and EN 1999-1-1 have no rule for a root gap: their reading cites 7.21.1 of AWS D1.1."""
+    for rules in service.get("/v1/rule-sets").json["rule_sets"]:
+        borrowed = [
+            reading for reading in rules["readings"] if "D1.1" in reading["source"] and "gap" in reading["text"]
+        ]
+        assert bool(borrowed) is not rules["id"].startswith("aisc")
+        assert all("7.21.1" in reading["source"] for reading in borrowed)
+
+
 def test_quality_sets_are_listed_with_what_they_rest_on(service: Exchange) -> None:
     """Every level and code that requests know is listed, with its editions, clauses and limits with their sources."""
     listed = service.get("/v1/rule-sets").json["quality_sets"]

@@ -145,9 +145,9 @@ FIELDS = [
         changed(EN, limit=1),
         "#/limit",
         (
-            f"{SHARED}, rule_set, joint, parts, parameters, filler, process, position,"
-            " basis, load, end_loaded, transverse_stiffener, ends, root_bending, packing, intermittent, tension_member,"
-            " unstiffened_flange, minimum_throat, hss_end, leg_tolerance, edge_of, penetration, size_by, size_step"
+            f"{SHARED}, rule_set, joint, parts, basis, load, filler, parameters, process, position,"
+            " end_loaded, transverse_stiffener, ends, root_bending, packing, intermittent, tension_member,"
+            " unstiffened_flange, minimum_throat, hss_end, edge_of, leg_tolerance, penetration, size_by, size_step"
         ),
     ),
     (FILLET, changed(EN, joint__legs=1), "#/joint/legs", "kind, angle, root_gap, sides"),
@@ -178,9 +178,8 @@ FIELDS = [
         changed(CLOSED, cap="1 mm"),
         "#/cap",
         (
-            f"{SHARED}, seam, preparation, penetration, face_height,"
-            " face_height_tolerance, hollow, hollow_tolerance, face_width, required_throat, rule_set, process,"
-            " position, finish"
+            f"{SHARED}, seam, required_throat, finish, preparation, penetration, face_height, hollow,"
+            " face_height_tolerance, hollow_tolerance, face_width, rule_set, process, position"
         ),
     ),
     (

@@ -152,7 +152,7 @@ REFUSED: dict[str, tuple[dict[str, Any], str, str, str]] = {
         changed(TO_GROOVE, weld__penetration={"depth": "1 mm", "vouched": "proven", "tolerance": "2 mm"}),
         "#/weld/penetration/tolerance",
         "inconsistent",
-        "the tolerance is over the depth itself",
+        "must be at most the depth of 1 mm; it is 2 mm",
     ),
     "a penetration through the part": (
         changed(TO_GROOVE, weld__penetration={"depth": "17 mm", "vouched": "assumed"}),

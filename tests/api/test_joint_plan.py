@@ -1,5 +1,6 @@
 """Plans of joints: what does not fit together, and parts that are the single resources' own answers."""
 
+from math import isclose
 from typing import Any
 
 import pytest
@@ -7,6 +8,21 @@ from tests.api.exchange import Exchange
 from tests.api.sound import LEFT_OUT, OUTSIDE, PLAN, STIFFENER, changed
 
 Json = dict[str, Any]
+
+
+def alike(one: Any, other: Any) -> bool:
+    """Tell whether two answers are the same word for word, and number for number to twelve figures.
+
+    A plan hands the sizes it found on as they are; sent by a caller they have fifteen figures.
+    """
+    if isinstance(one, dict) and isinstance(other, dict):
+        return one.keys() == other.keys() and all(alike(one[key], other[key]) for key in one)
+    if isinstance(one, list) and isinstance(other, list):
+        return len(one) == len(other) and all(map(alike, one, other))
+    if isinstance(one, float) and isinstance(other, float):
+        return isclose(one, other, rel_tol=1e-12)
+    return bool(one == other)
+
 
 FAULTS: dict[str, tuple[Any, str, str]] = {
     "corner for a load": (
@@ -118,7 +134,7 @@ def test_parts_of_a_fillet_are_the_single_answers(service: Exchange) -> None:
             "load": {**STIFFENER["load"], "length": "300 mm"},
         },
     )
-    assert parts["fillet_size"] == sized
+    assert alike(parts["fillet_size"], sized)
     leg = sized["specify"]["leg"]
     weld = {
         "shape": {"kind": "fillet", "legs": [leg, leg]},
@@ -126,9 +142,9 @@ def test_parts_of_a_fillet_are_the_single_answers(service: Exchange) -> None:
         "process": "135",
         "position": "PB",
     }
-    assert parts["filler_quantity"] == service.answer("/v1/filler-quantity", {"welds": [weld, weld]})
+    assert alike(parts["filler_quantity"], service.answer("/v1/filler-quantity", {"welds": [weld, weld]}))
     tee = {"kind": "tee", "thickness": "12 mm", "leg": leg, "sides": 2}
-    assert parts["distortion"] == service.answer("/v1/distortion", {"joint": tee})
+    assert alike(parts["distortion"], service.answer("/v1/distortion", {"joint": tee}))
     heat = {
         "arc": arc,
         "process": "135",
@@ -137,9 +153,9 @@ def test_parts_of_a_fillet_are_the_single_answers(service: Exchange) -> None:
         "leg": leg,
         "required_leg": sized["minimum"]["leg"],
     }
-    assert parts["heat"] == service.answer("/v1/heat", heat)
+    assert alike(parts["heat"], service.answer("/v1/heat", heat))
     graded = {"joint": "fillet", "process": "135", "thickness": ["12 mm", "10 mm"], "leg": leg}
-    assert parts["crack_risk"] == service.answer("/v1/crack-risk", graded)
+    assert alike(parts["crack_risk"], service.answer("/v1/crack-risk", graded))
     assert [name for name, part in parts.items() if part is None] == ["groove_size", "bevel_depth", "grind_allowance"]
 
 
@@ -149,10 +165,10 @@ def test_parts_of_a_bevelled_corner_are_the_single_answers(service: Exchange) ->
     shared = {field: OUTSIDE[field] for field in ("rule_set", "process", "position", "required_throat", "finish")}
     seam = {"kind": "closed-corner", "thickness": ["10 mm", "10 mm"]}
     cut = service.answer("/v1/bevel-depth", {**shared, "seam": seam, "depth_tolerance": "0.5 mm"})
-    assert parts["bevel_depth"] == cut
+    assert alike(parts["bevel_depth"], cut)
     ground = {**shared, "seam": seam, "preparation": {"depth": cut["depth"], "tolerance": "0.5 mm"}}
     ground["penetration"] = {"depth": "0 mm", "vouched": "proven"}
-    assert parts["grind_allowance"] == service.answer("/v1/grind-allowance", ground)
+    assert alike(parts["grind_allowance"], service.answer("/v1/grind-allowance", ground))
 
 
 def test_parts_of_a_groove_are_the_single_answer(service: Exchange) -> None:
@@ -164,7 +180,7 @@ def test_parts_of_a_groove_are_the_single_answer(service: Exchange) -> None:
         "weld": {"kind": "full"},
         "load": {**STIFFENER["load"], "length": "300 mm"},
     }
-    assert parts["groove_size"] == service.answer("/v1/groove-size", request)
+    assert alike(parts["groove_size"], service.answer("/v1/groove-size", request))
 
 
 def test_only_the_recommended_way_is_shown_whole(service: Exchange) -> None:

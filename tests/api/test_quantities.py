@@ -252,16 +252,16 @@ def test_millimetres_are_written_with_four_figures(service: Exchange, sent: str,
 
 
 def test_negative_fractions_carry_their_sign(service: Exchange) -> None:
-    """1/16 in of throat against 3/16 in is a margin of -1/8 in."""
+    """3/32 in of throat against 1/4 in is a margin of -5/32 in."""
     request = changed(
         CLOSED,
-        penetration__depth="1/16 in",
-        face_height="1/8 in",
-        required_throat="3/16 in",
+        penetration__depth="3/32 in",
+        face_height="5/32 in",
+        required_throat="1/4 in",
         finish={"to": "flush"},
         units="us",
     )
-    assert service.answer(GRIND, request)["budget"]["margin"] == {"value": -0.125, "unit": "in", "text": "-1/8 in"}
+    assert service.answer(GRIND, request)["budget"]["margin"] == {"value": -0.15625, "unit": "in", "text": "-5/32 in"}
 
 
 @pytest.mark.parametrize("sixty_fourths", range(1, 65))

@@ -46,7 +46,7 @@ def test_proven_penetration_counts_less_its_tolerance(service: Exchange) -> None
     assert service.answer(FILLET, give_or_take)["required"] == service.answer(FILLET, sure)["required"]
     over = changed(EN, penetration={"depth": "1 mm", "vouched": "proven", "tolerance": "2 mm"})
     assert service.faults(FILLET, over) == [
-        ("#/penetration/tolerance", "inconsistent", "the tolerance is over the depth itself")
+        ("#/penetration/tolerance", "inconsistent", "must be at most the depth of 1 mm; it is 2 mm")
     ]
 
 

@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+from functools import partial
+from random import Random
+
 import schemathesis
 from hypothesis import strategies as st
 
@@ -71,22 +74,21 @@ SHOP: dict[str, tuple[dict[str, tuple[float, float]], list[str]]] = {
 }
 
 
-def quantity_texts(name: str) -> st.SearchStrategy[str]:
-    """Make texts of one format: nine of ten in the usual range."""
+def text(name: str, chance: Random) -> str:
+    """Write a text of one format: nine of ten in the usual range, with four figures at most."""
     units, others = SHOP[name]
+    if chance.random() < 0.1:
+        return chance.choice(others)
+    unit = chance.choice(sorted(units))
+    return f"{chance.uniform(*units[unit]):.4g} {unit}"
 
-    @st.composite
-    def usual(draw: st.DrawFn) -> str:
-        """Draw a unit, then a number of four figures at most in its range."""
-        unit = draw(st.sampled_from(sorted(units)))
-        low, high = units[unit]
-        share = draw(st.integers(0, 200)) / 200
-        return f"{low + share * (high - low):.4g} {unit}"
 
-    return st.integers(0, 9).flatmap(lambda die: usual() if die else st.sampled_from(others))
+def _seeded(name: str, seed: int) -> str:
+    """Write a text of one format that follows from a number."""
+    return text(name, Random(seed))  # noqa: S311
 
 
 def register() -> None:
     """Give every format of the document its texts."""
     for name in SHOP:
-        schemathesis.openapi.format(name, quantity_texts(name))
+        schemathesis.openapi.format(name, st.integers(0, 2**32 - 1).map(partial(_seeded, name)))

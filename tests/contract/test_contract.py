@@ -1,22 +1,21 @@
 """The service against its document: requests made from it, allowed and forbidden, and every answer held against it.
 
 A request that the document allows may still be refused for its values: out of a range, not fitting together, or beyond
-the limits of the rules. Such a refusal is excused from one check alone, that what is allowed is answered. So that a
-service that refuses everything does not pass, at least 30 % of the allowed requests of each calculation must be
-answered.
+the limits of the rules. Such a refusal is excused from one check alone, that what is allowed is answered. The request
+is then mended by the faults told, and asked again. So that a service that refuses everything does not pass, at least
+30 % of the allowed requests of each calculation must be answered in the end.
 """
 
 from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Iterator
-from contextlib import suppress
 
 import pytest
 import schemathesis
 from hypothesis import HealthCheck
 from schemathesis.specs.openapi.checks import positive_data_acceptance
-from tests.api.exchange import request_validator
+from tests.api.exchange import FIT, document, request_validator
 from tests.contract import mending, strategies
 from tests.examples import examples
 
@@ -25,49 +24,13 @@ from truethroat_service.api.settings import Settings
 
 LIMITS = {"out-of-range", "inconsistent", "out-of-scope"}
 LEAST_SHARE = 0.30
-CALCULATIONS = (
-    "/v1/fillet-size",
-    "/v1/groove-size",
-    "/v1/grind-allowance",
-    "/v1/bevel-depth",
-    "/v1/weld-group",
-    "/v1/as-welded",
-    "/v1/heat",
-    "/v1/crack-risk",
-    "/v1/filler-quantity",
-    "/v1/distortion",
-    "/v1/break-test",
-    "/v1/joint-plan",
-)
+ROUNDS = 5
+CALCULATIONS = [path for path, methods in document()["paths"].items() if "post" in methods]
 
 strategies.register()
 schema = schemathesis.openapi.from_wsgi("/openapi.json", create_app(Settings()))
 
 asked, allowed, answered = Counter[str](), Counter[str](), Counter[str]()
-
-
-def _is_positive(case: schemathesis.Case) -> bool:
-    """Whether a request was made to be one that the document allows."""
-    return case.meta is not None and case.meta.generation.mode.is_positive
-
-
-@schema.hook
-def map_case(context: schemathesis.HookContext, case: schemathesis.Case) -> schemathesis.Case:
-    """Mend most of the requests of calculations; a forbidden one only as far as it stays forbidden.
-
-    What is left wrong with a forbidden request is then what it was made wrong by, and nothing else refuses it.
-    """
-    path = case.operation.path
-    if path in CALCULATIONS and isinstance(case.body, dict):
-        if _is_positive(case):
-            case.body = mending.mended(path, case.body)
-        else:
-            # A request that lacks what mending goes by stays as it is.
-            with suppress(AttributeError, IndexError, KeyError, TypeError):
-                made = mending.mended(path, case.body)
-                if not request_validator(path).is_valid(made):
-                    case.body = made
-    return case
 
 
 @pytest.fixture(autouse=True)
@@ -91,24 +54,45 @@ def _share() -> Iterator[None]:
 )
 def test_the_service_keeps_to_its_document(case: schemathesis.Case) -> None:
     """Every answer has a documented status, form and headers; what is forbidden is refused, what is allowed is not."""
-    response = case.call()
     path = case.operation.path
-    excused = []
     asked[path] += 1
-    if path in CALCULATIONS and _is_positive(case):
-        request_validator(path).validate(case.body)
+    if path not in CALCULATIONS:
+        case.validate_response(case.call())
+        return
+    is_allowed = case.meta is not None and case.meta.generation.mode.is_positive
+    response = _asked(case, is_allowed)
+    for _ in range(ROUNDS):
+        # A few that count as forbidden are allowed by the document: mended, they would be answered.
+        if _codes(response) - LIMITS or request_validator(path).is_valid(case.body) is not is_allowed:
+            break
+        body = mending.mended(path, case.body, response.json()["errors"])
+        case = case.operation.Case(body=body, media_type="application/json")
+        response = _asked(case, is_allowed)
+        assert is_allowed or response.status_code != 200, response.text
+    if is_allowed:
         allowed[path] += 1
         answered[path] += response.status_code == 200
+
+
+def _codes(response: schemathesis.Response) -> set[str]:
+    """Give the codes of the faults of a refused request; its status in place of them for any other answer."""
+    if response.status_code != 422:
+        return {str(response.status_code)}
+    return {fault["code"] for fault in response.json()["errors"]}
+
+
+def _asked(case: schemathesis.Case, is_allowed: bool) -> schemathesis.Response:
+    """Send a request to a calculation, and hold the answer against the document."""
+    response = case.call()
+    excused = []
+    if is_allowed:
+        request_validator(case.operation.path).validate(case.body)
         if response.status_code != 200:
-            codes = {fault["code"] for fault in response.json()["errors"]}
             assert response.status_code == 422, response.text
-            assert codes, response.text
-            assert codes <= LIMITS, response.text
+            assert _codes(response), response.text
+            assert _codes(response) <= LIMITS, response.text
             excused = [positive_data_acceptance]
+    elif _codes(response) <= FIT:
+        assert request_validator(case.operation.path).is_valid(case.body), response.text
     case.validate_response(response, excluded_checks=excused)
-
-
-def test_every_calculation_is_named() -> None:
-    """The calculations named here are all there are, so that each operation is held to its share."""
-    documented = {result.ok().path for result in schema.get_all_operations() if result.ok().method == "post"}
-    assert documented == set(CALCULATIONS)
+    return response

@@ -1,4 +1,4 @@
-"""What the fillets of the job take and cost as sized, and one size up."""
+"""What the fillets of the job take and cost as sized, and with every leg one size larger."""
 
 from __future__ import annotations
 
@@ -18,13 +18,17 @@ def price(welds: Sequence[Weld], client: Client) -> None:
     if not welds:
         return
     answer = client.filler_quantity(welds=welds, prices=PRICES)
-    print(f"\nThe fillets as sized, with 10 % more metal than drawn: {len(welds)} joints")
-    print("".join(f"  {heading:<19}" for heading in ("Wire", "Metal", "To buy", "Clock", "Cost")).rstrip())
+    print(f"\nThe fillets as sized: {len(welds)} joints, with 10 % more metal than drawn, at the shop's prices")
+    print(
+        "".join(
+            f"  {heading:<19}" for heading in ("Process and filler", "Weld metal", "Filler to buy", "Time", "Cost")
+        ).rstrip()
+    )
     for group in answer.groups:
         _priced(f"{group.process}, {group.filler}", group)
     _priced("all", answer.totals)
-    up = client.filler_quantity(welds=[_one_size_up(weld) for weld in welds], prices=PRICES)
-    _compare(answer.totals, up.totals)
+    larger = client.filler_quantity(welds=[_one_size_up(weld) for weld in welds], prices=PRICES)
+    _compare(answer.totals, larger.totals)
 
 
 def _one_size_up(weld: Weld) -> Weld:
@@ -36,24 +40,24 @@ def _one_size_up(weld: Weld) -> Weld:
 
 
 def _compare(sized: EstimateTotals, up: EstimateTotals) -> None:
-    """Print what the sizes asked for save against one size up everywhere."""
+    """Print what the sizes save against legs that are all one size larger."""
     less = up.deposited.value - sized.deposited.value
-    saved = [f"{less:.2f} {sized.deposited.unit} of metal ({less / up.deposited.value:.0%})"]
+    saved = [f"{less:.2f} {sized.deposited.unit} of metal ({100.0 * less / up.deposited.value:.0f} %)"]
     if sized.working_time is not None and up.working_time is not None:
-        saved.append(f"{from_to(_less(up.working_time, sized.working_time))} on the clock")
+        saved.append(f"{from_to(_less(up.working_time, sized.working_time))} of time")
     if sized.cost is not None and up.cost is not None and sized.cost.total is not None and up.cost.total is not None:
         least, most = (getattr(up.cost.total, end) - getattr(sized.cost.total, end) for end in ("least", "most"))
         saved.append(f"{money(Band(least=least, most=most))} {sized.cost.currency}")
-    text = (
-        f"One size up on every fillet, 1 mm or 1/16 in of leg, would lay {up.deposited.value:.2f} {up.deposited.unit}"
-    )
-    print("\n" + "\n".join(folded(f"{text}: sized as asked for saves {', '.join(saved)}.", PAGE)))
+    metal = f"{up.deposited.value:.2f} {up.deposited.unit} of weld metal"
+    text = f"With every leg one size larger (1 mm or 1/16 in), they would take {metal}. The sizes above save"
+    print("\n" + "\n".join(folded(f"{text} {', '.join(saved)}.", PAGE)))
 
 
 def _less(up: WorkingTimeBand, sized: WorkingTimeBand) -> WorkingTimeBand:
     """Difference end by end: both rest on the same rates."""
     least, most = (
-        Quantity(one.value - other.value, one.unit) for one, other in ((up.least, sized.least), (up.most, sized.most))
+        Quantity(larger.value - smaller.value, larger.unit)
+        for larger, smaller in ((up.least, sized.least), (up.most, sized.most))
     )
     return WorkingTimeBand(least=least, most=most)
 

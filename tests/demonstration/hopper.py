@@ -49,10 +49,18 @@ STEEL = 7.85e-6  # kg/mm3
 COUPON: dict[str, Any] = {
     "weld": {"yield_strength": "58 ksi", "tensile_strength": "70 ksi"},
     "plates": {"yield_strength": "36 ksi"},
-    "length": "4 in",
+    "length": "2 in",
     "lever": "12 in",
 }
-CAUTION = "Estimates only: confirm by the governing code, the procedure and a licensed engineer or certified inspector."
+#: What stands above the table.
+LEGEND = (
+    "The tolerances, prices and habits are those of an invented shop.",
+    "Needed: the weld to specify, or the throat that a seam must keep and its finish.",
+    "In the shop: what may be ground off, how to cut an edge, or the metal of the leg that the shop lays by habit.",
+    "Joints planned: every way to make a joint, the best first. Turns: the angle by which the weld pulls the parts.",
+    "Chance short: how likely the throat comes out too small within the shop's tolerances.",
+)
+CAUTION = "Estimates for planning only: confirm them by the local code, a licensed engineer and a certified inspector."
 
 # --- From a row of the list to a request ---
 
@@ -162,6 +170,8 @@ PLACED: dict[str, dict[str, str]] = {
     "plan": {"t1": "parts.0.thickness", "t2": "parts.1.thickness", "material": "parts.0.material"},
     "gauge": {"t1": "thickness.0", "t2": "thickness.1", "leg_1": "legs.0", "leg_2": "legs.1"},
 }
+PATTERNS = {"c": "C shape"}
+"""Patterns of a group whose name does not say enough."""
 #: Columns that every row has.
 ANY_ROW = ("part", "mark", "where", "question", "units")
 #: Columns that hold something other than text, and what they may hold.
@@ -188,21 +198,22 @@ class Row:
 
     def request(self) -> dict[str, Any]:
         """Put every cell where the request wants it."""
-        made: dict[str, Any] = {"mark": self["mark"], "units": self["units"]}
+        request: dict[str, Any] = {"mark": self["mark"], "units": self["units"]}
         for column, path in FIELDS[self["question"]].items():
             if self[column]:
                 *folders, name = path.split(".")
-                place = made
+                place = request
                 for folder in folders:
                     place = place.setdefault(folder, {})
                 place[name] = WORDS[column][self[column]] if column in WORDS else self[column]
-        return made
+        return request
 
-    def column(self, pointer: str) -> str:
-        """Column of the list that a pointer into the request means."""
+    def columns(self, pointer: str) -> list[str]:
+        """Columns of the list that a pointer into the request means; the pointer itself when none of them is filled."""
         path = pointer.removeprefix("#/").replace("/", ".")
         places = FIELDS[self["question"]] | PLACED[self["question"]]
-        return next((column for column, place in places.items() if place == path), pointer)
+        under = f"{path}."
+        return [name for name, place in places.items() if self[name] and f"{place}.".startswith(under)] or [pointer]
 
 
 def read_list(path: Path) -> list[Row]:
@@ -213,7 +224,7 @@ def read_list(path: Path) -> list[Row]:
             columns = list(lines.fieldnames or ())
             missing = [column for column in ANY_ROW if column not in columns]
             if missing:
-                raise BadList(f"{path.name}: no column {', '.join(missing)}")
+                raise BadList(f"{path.name}: there is no column {', '.join(missing)}")
             rows: dict[str, Row] = {}
             for cells in lines:
                 row = _checked(cells, f"{path.name}, line {lines.line_num}")
@@ -223,32 +234,32 @@ def read_list(path: Path) -> list[Row]:
     except (OSError, UnicodeDecodeError, csv.Error) as error:
         raise BadList(f"{path.name}: {error}") from error
     if not rows:
-        raise BadList(f"{path.name}: no joints in it")
+        raise BadList(f"{path.name}: the list holds no joints")
     return list(rows.values())
 
 
 def _checked(cells: Mapping[str | None, Any], place: str) -> Row:
     """Make a row of a line's cells, or say what is wrong with them and where."""
     if None in cells:
-        raise BadList(f"{place}: more cells than there are columns")
+        raise BadList(f"{place}: the line has more cells than there are columns")
     filled = {str(column): cell.strip() for column, cell in cells.items() if cell and cell.strip()}
     empty = [column for column in ANY_ROW if column not in filled]
     if empty:
-        raise BadList(f"{place}: no {', '.join(empty)}")
+        raise BadList(f"{place}: the line has no {', '.join(empty)}")
     place = f"{place} ({filled['mark']})"
     question = filled["question"]
     if question not in FIELDS:
-        raise BadList(f"{place}: question is one of {', '.join(FIELDS)}, not {question!r}")
+        raise BadList(f"{place}: question must be one of {', '.join(FIELDS)}; it is {question!r}")
     known = {*ANY_ROW, *PLACED[question], *FIELDS[question]}
     for column, cell in filled.items():
         if column not in known:
-            raise BadList(f"{place}: column {column} has no place in a question of {question}")
+            raise BadList(f"{place}: column {column} does not apply to the question {question}; leave it empty")
         if column in WORDS and cell not in WORDS[column]:
-            raise BadList(f"{place}: {column} is {' or '.join(WORDS[column])}, not {cell!r}")
+            raise BadList(f"{place}: {column} must be {' or '.join(WORDS[column])}; it is {cell!r}")
     if "habit" in filled and _millimetres(filled["habit"]) is None:
-        raise BadList(f"{place}: habit is a leg such as 6 mm or 1/4 in, not {filled['habit']!r}")
+        raise BadList(f"{place}: habit must be a leg such as 6 mm or 1/4 in; it is {filled['habit']!r}")
     if "habit" in filled and _millimetres(filled.get("length", "")) is None:
-        raise BadList(f"{place}: a habit needs the length of the weld")
+        raise BadList(f"{place}: habit requires the length of the weld")
     return Row(filled)
 
 
@@ -265,17 +276,17 @@ def _millimetres(text: str) -> float | None:
 
 
 TROUBLES = {
-    "ground": "ground away below the throat",
-    "trust": "enough only on trust, by metal nobody has vouched for",
-    "exact": "planned best, but short where the shop's tolerances fall badly",
-    "laid": "laid short of its throat",
-    "over": "laid far larger than asked for",
-    "small": "laid too small by habit",
-    "edge": "more weld than the edge has room for",
+    "ground": "too little throat left after grinding",
+    "trust": "enough throat only if the assumed penetration is really there",
+    "exact": "enough as planned, but short where the shop's tolerances add up",
+    "laid": "laid with too little throat",
+    "over": "laid far larger than needed",
+    "small": "the leg that the shop lays by habit is too small",
+    "edge": "the edge has no room for the weld needed",
     "plate": "the plate fails before any weld does",
     "through": "no partial bevel is deep enough",
-    "other": "no size of weld will do",
-    "refused": "outside the rules chosen, so not answered",
+    "other": "no size of weld is enough",
+    "refused": "outside the scope of the rules chosen, so refused",
 }
 
 
@@ -291,7 +302,7 @@ def size(client: Client, row: Row) -> Line:
     answer = client.fillet_size(**request)
     if answer.specify is None:
         trouble = "plate" if answer.governs == "base-metal" else "edge" if answer.maximum is not None else "other"
-        return Line("no size will do", "", "cannot be made", answer.reasons, trouble)
+        return Line("no size is enough", "", "cannot be made", answer.reasons, trouble)
     return _sized(row, answer)
 
 
@@ -305,7 +316,7 @@ def _sized(row: Row, answer: FilletSizeAnswer) -> Line:
     specify += f", {answer.specify.passes} passes" if (answer.specify.passes or 1) > 1 else ""
     notes = tuple(caution.text for caution in answer.cautions if caution.code == "one-sided")
     if answer.length is not None and answer.length.factor < 1.0:
-        notes += (f"So long a weld counts for {answer.length.effective} of its {answer.length.given}.",)
+        notes += (f"The weld is so long that only {answer.length.effective} of its {answer.length.given} count.",)
     weld = _weld(row, leg)
     if not row["habit"]:
         return Line(specify, "", "enough", notes, weld=weld)
@@ -350,7 +361,7 @@ def grind(client: Client, row: Row) -> Line:
         if answer.creditable.verdict == "enough":
             return Line(specify, work, "enough")
         left = _left(answer.judged_on, answer.creditable)
-        note = f"What is measured, proven and credited makes {left}. {_instead(answer.creditable.remedies)}"
+        note = f"What is measured or proven makes {left}. {_instead(answer.creditable.remedies)}"
         return Line(specify, work, "enough on trust", (note,), "trust")
     if answer.verdict == "short":
         return Line(specify, "nothing may come off", "short as welded", answer.reasons)
@@ -375,19 +386,24 @@ def _opened(client: Client, row: Row) -> tuple[str, ...]:
     if answer.verdict != "opens-by-hand":
         return ()
     force = answer.force.breaking_at_most
-    return (f"{COUPON['length']} of it opens by hand: {force.value:.0f} {force.unit} on a {COUPON['lever']} lever.",)
+    pull = f"at most {force.value:.0f} {force.unit} at the end of a {COUPON['lever']} lever"
+    return (f"A coupon of it {COUPON['length']} long breaks open by hand: {pull}.",)
 
 
 def bevel(client: Client, row: Row) -> Line:
     """Ask how deep to bevel an edge."""
     answer = client.bevel_depth(**_with_thickness(row))
     if answer.depth is None:
-        return Line(_finish(row), "", "go through", (*answer.reasons, *_cheapest(answer)), "through")
+        return Line(_finish(row), "", "full depth only", (*answer.reasons, *_cheapest(answer)), "through")
     if answer.depth.value == 0.0:
         return Line(_finish(row), "leave the edge square", "enough", answer.reasons)
     work = f"cut {answer.depth} deep, {short(answer.setback)} back"
     work += f", {short(answer.land)} land" if answer.land is not None else ""
-    notes = (f"{answer.deduction} of the depth is not reached at the root.",) if answer.deduction.value else ()
+    notes = (
+        (f"Of the depth {answer.deduction} does not count, because the weld may not reach the root.",)
+        if answer.deduction.value
+        else ()
+    )
     return Line(_finish(row), work, "enough", notes)
 
 
@@ -399,20 +415,23 @@ def groove(client: Client, row: Row) -> Line:
         return Line(each, f"{answer.holes.strength} each in shear", answer.verdict)
     if answer.specify is None:
         if answer.verdict == "full-penetration-needed":
-            return Line("no partial groove will do", "", "go through", answer.reasons, "through")
+            return Line("no partial groove is enough", "", "full depth only", answer.reasons, "through")
         trouble = "plate" if answer.governs == "base-metal" else "other"
-        return Line("no groove will do", "", "cannot be made", answer.reasons, trouble)
-    made = answer.preparation
-    if made is None:
+        return Line("no groove is enough", "", "cannot be made", answer.reasons, trouble)
+    best = answer.preparation
+    if best is None:
         return Line(f"{answer.specify.throat} throat", "no detail listed", "enough", answer.reasons)
-    specify = f"{answer.specify.throat} throat, {made.form.replace('-', ' ')}, {made.root}"
-    work = f"cut {short(made.depth)} deep at {short(made.angle)}, {short(made.gap)} gap"
-    work += f", {short(made.land)} land" if made.land is not None else ""
+    specify = f"{answer.specify.throat} throat, {best.form.replace('-', ' ')}, {best.root}"
+    work = f"cut {short(best.depth)} deep at {short(best.angle)}, {short(best.gap)} gap"
+    work += f", {short(best.land)} land" if best.land is not None else ""
     notes = tuple(caution.text for caution in answer.cautions if caution.code.startswith("one-side"))
-    enough = [one for one in answer.preparations if one.enough]
+    enough = [preparation for preparation in answer.preparations if preparation.enough]
     if len(enough) > 1:
-        ratio = enough[1].area.value / made.area.value
-        notes += (f"Least metal of {len(enough)} ways ({made.ref}); {enough[1].ref} takes {ratio:.2f} x as much.",)
+        ratio = enough[1].area.value / best.area.value
+        second = f"preparation {enough[1].ref} takes {ratio:.2f} times as much"
+        notes += (
+            f"{len(enough)} standard preparations are enough. Preparation {best.ref} takes the least metal, {second}.",
+        )
     return Line(specify, work, "enough", notes)
 
 
@@ -421,12 +440,13 @@ def group(client: Client, row: Row) -> Line:
     answer = client.weld_group(**_with_parts(row))
     by_throat = row["rules"].startswith("en-")
     size = f"{answer.specify.throat} throat" if by_throat else f"{answer.specify.leg} leg"
-    around = f"{row['joint'].replace('-', ' ')} of {answer.properties.length}"
+    pattern = PATTERNS.get(row["joint"], row["joint"].replace("-", " "))
     if answer.critical is not None:
-        place = f"worst at {short(answer.critical.x)}, {short(answer.critical.y)}"
+        place = f"worst at x {short(answer.critical.x)}, y {short(answer.critical.y)}"
     else:
-        place = f"turns about {short(answer.centre.x)}, {short(answer.centre.y)}" if answer.centre else "goes straight"
-    return Line(f"{size}, {around}", place, "enough")
+        centre = answer.centre
+        place = f"turns about x {short(centre.x)}, y {short(centre.y)}" if centre else "moves without turning"
+    return Line(f"{size}, {pattern}, {answer.properties.length} long", place, "enough")
 
 
 def plan(client: Client, row: Row) -> Line:
@@ -438,13 +458,13 @@ def gauge(client: Client, row: Row) -> Line:
     """Ask whether a fillet, as gauged, is enough."""
     answer = client.as_welded(**row.request(), thickness=[row["t1"], row["t2"]], legs=[row["leg_1"], row["leg_2"]])
     asked = f"{row['asked_leg']} leg" if row["asked_leg"] else f"{row['throat']} throat"
-    counts = f"{short(answer.throat.worst_case)} of throat, of {short(answer.throat.required)}"
-    steps = [f"{action.do.replace('-', ' ')}, {action.leg} leg" for action in answer.actions if action.leg is not None]
-    notes = (f"Do: {'; '.join(steps)}.",) if steps else ()
+    throat = f"{short(answer.throat.worst_case)} of throat; {short(answer.throat.required)} needed"
+    steps = [f"{_action(action.do)} until the legs are {action.leg}" for action in answer.actions if action.leg]
+    notes = (f"To do: {'; '.join(steps)}.",) if steps else ()
     if answer.verdict == "over" and answer.overweld is not None:
-        notes += (f"It has {answer.overweld.metal_ratio:.2f} x the metal of what was asked for.",)
-    kept = "" if answer.quality_kept else ", level not kept"
-    return Line(asked, counts + kept, answer.verdict, notes, {"short": "laid", "over": "over"}.get(answer.verdict))
+        notes += (f"The weld has {answer.overweld.metal_ratio:.2f} times the metal of the size asked for.",)
+    quality = "" if answer.quality_kept else "; quality level not met"
+    return Line(asked, throat + quality, answer.verdict, notes, {"short": "laid", "over": "over"}.get(answer.verdict))
 
 
 QUESTIONS: dict[str, Callable[[Client, Row], Line]] = {
@@ -465,7 +485,7 @@ def ask(client: Client, row: Row) -> Line:
     except InvalidInput as error:
         columns: dict[str, list[str]] = {}
         for fault in error.errors:
-            columns.setdefault(fault.detail, []).append(row.column(fault.pointer))
+            columns.setdefault(fault.detail, []).extend(row.columns(fault.pointer))
         faults = tuple(f"{', '.join(names)}: {detail}" for detail, names in columns.items())
         return Line("no answer", "", "refused", faults or (str(error),), "refused")
 
@@ -495,7 +515,7 @@ def _left(judged_on: str, budget: ThroatBudget | Creditable) -> str:
     """Throat left of what is required."""
     left = budget.remaining_worst_case if judged_on == "worst-case" else budget.remaining
     case = " at the worst" if judged_on == "worst-case" else ""
-    return f"{short(left)} of throat{case}, of {budget.required} needed"
+    return f"{short(left)} of throat{case}; {budget.required} is needed"
 
 
 def _instead(remedies: Sequence[Remedy]) -> str:
@@ -507,11 +527,16 @@ def _instead(remedies: Sequence[Remedy]) -> str:
 def _remedy(remedy: Remedy) -> str:
     """One remedy in words."""
     return {
-        "bevel": f"bevel {remedy.depth} deep first",
+        "bevel": f"bevel {remedy.depth} deep before welding",
         "leave-face": f"leave the face {remedy.face_height} high",
         "smaller-radius": f"blend to a radius of {remedy.radius}",
         "weld-second-side": f"add {remedy.throat} of throat on the second side",
     }.get(remedy.do, remedy.do)
+
+
+def _action(do: str) -> str:
+    """What to do about a weld, in words."""
+    return {"add-pass": "add a pass"}.get(do, do.replace("-", " "))
 
 
 def _cheapest(answer: BevelDepthAnswer) -> tuple[str, ...]:
@@ -520,7 +545,8 @@ def _cheapest(answer: BevelDepthAnswer) -> tuple[str, ...]:
         return ()
     first = answer.alternatives[0]
     words = {"single-v": "a V groove", "single-u": "a U groove", "single-j": "a J groove", "single-bevel": "a bevel"}
-    return (f"Least metal instead: {words.get(first.do, first.do.replace('-', ' '))}, {short(first.size)}.",)
+    way = words.get(first.do, first.do.replace("-", " "))
+    return (f"The way to this throat with the least metal is {way} of {short(first.size)}.",)
 
 
 # --- The table and what it comes to ---
@@ -551,8 +577,10 @@ def summarise(lines: Mapping[str, Line], client: Client) -> None:
     weighed = [line.metal for line in lines.values() if line.metal is not None]
     habit, sized = (sum(kilograms) for kilograms in zip(*weighed, strict=True)) if weighed else (0.0, 0.0)
     if habit:
-        text = f"{len(weighed)} joints took {habit:.2f} kg of weld metal by habit and take {sized:.2f} kg as sized"
-        print(f"\nMetal: {text}: {1.0 - sized / habit:.0%} less.")
+        less = f"{sized:.2f} kg, {100.0 * (1.0 - sized / habit):.0f} % less"
+        print(
+            f"\nWeld metal: by habit {len(weighed)} joints take {habit:.2f} kg; with the sizes above they take {less}."
+        )
     price([line.weld for line in lines.values() if line.weld is not None], client)
     print(f"\n{CAUTION}")
 
@@ -564,10 +592,13 @@ def run(rows: Sequence[Row]) -> None:
     with service() as serving, Client(serving.url, app="demonstration", deadline=60) as client:
         client.session.trust_env = False  # the service is on this machine: no proxy stands between
         about = client.check_version()
-        ready = f"{about.service} {about.service_version} on {serving.url}, ready in {time.monotonic() - started:.1f} s"
-        print(f"{len(rows)} joints, asked of {ready}\n")
+        ready = f"{time.monotonic() - started:.1f} s"
+        print(f"{about.service} {about.service_version} runs on {serving.url}; it was ready in {ready}.")
+        for text in (f"It is asked about {len(rows)} joints.", *LEGEND):
+            print("\n".join(folded(text, PAGE, others="  ")))
+        print()
         mark_width = min(max(len(row["mark"]) for row in rows), WIDTHS[0] // 2)
-        show(Row({"where": "Joint"}), Line("Specify", "Grind, bevel or habit", "Verdict"), mark_width)
+        show(Row({"where": "Joint"}), Line("Needed", "In the shop", "Verdict"), mark_width)
         part = None
         for row in rows:
             if row["part"] != part:

@@ -1,4 +1,4 @@
-"""How the demonstration writes on its page: what it says of a joint, folded texts, lengths, spans and money."""
+"""How the demonstration writes on its page: the line of a joint, folded texts, lengths, ranges and money."""
 
 from __future__ import annotations
 
@@ -13,7 +13,7 @@ PAGE = 110
 
 @dataclass(frozen=True)
 class Line:
-    """What the table says of a joint. `trouble` names the heading it comes under in the summary."""
+    """What the table shows of a joint. `trouble` names its heading in the summary."""
 
     specify: str
     work: str
@@ -46,7 +46,7 @@ def short(quantity: Quantity | None) -> str:
 
 
 def from_to(span: MassBand | WorkingTimeBand | None) -> str:
-    """Least and most, or the one where they are the same."""
+    """Least and most, or a single figure where they are the same."""
     if span is None:
         return "-"
     low, high = f"{span.least.value:.2f}", f"{span.most.value:.2f}"

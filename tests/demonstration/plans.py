@@ -1,19 +1,18 @@
-"""Every way to make a joint of the job, ranked as the shop weighs them, and what stands against the others."""
+"""Every way to make a joint of the job, ranked as the shop weighs them, and why the others are refused."""
 
 from __future__ import annotations
 
-import re
 from collections.abc import Mapping, Sequence
 from itertools import zip_longest
 from typing import Any
 
 from page import PAGE, Line, folded, money
-from shop import ALSO, ARCS, BEVELLING_SPEED, PRICES, TOLERANCES, WEIGHTS, WIRES
+from shop import ARCS, BEVELLING_SPEED, PRICES, SAME_WIRE, TOLERANCES, WEIGHTS, WIRES
 
 from truethroat import Client, PlannedWay, Quantity
 
 #: Columns under a planned joint; with two blanks between and five before, they keep to the page.
-HEADINGS = ("", "Way", "Size", "Filler", "Clock", "Turns", "Chance short")
+HEADINGS = ("", "Way", "Size", "Filler", "Time", "Turns", "Chance short")
 WIDTHS = (2, 25, 30, 8, 8, 8, 12)
 INDENT = " " * 5
 
@@ -21,28 +20,28 @@ INDENT = " " * 5
 def planned(client: Client, request: Mapping[str, Any]) -> Line:
     """Ask for the plan of a joint, as the shop works, and show its ways."""
     answer = client.joint_plan(**{**request, **_shop(request)})
-    refused = [line for no in answer.refused for line in _told(f"Refused: {_words(no.way)}: {_phrase(no.why)}.")]
+    refused = [line for way in answer.refused for line in _under(f"Refused: {_words(way.way)}: {_first(way.why)}.")]
     if not answer.ways:
-        return Line("no way will do", "", "cannot be made", trouble="other", ways=tuple(refused))
+        return Line("no way is enough", "", "cannot be made", trouble="other", ways=tuple(refused))
     best = answer.ways[0]
-    table = [line for cells in (HEADINGS, *map(_shown, answer.ways)) for line in _cells(cells)]
+    table = [line for cells in (HEADINGS, *map(_row, answer.ways)) for line in _cells(cells)]
     ways = (*table, *_cost(best), *_one_sided(best), *refused)
     if best.chance_short:
         # The ranking weighs costs alone.
-        return Line(_asked(request), _words(best.way), "enough if exact", trouble="exact", ways=ways)
-    return Line(_asked(request), _words(best.way), "enough", ways=ways)
+        return Line(_purpose(request), _words(best.way), "enough if exact", trouble="exact", ways=ways)
+    return Line(_purpose(request), _words(best.way), "enough", ways=ways)
 
 
 def _shop(request: Mapping[str, Any]) -> dict[str, Any]:
-    """What the shop adds to a request of its own: how it welds, how near it works, what it pays and minds.
+    """What the shop adds to each request: how it welds, its tolerances, its prices and its weights.
 
     It has no figures for a process that it does not use, nor tolerances in units it does not know.
     """
     process = request.get("process", "")
     member = request.get("intermittent")
-    wire = ALSO.get(process, process)
+    wire = SAME_WIRE.get(process, process)
     own: Mapping[str, Any] = WIRES.get(wire, {})
-    all_there_is = {
+    additions = {
         "basis": "load" if "load" in request else "throat" if "required_throat" in request else "full-strength",
         "deposition": own.get("deposition"),
         "operator_factor": own.get("operator_factor"),
@@ -54,17 +53,17 @@ def _shop(request: Mapping[str, Any]) -> dict[str, Any]:
         "prices": PRICES,
         "weights": WEIGHTS,
     }
-    return {name: value for name, value in all_there_is.items() if value is not None}
+    return {name: value for name, value in additions.items() if value is not None}
 
 
-def _asked(request: Mapping[str, Any]) -> str:
+def _purpose(request: Mapping[str, Any]) -> str:
     """What a joint is planned for."""
     if "required_throat" in request:
         return f"{request['required_throat']} throat, {request.get('finish', {}).get('to', 'as welded')}"
     return f"{request['load']['force']} on {request['length']}" if "load" in request else "full strength"
 
 
-def _shown(way: PlannedWay) -> tuple[str, ...]:
+def _row(way: PlannedWay) -> tuple[str, ...]:
     """Cells of one way."""
     costs = way.costs
     return (
@@ -84,17 +83,17 @@ def _cost(best: PlannedWay) -> list[str]:
     cost = None if estimate is None else estimate.totals.cost
     if cost is None or cost.total is None:
         return []
-    return _told(f"Welding it by {_words(best.way)} costs {money(cost.total)} {cost.currency}.")
+    return _under(f"Best way: {_words(best.way)}. Welding costs {money(cost.total)} {cost.currency}.")
 
 
 def _one_sided(best: PlannedWay) -> list[str]:
     """What its figures leave out when the recommended way is welded from one side."""
     sized = None if best.parts is None else best.parts.fillet_size
     cautions = () if sized is None else sized.cautions
-    return [line for caution in cautions if caution.code == "one-sided" for line in _told(caution.text)]
+    return [line for caution in cautions if caution.code == "one-sided" for line in _under(caution.text)]
 
 
-def _told(text: str) -> list[str]:
+def _under(text: str) -> list[str]:
     """Sentence under the ways."""
     return folded(text, PAGE, INDENT, f"{INDENT}  ")
 
@@ -109,13 +108,13 @@ def _cells(cells: Sequence[str]) -> list[str]:
 
 
 def _words(way: str) -> str:
-    """Name of a way as it is said."""
+    """Name of a way in plain words."""
     return way.replace("-", " ")
 
 
-def _phrase(why: Sequence[str]) -> str:
-    """First thing that stands against a way, in short."""
-    return re.split(r"\. |: |; | \(|\.$", re.sub("^[A-Za-z_0-9/]+: ", "", why[0]))[0]
+def _first(why: Sequence[str]) -> str:
+    """First reason why a way is refused."""
+    return why[0].removeprefix("Creditable: ").removesuffix(".")
 
 
 def _rounded(quantity: Quantity | None, digits: int) -> str:
@@ -124,7 +123,7 @@ def _rounded(quantity: Quantity | None, digits: int) -> str:
 
 
 def _share(chance: float | None) -> str:
-    """Chance in per cent; one that is hardly any is not said to be none."""
+    """Chance in per cent; a small one is not shown as none."""
     if chance is None:
         return "-"
     return "< 1 %" if 0.0 < chance < 0.01 else f"{100.0 * chance:.0f} %"

@@ -44,8 +44,8 @@ PRICES: Prices = {
     ],
     "gases": [{"amount": 0.14, "per": "ft3"}],
 }
-#: Wire of a process that goes by more than one name.
-ALSO = {"GMAW": "135", "FCAW-G": "FCAW"}
+#: Wire of a process that has more than one name.
+SAME_WIRE = {"GMAW": "135", "FCAW-G": "FCAW"}
 ARCS: dict[str, Mapping[str, str]] = {
     "135": {"voltage": "28 V", "current": "250 A", "travel_speed": "350 mm/min"},
     "FCAW": {"voltage": "26 V", "current": "220 A", "travel_speed": "300 mm/min"},

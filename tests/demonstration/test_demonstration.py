@@ -9,7 +9,6 @@ import signal
 import socket
 import subprocess
 import sys
-import time
 import uuid
 from collections.abc import Callable
 from pathlib import Path
@@ -146,21 +145,21 @@ def test_the_list_is_about_the_whole_shop() -> None:
 
 
 def test_a_square_closed_corner_keeps_its_penetration(joint: Callable[[str], str]) -> None:
-    """Ground flush, a closed corner with square edges is left with the 1/16 in it was fused by."""
+    """Ground flush, a closed corner with square edges is left with the 3/32 in it was fused by."""
     # common practice, no source
-    assert "The finish leaves 1/16 in of throat, of 3/16 in needed" in joint("H1")
+    assert "The finish leaves 3/32 in of throat; 1/4 in is needed" in joint("H1")
     assert "short if ground" in joint("H1")
-    # 70 ksi x (1/16 in)^2/4 on 4 in and a 12 in lever is 22.8 lbf, 15 % more at most.
-    assert "4 in of it opens by hand: 26 lbf on a 12 in lever" in joint("H1")
+    # 70 ksi x (3/32 in)^2/4 on 2 in and a 12 in lever is 25.6 lbf, 15 % more at most.
+    assert "2 in long breaks open by hand: at most 29 lbf at the end of a 12 in lever" in joint("H1")
 
 
 def test_a_blend_as_large_as_the_plate_keeps_it(joint: Callable[[str], str]) -> None:
     """An open corner of equal plates keeps its throat under a blend as large as they are thick, not under a larger."""
-    # geometry: with R = t the inner edge is the blend's centre, so all of the blend is t away from it; with R = 5/8 in
-    # and t = 1/4 in the blend is R - sqrt(2) (R - t) = 0.625 - 0.530 = 0.095 in away.
+    # geometry: with R = t the inner edge is the blend's centre, so all of the blend is t away from it; with R = 3/4 in
+    # and t = 5/16 in the blend is R - sqrt(2) (R - t) = 0.750 - 0.619 = 0.131 in away.
     assert "enough" in joint("H4")
     assert "short if ground" in joint("H5")
-    assert "leaves 0.095 in of throat" in joint("H5")
+    assert "leaves 0.131 in of throat" in joint("H5")
 
 
 def test_sheet_by_the_thinner_part(joint: Callable[[str], str]) -> None:
@@ -217,7 +216,7 @@ def test_the_process_decides_the_groove(joint: Callable[[str], str]) -> None:
 def test_a_groove_may_have_to_go_through(joint: Callable[[str], str]) -> None:
     """3500 N/mm need 3500/352.8 = 9.9 mm of throat: no bevel in 10 mm leaves a land."""
     # EN 1993-1-8:2005 4.5.3.2: 0.9 x 490/1.25 = 352.8 N/mm2 square to the throat.
-    assert "go through" in joint("K6")
+    assert "full depth only" in joint("K6")
 
 
 def test_plugs_are_counted(joint: Callable[[str], str]) -> None:
@@ -230,7 +229,7 @@ def test_plugs_are_counted(joint: Callable[[str], str]) -> None:
 def test_a_hollow_bead_fools_the_leg_gauge(joint: Callable[[str], str]) -> None:
     """Legs of 8 mm have 5.657 mm of throat, and 1.5 mm of hollow leave 4.157 mm of the 5 mm asked for."""
     # geometry: 8/sqrt(2) - 1.5
-    assert "4.2 mm of throat, of 5 mm" in joint("W1")
+    assert re.search(r"4\.2 mm of throat; 5 mm\b", joint("W1"))
     assert re.search(r"\bshort\b", joint("W1"))
 
 
@@ -238,13 +237,13 @@ def test_a_bead_twice_as_large_has_four_times_the_metal(joint: Callable[[str], s
     """Legs of 3/8 in where 3/16 in was asked for."""
     # geometry: metal goes by the square of the leg
     assert "over" in joint("W2")
-    assert "4.00 x the metal" in joint("W2")
+    assert "4.00 times the metal" in joint("W2")
 
 
 def test_a_gauge_has_a_tolerance(joint: Callable[[str], str]) -> None:
     """Read to 1/32 in, legs of 3/8 in are 11/32 in at the worst: 0.243 in of throat, of the 0.221 in of 5/16 in."""
     # geometry: (3/8 - 1/32)/sqrt(2) and (5/16)/sqrt(2)
-    assert re.search("0.243 in of throat, of .*0.221 in", joint("W3"))
+    assert re.search("0.243 in of throat; .*0.221 in", joint("W3"))
     assert "enough" in joint("W3")
 
 
@@ -266,10 +265,10 @@ def test_the_summary_names_what_would_have_gone_wrong(shown: str) -> None:
     for mark in ("H1", "H5", "F2", "F5", "S11", "S12", "S13", "G7", "G8", "W1", "W2"):
         assert re.search(rf"\b{mark}\b", summary)
     assert not re.search(r"\b(H2|H4|G1|G2|S9|S10|P1|P2|P3|P4|W3)\b", summary)
-    metal = re.search(r"took ([0-9.]+) kg .* take ([0-9.]+) kg as sized: ([0-9]+)% less", summary)
+    metal = re.search(r"joints take ([0-9.]+) kg; .* they take ([0-9.]+) kg, ([0-9]+) % less", summary)
     assert metal is not None
     assert float(metal[3]) == pytest.approx(100 * (1 - float(metal[2]) / float(metal[1])), abs=1.0)
-    assert summary.rstrip().splitlines()[-1].startswith("Estimates only: confirm by the governing code")
+    assert summary.rstrip().splitlines()[-1].startswith("Estimates for planning only: confirm them by the local code")
 
 
 def test_the_fillets_are_priced(shown: str, joint: Callable[[str], str]) -> None:
@@ -322,7 +321,7 @@ def test_ways_stand_in_order(ways: Callable[[str], dict[str, tuple[str, ...]]], 
         assert places == sorted(places)
         assert places[0] == 1
         assert len(places) >= 3
-        assert f"Welding it by {next(iter(found))} costs" in joint(mark)
+        assert f"Best way: {next(iter(found))}. Welding costs" in joint(mark)
 
 
 def test_ways_to_weld_a_ring(ways: Callable[[str], dict[str, tuple[str, ...]]], joint: Callable[[str], str]) -> None:
@@ -421,8 +420,8 @@ def test_one_size_up_is_priced(tmp_path: Path) -> None:
         code, output, errors = run.end()
     assert (code, errors) == (0, "")
     said = re.search(
-        r"would lay ([0-9.]+) kg: sized as asked for saves ([0-9.]+) kg of metal \(([0-9]+)%\), ([0-9.]+) h on the"
-        r" clock, ([0-9.]+) USD",
+        r"would take ([0-9.]+) kg of weld metal\. The sizes above save ([0-9.]+) kg of metal \(([0-9]+) %\),"
+        r" ([0-9.]+) h of time, ([0-9.]+) USD",
         " ".join(output.split()),
     )
     assert said is not None
@@ -441,17 +440,17 @@ def broken(**cells: str) -> Callable[[list[dict[str, str]]], None]:
     [
         (
             broken(question="grid"),
-            r"line 3 \(H2\): question is one of size, grind, bevel, groove, group, plan, gauge, not 'grid'",
+            r"line 3 \(H2\): question must be one of size, grind, bevel, groove, group, plan, gauge; it is 'grid'",
         ),
         (broken(mark="H1"), r"line 3: mark H1 is there twice"),
-        (broken(mark=" "), r"line 3: no mark"),
-        (broken(habit="1/4 in"), r"line 3 \(H2\): column habit has no place in a question of grind"),
+        (broken(mark=" "), r"line 3: the line has no mark"),
+        (broken(habit="1/4 in"), r"line 3 \(H2\): column habit does not apply to the question grind"),
         (
             lambda listed: listed[14].update(sides="3"),
-            r"line 16 \(S1\): sides is 1 or 2, not '3'",
+            r"line 16 \(S1\): sides must be 1 or 2; it is '3'",
         ),
-        (lambda listed: listed[14].update(habit="1/0 in"), r"line 16 \(S1\): habit is a leg such as"),
-        (lambda listed: listed[14].update(length=""), r"line 16 \(S1\): a habit needs the length"),
+        (lambda listed: listed[14].update(habit="1/0 in"), r"line 16 \(S1\): habit must be a leg such as"),
+        (lambda listed: listed[14].update(length=""), r"line 16 \(S1\): habit requires the length"),
         (lambda listed: [row.pop("question") for row in listed], r"no column question"),
     ],
 )
@@ -469,7 +468,7 @@ def test_a_broken_list_is_said_to_be(tmp_path: Path, spoil: Callable[[list[dict[
 
 @pytest.mark.parametrize(
     ("content", "said"),
-    [(b"", "no column part"), (b"part,mark,where,question,units\n", "no joints"), (b"\xff\xfe", "spoilt.csv: ")],
+    [(b"", "no column part"), (b"part,mark,where,question,units\n", "holds no joints"), (b"\xff\xfe", "spoilt.csv: ")],
 )
 def test_a_file_that_is_no_list(tmp_path: Path, content: bytes, said: str) -> None:
     """An empty file, a bare heading and a file that is no text are told apart."""
@@ -489,7 +488,7 @@ def test_more_cells_than_columns(tmp_path: Path) -> None:
     with Run(str(path)) as run:
         code, _, errors = run.end()
     assert code == 2
-    assert "line 2: more cells than there are columns" in errors
+    assert "line 2: the line has more cells than there are columns" in errors
 
 
 def test_a_value_the_service_refuses_is_a_line(tmp_path: Path) -> None:
@@ -525,14 +524,13 @@ def test_stopped_in_the_middle(tmp_path: Path, number: signal.Signals, code: int
     assert is_closed(port(first))
 
 
-def test_the_first_answer_comes_within_seconds() -> None:
-    """The first joint is printed within ten seconds of the start, though a machine may be busy."""
-    started = time.monotonic()
+def test_the_first_answer_is_printed_before_the_last_is_asked() -> None:
+    """A joint is printed as soon as it is answered, while the service still answers others."""
     with Run() as run:
         assert run.process.stdout is not None
         while not run.process.stdout.readline().startswith("H1"):
             assert run.process.poll() is None
-        assert time.monotonic() - started < 10
+        assert run.process.poll() is None
 
 
 def test_a_service_that_does_not_start_shows_its_log() -> None:

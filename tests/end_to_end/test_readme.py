@@ -13,6 +13,7 @@ import pytest
 from tests.demonstration.serving import Serving
 
 README = (Path(__file__).resolve().parents[2] / "README.md").read_text(encoding="utf-8")
+MAKEFILE = (Path(__file__).resolve().parents[2] / "Makefile").read_text(encoding="utf-8")
 PRINTED_URL = "http://127.0.0.1:8000"
 
 
@@ -23,13 +24,40 @@ def _block(language: str, marker: str) -> str:
     return str(blocks[0])
 
 
-def test_the_client_example_prints_what_the_readme_says(serving: Serving) -> None:
-    """The client example runs, and prints the two lines the README quotes (common practice, no source)."""
-    code = _block("python", "from truethroat import").replace(PRINTED_URL, serving.url)
+def _printed(marker: str, serving: Serving) -> list[str]:
+    """Lines that a Python block prints when it asks the service."""
+    code = _block("python", marker).replace(PRINTED_URL, serving.url)
     ran = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, timeout=60, check=True)
-    lines = ran.stdout.splitlines()
-    assert lines == ["short-if-flush - may come off: 0 in", "instead: bevel 1/8 in"]
+    return ran.stdout.splitlines()
+
+
+def test_the_client_example_prints_what_the_readme_says(serving: Serving) -> None:
+    """The client example runs, and prints the two lines that the README quotes.
+
+    Flush, a square edge keeps its penetration of 3/32 in; 1/4 in less that is 5/32 in (common practice, no source).
+    """
+    lines = _printed("grind_allowance", serving)
+    assert lines == ["short-if-flush - may come off: 0 in", "instead: bevel 5/32 in"]
     assert all(f"`{line}`" in README for line in lines)
+
+
+def test_the_example_of_a_refusal_prints_what_the_readme_says(serving: Serving) -> None:
+    """The second example prints the line that the README quotes.
+
+    Two fillets have legs of three quarters of the plate: 6 mm for 8 mm (O. W. Blodgett, 6.2-7, second-hand).
+    """
+    lines = _printed("InvalidInput", serving)
+    assert lines == ["6 mm - refused: #/parts/0/thickness"]
+    assert f"`{lines[0]}`" in README
+
+
+def test_no_code_block_is_without_a_test() -> None:
+    """The blocks are the two Python examples, the curl example and two commands, which the Makefile has."""
+    blocks = re.findall(r"```([a-z]+)\n(.*?)```", README, flags=re.S)
+    assert [language for language, _ in blocks] == ["sh", "python", "python", "sh"]
+    commands = re.findall(r"^make ([a-z]+)", blocks[0][1], flags=re.M)
+    assert commands == ["demo", "test"]
+    assert all(f"\n{command}: " in MAKEFILE for command in commands)
 
 
 @pytest.mark.skipif(shutil.which("curl") is None, reason="curl is not on this machine; .ci/run installs it")

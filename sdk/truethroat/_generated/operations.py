@@ -127,9 +127,9 @@ class Operations(ABC):
         - face_height_tolerance: Plus or minus; carried to the remaining throat. From 0 mm to 300 mm. Default: 0
           mm.
         - hollow_tolerance: Plus or minus; carried to the remaining throat. From 0 mm to 300 mm. Default: 0 mm.
-        - face_width: Width of a flat seam's face, to cap the throat at the nearer toe. From 0 mm (exclusive) to
-          300 mm.
-        - rule_set: Rules whose deduction becomes a line of the budget.
+        - face_width: Width of a flat seam's face; it limits the throat to the distance to the nearer toe. From
+          0 mm (exclusive) to 300 mm.
+        - rule_set: Rules whose deduction the budget takes off the prepared depth.
         - process: Process: AWS letters or ISO 4063 number.
         - position: Position: AWS or ISO 6947 code.
         """
@@ -160,7 +160,7 @@ class Operations(ABC):
         - depth_step: Step the depth is rounded up to: 0.5 mm, or 1/32 in (us), by default. From 0.01 mm to 25.4
           mm.
         - depth_tolerance: Plus or minus; carried to the remaining throat. From 0 mm to 300 mm. Default: 0 mm.
-        - rule_set: Rules whose deduction the depth makes up for.
+        - rule_set: Rules whose deduction is added to the depth.
         - process: Process: AWS letters or ISO 4063 number.
         - position: Position: AWS or ISO 6947 code.
         """
@@ -269,30 +269,31 @@ class Operations(ABC):
         - working: Whether the answer shows its working. Default: false.
         - arc: The arc: its settings, its energy, or its heat input.
         - process: Process: AWS letters or ISO 4063 number.
-        - efficiency: Thermal efficiency k, instead of the process's own.
+        - efficiency: Thermal efficiency k; that of the process when left out.
         - thickness: Thickness of the plate itself, not the combined thickness. From 0.1 mm to 300 mm.
         - seam: Seam: a run on plate, a filling run of a butt, or a single-run fillet in a corner or a tee.
         - preheat: Temperature of the plate when the pass begins. From -50 degC to 400 degC. Default: 20 degC.
-        - cooling_time: Cooling time t8/5 as measured, instead of an arc. From 0.1 s to 1000 s.
+        - cooling_time: Cooling time t8/5 as measured; send it instead of an arc. From 0.1 s to 1000 s.
         - cooling_window: Cooling times t8/5 to judge against. Common practice: 10 to 25 s for S235 to S355, 5
           to 20 s for quenched and tempered S460 to S690, 5 to 15 s for S700MC.
         - composition: Composition of the parent steel.
-        - carbon_equivalents: Its carbon equivalents, instead of the composition.
-        - weld_metal_cet: CET of the weld metal; method B.
-        - hydrogen: Diffusible hydrogen of the weld metal. It asks for methods A and B, and their limits hold.
-          From 0 ml/100g (exclusive) to 100 ml/100g.
-        - combined_thickness: Thicknesses that meet at the weld, added; each the mean over 75 mm, and half the
-          sum for directly opposed fillets welded together. Method A. From 0 mm (exclusive) to 1000 mm.
+        - carbon_equivalents: Carbon equivalents of the parent steel; send them instead of the composition.
+        - weld_metal_cet: CET of the weld metal, for method B.
+        - hydrogen: Diffusible hydrogen of the weld metal. Sending it requests methods A and B; values outside
+          the limits of method B are refused. From 0 ml/100g (exclusive) to 100 ml/100g.
+        - combined_thickness: Sum of the thicknesses that meet at the weld, for method A. Each is the mean over
+          75 mm. Half the sum counts for fillets on opposite sides that are welded at the same time. From 0 mm
+          (exclusive) to 1000 mm.
         - preheat_category: Category of AWS D1.1. A: SMAW with other than low-hydrogen electrodes on A36, A53 B,
           A500 and the like. B: low-hydrogen SMAW, SAW, GMAW or FCAW on A36, A572-42 to -55, A588, A992,
           A913-50, A500. C: A572-60 and -65, A633 E, A913-60 and -65, A709 HPS 70W. D: A913 and A710 with H8
           consumables.
-        - thickest_part: Thickest part at the weld, for AWS D1.1; the thickness when left out. From 0.1 mm to
-          300 mm.
+        - thickest_part: Thickest part at the weld, for the preheat of AWS D1.1; thickness when left out. From
+          0.1 mm to 300 mm.
         - steel_group: Steel group of ISO/TR 15608, for the hardness limit of ISO 15614-1.
         - heat_treated: Whether the weld is heat treated afterwards. Default: false.
         - leg: Leg of a fillet laid in this one pass. From 0.5 mm to 50 mm.
-        - required_leg: Leg that was required of it. From 0.5 mm to 50 mm.
+        - required_leg: Leg that was required of this fillet. From 0.5 mm to 50 mm.
         """
         from truethroat._generated.results import HeatAnswer
 
@@ -376,7 +377,7 @@ class Operations(ABC):
         - mark: The caller's own mark for this joint, given back with the answer.
         - working: Whether the answer shows its working. Default: false.
         - coupon: What is opened: a fillet of a tee or inside a corner, or the seam outside a corner.
-        - seam: Its section; a fillet needs the plates' thickness here.
+        - seam: Section of the weld; a fillet needs the thickness of its plates too.
         - weld: Weld metal.
         - plates: The plates, both of one steel.
         - length: Length of weld that is opened, notches included. From 5 mm to 2000 mm.
@@ -387,11 +388,11 @@ class Operations(ABC):
           mm to 50 mm. Default: 0 mm.
         - hollow: Depth of a hollow face under its plane, instead of face_height. From 0 mm to 50 mm.
         - finish: What is done to the face. Default: {"to": "as-welded"}.
-        - notch: Notches that make it break.
-        - hand_force: What hands can pull on the lever (common practice, no source). From 1 N to 5000 N.
+        - notch: Notches that make the weld break.
+        - hand_force: Force that hands can pull on the lever (common practice, no source). From 1 N to 5000 N.
           Default: 250 N.
         - rules: Rules for the coupon, and for what its broken faces show.
-        - outcome: How the test ended, to be judged; a tee by AWS D1.1.
+        - outcome: How the test ended, to be judged by AWS D1.1; for a tee only.
         """
         from truethroat._generated.results import BreakTestAnswer
 

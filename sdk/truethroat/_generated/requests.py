@@ -56,6 +56,7 @@ __all__ = [
     "ExtentOfImperfections",
     "FillByArea",
     "Filler",
+    "FillerMetalId",
     "FillerQuantityRequest",
     "FilletAsWelded",
     "FilletInHole",
@@ -98,6 +99,7 @@ __all__ = [
     "Length",
     "LinesGroup",
     "MassPerLength",
+    "MaterialId",
     "MaterialPart",
     "MeasuredBead",
     "Member",
@@ -123,10 +125,12 @@ __all__ = [
     "PlatesOfMaterial",
     "PlatesOfStrength",
     "Plug",
+    "PositionCode",
     "PowerPrice",
     "Preparation",
     "PreparedDepth",
     "Prices",
+    "ProcessCode",
     "Radius",
     "RectangleGroup",
     "Reinforcement",
@@ -134,6 +138,7 @@ __all__ = [
     "RequiredLeg",
     "RequiredThroat",
     "Restraint",
+    "RuleSetId",
     "SecondMomentOfArea",
     "SharedForce",
     "SingleBevelFill",
@@ -181,18 +186,7 @@ class FilletSizeRequest(TypedDict):
     working: NotRequired[bool]
     """Whether the answer shows its working. Default: false."""
 
-    rule_set: Literal[
-        "aisc-360-22-lrfd",
-        "aisc-360-22-asd",
-        "en-1993-1-8-2005-directional",
-        "en-1993-1-8-2005-simplified",
-        "en-1993-1-4-2006-directional",
-        "en-1993-1-4-2006-simplified",
-        "en-1993-1-12-2007-directional",
-        "en-1993-1-12-2007-simplified",
-        "en-1999-1-1-2007",
-        "thin-part",
-    ]
+    rule_set: RuleSetId
     """Rules to size by; see /v1/rule-sets."""
 
     joint: Joint
@@ -209,114 +203,16 @@ class FilletSizeRequest(TypedDict):
     across it, or one balanced about a member's centroid.
     """
 
-    filler: NotRequired[
-        Literal[
-            "E60",
-            "E70",
-            "E80",
-            "E90",
-            "E100",
-            "E110",
-            "E308L",
-            "E309L",
-            "E316L",
-            "ER4043",
-            "ER5356",
-            "ER5183",
-            "E6010",
-            "E6011",
-            "E6013",
-            "E7018",
-            "ER70S-3",
-            "ER70S-6",
-            "E71T-1",
-            "E70T-4",
-            "E71T-8",
-            "F7A2-EM12K",
-            "E 35",
-            "E 38",
-            "E 42",
-            "E 46",
-            "E 50",
-            "G 35",
-            "G 38",
-            "G 42",
-            "G 46",
-            "G 50",
-            "T 35",
-            "T 38",
-            "T 42",
-            "T 46",
-            "T 50",
-            "S 35",
-            "S 38",
-            "S 42",
-            "S 46",
-            "S 50",
-            "W 35",
-            "W 38",
-            "W 42",
-            "W 46",
-            "W 50",
-            "E 55",
-            "E 62",
-            "E 69",
-            "G 55",
-            "G 62",
-            "G 69",
-        ]
-        | Filler
-    ]
+    filler: NotRequired[FillerMetalId | Filler]
     """Filler metal: an id (see /v1/filler-metals) or its strength."""
 
     parameters: NotRequired[Parameters]
     """Parameters over the rule set's own; Eurocodes only."""
 
-    process: NotRequired[
-        Literal[
-            "SMAW",
-            "GMAW",
-            "FCAW-G",
-            "FCAW-S",
-            "FCAW",
-            "SAW",
-            "GTAW",
-            "PAW",
-            "OFW",
-            "EBW",
-            "LBW",
-            "111",
-            "135",
-            "131",
-            "133",
-            "138",
-            "136",
-            "132",
-            "114",
-            "121",
-            "125",
-            "141",
-            "142",
-            "15",
-            "311",
-            "31",
-            "312",
-            "313",
-            "OAW",
-            "OHW",
-            "51",
-            "511",
-            "512",
-            "52",
-            "521",
-            "522",
-        ]
-    ]
+    process: NotRequired[ProcessCode]
     """Process: AWS letters or ISO 4063 number."""
 
-    position: NotRequired[
-        Literal["1F", "2F", "3F", "4F", "1G", "2G", "3G", "4G", "PA", "PB", "PC", "PD", "PE", "PF", "PG"]
-    ]
+    position: NotRequired[PositionCode]
     """Position: AWS or ISO 6947 code."""
 
     end_loaded: NotRequired[bool]
@@ -405,81 +301,7 @@ class MaterialPart(TypedDict):
     thickness: Length
     """Thickness. From 0.1 mm to 300 mm."""
 
-    material: Literal[
-        "S235",
-        "S275",
-        "S355",
-        "S450",
-        "S275N",
-        "S355N",
-        "S420N",
-        "S460N",
-        "S275M",
-        "S355M",
-        "S420M",
-        "S460M",
-        "S235W",
-        "S355W",
-        "S460Q",
-        "S500Q",
-        "S550Q",
-        "S620Q",
-        "S690Q",
-        "S500MC",
-        "S550MC",
-        "S600MC",
-        "S650MC",
-        "S700MC",
-        "S235H",
-        "S275H",
-        "S355H",
-        "S275NH",
-        "S355NH",
-        "S420NH",
-        "S460NH",
-        "S235H-10219",
-        "S275H-10219",
-        "S355H-10219",
-        "S275NH-10219",
-        "S355NH-10219",
-        "S460NH-10219",
-        "S275MH",
-        "S355MH",
-        "S420MH",
-        "S460MH",
-        "A36",
-        "A572-50",
-        "A572-60",
-        "A572-65",
-        "A992",
-        "A500-B",
-        "A500-C",
-        "A53-B",
-        "A501-B",
-        "A588",
-        "A514",
-        "A913-65",
-        "A913-70",
-        "A847",
-        "1.4301",
-        "1.4307",
-        "1.4401",
-        "1.4404",
-        "1.4541",
-        "1.4571",
-        "1.4462",
-        "304",
-        "304L",
-        "316",
-        "316L",
-        "6082-T6",
-        "5083-O",
-        "5083-H22",
-        "5083-H24",
-        "6061-T6",
-        "5052-H32",
-        "5083-H116",
-    ]
+    material: MaterialId
     """Material by its designation; see /v1/materials."""
 
     wall: NotRequired[Literal["design", "nominal"]]
@@ -723,114 +545,16 @@ class GrooveSizeRequest(TypedDict):
     load: NotRequired[GrooveForce | GrooveComponents]
     """Load, with basis "load": a force on the joint, or components per length."""
 
-    filler: NotRequired[
-        Literal[
-            "E60",
-            "E70",
-            "E80",
-            "E90",
-            "E100",
-            "E110",
-            "E308L",
-            "E309L",
-            "E316L",
-            "ER4043",
-            "ER5356",
-            "ER5183",
-            "E6010",
-            "E6011",
-            "E6013",
-            "E7018",
-            "ER70S-3",
-            "ER70S-6",
-            "E71T-1",
-            "E70T-4",
-            "E71T-8",
-            "F7A2-EM12K",
-            "E 35",
-            "E 38",
-            "E 42",
-            "E 46",
-            "E 50",
-            "G 35",
-            "G 38",
-            "G 42",
-            "G 46",
-            "G 50",
-            "T 35",
-            "T 38",
-            "T 42",
-            "T 46",
-            "T 50",
-            "S 35",
-            "S 38",
-            "S 42",
-            "S 46",
-            "S 50",
-            "W 35",
-            "W 38",
-            "W 42",
-            "W 46",
-            "W 50",
-            "E 55",
-            "E 62",
-            "E 69",
-            "G 55",
-            "G 62",
-            "G 69",
-        ]
-        | Filler
-    ]
+    filler: NotRequired[FillerMetalId | Filler]
     """Filler metal: an id (see /v1/filler-metals) or its strength."""
 
     parameters: NotRequired[Parameters]
     """Parameters over the rule set's own; EN 1993-1-8 only."""
 
-    process: NotRequired[
-        Literal[
-            "SMAW",
-            "GMAW",
-            "FCAW-G",
-            "FCAW-S",
-            "FCAW",
-            "SAW",
-            "GTAW",
-            "PAW",
-            "OFW",
-            "EBW",
-            "LBW",
-            "111",
-            "135",
-            "131",
-            "133",
-            "138",
-            "136",
-            "132",
-            "114",
-            "121",
-            "125",
-            "141",
-            "142",
-            "15",
-            "311",
-            "31",
-            "312",
-            "313",
-            "OAW",
-            "OHW",
-            "51",
-            "511",
-            "512",
-            "52",
-            "521",
-            "522",
-        ]
-    ]
+    process: NotRequired[ProcessCode]
     """Process: AWS letters or ISO 4063 number."""
 
-    position: NotRequired[
-        Literal["1F", "2F", "3F", "4F", "1G", "2G", "3G", "4G", "PA", "PB", "PC", "PD", "PE", "PF", "PG"]
-    ]
+    position: NotRequired[PositionCode]
     """Position: AWS or ISO 6947 code."""
 
 
@@ -1929,69 +1653,18 @@ class GrindAllowanceRequest(TypedDict):
     """Plus or minus; carried to the remaining throat. From 0 mm to 300 mm. Default: 0 mm."""
 
     face_width: NotRequired[Length]
-    """Width of a flat seam's face, to cap the throat at the nearer toe. From 0 mm (exclusive) to 300 mm."""
+    """Width of a flat seam's face; it limits the throat to the distance to the nearer toe.
 
-    rule_set: NotRequired[
-        Literal[
-            "aisc-360-22-lrfd",
-            "aisc-360-22-asd",
-            "en-1993-1-8-2005-directional",
-            "en-1993-1-8-2005-simplified",
-            "en-1993-1-4-2006-directional",
-            "en-1993-1-4-2006-simplified",
-            "en-1993-1-12-2007-directional",
-            "en-1993-1-12-2007-simplified",
-            "en-1999-1-1-2007",
-            "thin-part",
-        ]
-    ]
-    """Rules whose deduction becomes a line of the budget."""
+    From 0 mm (exclusive) to 300 mm.
+    """
 
-    process: NotRequired[
-        Literal[
-            "SMAW",
-            "GMAW",
-            "FCAW-G",
-            "FCAW-S",
-            "FCAW",
-            "SAW",
-            "GTAW",
-            "PAW",
-            "OFW",
-            "EBW",
-            "LBW",
-            "111",
-            "135",
-            "131",
-            "133",
-            "138",
-            "136",
-            "132",
-            "114",
-            "121",
-            "125",
-            "141",
-            "142",
-            "15",
-            "311",
-            "31",
-            "312",
-            "313",
-            "OAW",
-            "OHW",
-            "51",
-            "511",
-            "512",
-            "52",
-            "521",
-            "522",
-        ]
-    ]
+    rule_set: NotRequired[RuleSetId]
+    """Rules whose deduction the budget takes off the prepared depth."""
+
+    process: NotRequired[ProcessCode]
     """Process: AWS letters or ISO 4063 number."""
 
-    position: NotRequired[
-        Literal["1F", "2F", "3F", "4F", "1G", "2G", "3G", "4G", "PA", "PB", "PC", "PD", "PE", "PF", "PG"]
-    ]
+    position: NotRequired[PositionCode]
     """Position: AWS or ISO 6947 code."""
 
 
@@ -2206,67 +1879,13 @@ class BevelDepthRequest(TypedDict):
     depth_tolerance: NotRequired[Length]
     """Plus or minus; carried to the remaining throat. From 0 mm to 300 mm. Default: 0 mm."""
 
-    rule_set: NotRequired[
-        Literal[
-            "aisc-360-22-lrfd",
-            "aisc-360-22-asd",
-            "en-1993-1-8-2005-directional",
-            "en-1993-1-8-2005-simplified",
-            "en-1993-1-4-2006-directional",
-            "en-1993-1-4-2006-simplified",
-            "en-1993-1-12-2007-directional",
-            "en-1993-1-12-2007-simplified",
-            "en-1999-1-1-2007",
-            "thin-part",
-        ]
-    ]
-    """Rules whose deduction the depth makes up for."""
+    rule_set: NotRequired[RuleSetId]
+    """Rules whose deduction is added to the depth."""
 
-    process: NotRequired[
-        Literal[
-            "SMAW",
-            "GMAW",
-            "FCAW-G",
-            "FCAW-S",
-            "FCAW",
-            "SAW",
-            "GTAW",
-            "PAW",
-            "OFW",
-            "EBW",
-            "LBW",
-            "111",
-            "135",
-            "131",
-            "133",
-            "138",
-            "136",
-            "132",
-            "114",
-            "121",
-            "125",
-            "141",
-            "142",
-            "15",
-            "311",
-            "31",
-            "312",
-            "313",
-            "OAW",
-            "OHW",
-            "51",
-            "511",
-            "512",
-            "52",
-            "521",
-            "522",
-        ]
-    ]
+    process: NotRequired[ProcessCode]
     """Process: AWS letters or ISO 4063 number."""
 
-    position: NotRequired[
-        Literal["1F", "2F", "3F", "4F", "1G", "2G", "3G", "4G", "PA", "PB", "PC", "PD", "PE", "PF", "PG"]
-    ]
+    position: NotRequired[PositionCode]
     """Position: AWS or ISO 6947 code."""
 
 
@@ -2322,64 +1941,7 @@ class WeldGroupRequest(TypedDict):
     count: NotRequired[Literal[1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12]]
     """Equal groups that share the load. Default: 1."""
 
-    filler: NotRequired[
-        Literal[
-            "E60",
-            "E70",
-            "E80",
-            "E90",
-            "E100",
-            "E110",
-            "E308L",
-            "E309L",
-            "E316L",
-            "ER4043",
-            "ER5356",
-            "ER5183",
-            "E6010",
-            "E6011",
-            "E6013",
-            "E7018",
-            "ER70S-3",
-            "ER70S-6",
-            "E71T-1",
-            "E70T-4",
-            "E71T-8",
-            "F7A2-EM12K",
-            "E 35",
-            "E 38",
-            "E 42",
-            "E 46",
-            "E 50",
-            "G 35",
-            "G 38",
-            "G 42",
-            "G 46",
-            "G 50",
-            "T 35",
-            "T 38",
-            "T 42",
-            "T 46",
-            "T 50",
-            "S 35",
-            "S 38",
-            "S 42",
-            "S 46",
-            "S 50",
-            "W 35",
-            "W 38",
-            "W 42",
-            "W 46",
-            "W 50",
-            "E 55",
-            "E 62",
-            "E 69",
-            "G 55",
-            "G 62",
-            "G 69",
-        ]
-        | Filler
-    ]
+    filler: NotRequired[FillerMetalId | Filler]
     """Filler metal: an id (see /v1/filler-metals) or its strength."""
 
     parameters: NotRequired[Parameters]
@@ -2855,7 +2417,7 @@ class GroundFlush(TypedDict):
 
 
 class HeatRequest(TypedDict):
-    """One pass; what a field left out would be needed for is left out of the answer, with the reason."""
+    """One pass. The answer holds what the fields given allow, and lists the rest in left_out with what it needs."""
 
     units: NotRequired[Literal["metric", "us"]]
     """Units of the answer. Default: metric."""
@@ -2869,50 +2431,11 @@ class HeatRequest(TypedDict):
     arc: NotRequired[ArcEnergy | HeatInput | ArcSettings]
     """The arc: its settings, its energy, or its heat input."""
 
-    process: NotRequired[
-        Literal[
-            "SMAW",
-            "GMAW",
-            "FCAW-G",
-            "FCAW-S",
-            "FCAW",
-            "SAW",
-            "GTAW",
-            "PAW",
-            "OFW",
-            "EBW",
-            "LBW",
-            "111",
-            "135",
-            "131",
-            "133",
-            "138",
-            "136",
-            "132",
-            "114",
-            "121",
-            "125",
-            "141",
-            "142",
-            "15",
-            "311",
-            "31",
-            "312",
-            "313",
-            "OAW",
-            "OHW",
-            "51",
-            "511",
-            "512",
-            "52",
-            "521",
-            "522",
-        ]
-    ]
+    process: NotRequired[ProcessCode]
     """Process: AWS letters or ISO 4063 number."""
 
     efficiency: NotRequired[float]
-    """Thermal efficiency k, instead of the process's own."""
+    """Thermal efficiency k; that of the process when left out."""
 
     thickness: NotRequired[Length]
     """Thickness of the plate itself, not the combined thickness. From 0.1 mm to 300 mm."""
@@ -2924,7 +2447,7 @@ class HeatRequest(TypedDict):
     """Temperature of the plate when the pass begins. From -50 degC to 400 degC. Default: 20 degC."""
 
     cooling_time: NotRequired[TimeSpan]
-    """Cooling time t8/5 as measured, instead of an arc. From 0.1 s to 1000 s."""
+    """Cooling time t8/5 as measured; send it instead of an arc. From 0.1 s to 1000 s."""
 
     cooling_window: NotRequired[CoolingWindow]
     """Cooling times t8/5 to judge against.
@@ -2937,22 +2460,23 @@ class HeatRequest(TypedDict):
     """Composition of the parent steel."""
 
     carbon_equivalents: NotRequired[CarbonEquivalents]
-    """Its carbon equivalents, instead of the composition."""
+    """Carbon equivalents of the parent steel; send them instead of the composition."""
 
     weld_metal_cet: NotRequired[float]
-    """CET of the weld metal; method B."""
+    """CET of the weld metal, for method B."""
 
     hydrogen: NotRequired[HydrogenContent]
     """Diffusible hydrogen of the weld metal.
 
-    It asks for methods A and B, and their limits hold. From 0 ml/100g (exclusive) to 100 ml/100g.
+    Sending it requests methods A and B; values outside the limits of method B are refused. From 0 ml/100g
+    (exclusive) to 100 ml/100g.
     """
 
     combined_thickness: NotRequired[Length]
-    """Thicknesses that meet at the weld, added; each the mean over 75 mm, and half the sum for directly opposed
-    fillets welded together.
+    """Sum of the thicknesses that meet at the weld, for method A.
 
-    Method A. From 0 mm (exclusive) to 1000 mm.
+    Each is the mean over 75 mm. Half the sum counts for fillets on opposite sides that are welded at the same
+    time. From 0 mm (exclusive) to 1000 mm.
     """
 
     preheat_category: NotRequired[Literal["A", "B", "C", "D"]]
@@ -2964,7 +2488,7 @@ class HeatRequest(TypedDict):
     """
 
     thickest_part: NotRequired[Length]
-    """Thickest part at the weld, for AWS D1.1; the thickness when left out. From 0.1 mm to 300 mm."""
+    """Thickest part at the weld, for the preheat of AWS D1.1; thickness when left out. From 0.1 mm to 300 mm."""
 
     steel_group: NotRequired[Literal[1, 2, 3]]
     """Steel group of ISO/TR 15608, for the hardness limit of ISO 15614-1."""
@@ -2976,7 +2500,7 @@ class HeatRequest(TypedDict):
     """Leg of a fillet laid in this one pass. From 0.5 mm to 50 mm."""
 
     required_leg: NotRequired[Length]
-    """Leg that was required of it. From 0.5 mm to 50 mm."""
+    """Leg that was required of this fillet. From 0.5 mm to 50 mm."""
 
 
 class ArcEnergy(TypedDict):
@@ -2987,19 +2511,19 @@ class ArcEnergy(TypedDict):
 
 
 class HeatInput(TypedDict):
-    """Heat input of EN 1011-1, the efficiency in it."""
+    """Heat input of EN 1011-1, which includes the efficiency."""
 
     heat_input: EnergyPerLength
     """Heat input per length. From 0 kJ/mm (exclusive) to 50 kJ/mm."""
 
 
 class ArcSettings(TypedDict):
-    """Settings of the arc; without its speed, what speed it may have."""
+    """Settings of the arc. Without travel_speed the answer gives the speeds that keep to the cooling window."""
 
     voltage: Voltage
     """Arc voltage.
 
-    Of a waveform-controlled machine send arc_energy from instantaneous readings instead. From 0 V (exclusive)
+    For a waveform-controlled machine send arc_energy from instantaneous readings instead. From 0 V (exclusive)
     to 100 V.
     """
 
@@ -3017,17 +2541,14 @@ class CoolingWindow(TypedDict):
     """Cooling times t8/5 to keep to."""
 
     least: TimeSpan
-    """Shortest time that does not harden the steel too much. From 0.1 s to 1000 s."""
+    """Shortest time that does not make the steel too hard. From 0.1 s to 1000 s."""
 
     most: TimeSpan
-    """Longest time that does not coarsen its grain too much. From 0.1 s to 1000 s."""
+    """Longest time that does not make its grain too coarse. From 0.1 s to 1000 s."""
 
 
 class Composition(TypedDict):
-    """Composition of the parent steel.
-
-    An element left out is not guessed: what needs it is left out of the answer.
-    """
+    """Composition of the parent steel. No element is guessed: a result that needs one which is not given is null."""
 
     C: float
     """Weight %."""
@@ -3063,7 +2584,7 @@ class Composition(TypedDict):
     """Weight %."""
 
     others_zero: NotRequired[bool]
-    """Whether an element left out is none, as the certificate says. Default: false."""
+    """Whether every element that is not given is zero, as the certificate says. Default: false."""
 
 
 class CarbonEquivalents(TypedDict):
@@ -3106,46 +2627,7 @@ class CrackRiskRequest(TypedDict):
     weld_metal: NotRequired[WeldMetal]
     """Composition of the weld metal, for the index UCS."""
 
-    process: NotRequired[
-        Literal[
-            "SMAW",
-            "GMAW",
-            "FCAW-G",
-            "FCAW-S",
-            "FCAW",
-            "SAW",
-            "GTAW",
-            "PAW",
-            "OFW",
-            "EBW",
-            "LBW",
-            "111",
-            "135",
-            "131",
-            "133",
-            "138",
-            "136",
-            "132",
-            "114",
-            "121",
-            "125",
-            "141",
-            "142",
-            "15",
-            "311",
-            "31",
-            "312",
-            "313",
-            "OAW",
-            "OHW",
-            "51",
-            "511",
-            "512",
-            "52",
-            "521",
-            "522",
-        ]
-    ]
+    process: NotRequired[ProcessCode]
     """Process: AWS letters or ISO 4063 number."""
 
     thickness: NotRequired[list[Length] | tuple[Length, Length]]
@@ -3257,113 +2739,16 @@ class Weld(TypedDict):
     excess: NotRequired[float]
     """Share added to the area of the section; on the legs of a fillet it is leg_excess. Default: 0.0."""
 
-    filler: NotRequired[
-        Literal[
-            "E60",
-            "E70",
-            "E80",
-            "E90",
-            "E100",
-            "E110",
-            "E308L",
-            "E309L",
-            "E316L",
-            "ER4043",
-            "ER5356",
-            "ER5183",
-            "E6010",
-            "E6011",
-            "E6013",
-            "E7018",
-            "ER70S-3",
-            "ER70S-6",
-            "E71T-1",
-            "E70T-4",
-            "E71T-8",
-            "F7A2-EM12K",
-            "E 35",
-            "E 38",
-            "E 42",
-            "E 46",
-            "E 50",
-            "G 35",
-            "G 38",
-            "G 42",
-            "G 46",
-            "G 50",
-            "T 35",
-            "T 38",
-            "T 42",
-            "T 46",
-            "T 50",
-            "S 35",
-            "S 38",
-            "S 42",
-            "S 46",
-            "S 50",
-            "W 35",
-            "W 38",
-            "W 42",
-            "W 46",
-            "W 50",
-            "E 55",
-            "E 62",
-            "E 69",
-            "G 55",
-            "G 62",
-            "G 69",
-        ]
-    ]
+    filler: NotRequired[FillerMetalId]
     """Filler metal; see /v1/filler-metals."""
 
     density: NotRequired[Density]
     """Density of the weld metal, over that of the filler. From 500 kg/m3 to 25000 kg/m3."""
 
-    process: NotRequired[
-        Literal[
-            "SMAW",
-            "GMAW",
-            "FCAW-G",
-            "FCAW-S",
-            "FCAW",
-            "SAW",
-            "GTAW",
-            "PAW",
-            "OFW",
-            "EBW",
-            "LBW",
-            "111",
-            "135",
-            "131",
-            "133",
-            "138",
-            "136",
-            "132",
-            "114",
-            "121",
-            "125",
-            "141",
-            "142",
-            "15",
-            "311",
-            "31",
-            "312",
-            "313",
-            "OAW",
-            "OHW",
-            "51",
-            "511",
-            "512",
-            "52",
-            "521",
-            "522",
-        ]
-    ]
+    process: NotRequired[ProcessCode]
     """Process: AWS letters or ISO 4063 number."""
 
-    position: NotRequired[
-        Literal["1F", "2F", "3F", "4F", "1G", "2G", "3G", "4G", "PA", "PB", "PC", "PD", "PE", "PF", "PG"]
-    ]
+    position: NotRequired[PositionCode]
     """Position: AWS or ISO 6947 code."""
 
     efficiency: NotRequired[float]
@@ -3762,105 +3147,10 @@ class ConsumablePrice(TypedDict):
     per: Literal["kg", "g", "t", "lb"]
     """Unit it is the price of."""
 
-    filler: NotRequired[
-        Literal[
-            "E60",
-            "E70",
-            "E80",
-            "E90",
-            "E100",
-            "E110",
-            "E308L",
-            "E309L",
-            "E316L",
-            "ER4043",
-            "ER5356",
-            "ER5183",
-            "E6010",
-            "E6011",
-            "E6013",
-            "E7018",
-            "ER70S-3",
-            "ER70S-6",
-            "E71T-1",
-            "E70T-4",
-            "E71T-8",
-            "F7A2-EM12K",
-            "E 35",
-            "E 38",
-            "E 42",
-            "E 46",
-            "E 50",
-            "G 35",
-            "G 38",
-            "G 42",
-            "G 46",
-            "G 50",
-            "T 35",
-            "T 38",
-            "T 42",
-            "T 46",
-            "T 50",
-            "S 35",
-            "S 38",
-            "S 42",
-            "S 46",
-            "S 50",
-            "W 35",
-            "W 38",
-            "W 42",
-            "W 46",
-            "W 50",
-            "E 55",
-            "E 62",
-            "E 69",
-            "G 55",
-            "G 62",
-            "G 69",
-        ]
-    ]
+    filler: NotRequired[FillerMetalId]
     """Filler metal it is for; any, when left out."""
 
-    process: NotRequired[
-        Literal[
-            "SMAW",
-            "GMAW",
-            "FCAW-G",
-            "FCAW-S",
-            "FCAW",
-            "SAW",
-            "GTAW",
-            "PAW",
-            "OFW",
-            "EBW",
-            "LBW",
-            "111",
-            "135",
-            "131",
-            "133",
-            "138",
-            "136",
-            "132",
-            "114",
-            "121",
-            "125",
-            "141",
-            "142",
-            "15",
-            "311",
-            "31",
-            "312",
-            "313",
-            "OAW",
-            "OHW",
-            "51",
-            "511",
-            "512",
-            "52",
-            "521",
-            "522",
-        ]
-    ]
+    process: NotRequired[ProcessCode]
     """Process: AWS letters or ISO 4063 number."""
 
 
@@ -3873,46 +3163,7 @@ class GasPrice(TypedDict):
     per: Literal["m3", "L", "cm3", "ft3"]
     """Unit it is the price of."""
 
-    process: NotRequired[
-        Literal[
-            "SMAW",
-            "GMAW",
-            "FCAW-G",
-            "FCAW-S",
-            "FCAW",
-            "SAW",
-            "GTAW",
-            "PAW",
-            "OFW",
-            "EBW",
-            "LBW",
-            "111",
-            "135",
-            "131",
-            "133",
-            "138",
-            "136",
-            "132",
-            "114",
-            "121",
-            "125",
-            "141",
-            "142",
-            "15",
-            "311",
-            "31",
-            "312",
-            "313",
-            "OAW",
-            "OHW",
-            "51",
-            "511",
-            "512",
-            "52",
-            "521",
-            "522",
-        ]
-    ]
+    process: NotRequired[ProcessCode]
     """Process: AWS letters or ISO 4063 number."""
 
 
@@ -4282,7 +3533,7 @@ class BreakTestRequest(TypedDict):
     """What is opened: a fillet of a tee or inside a corner, or the seam outside a corner."""
 
     seam: ClosedCorner | HalfOpenCorner | OpenCorner | FilletSeam
-    """Its section; a fillet needs the plates' thickness here."""
+    """Section of the weld; a fillet needs the thickness of its plates too."""
 
     weld: WeldStrength
     """Weld metal."""
@@ -4315,106 +3566,32 @@ class BreakTestRequest(TypedDict):
     """What is done to the face. Default: {"to": "as-welded"}."""
 
     notch: NotRequired[Notch]
-    """Notches that make it break."""
+    """Notches that make the weld break."""
 
     hand_force: NotRequired[HandForce]
-    """What hands can pull on the lever (common practice, no source). From 1 N to 5000 N. Default: 250 N."""
+    """Force that hands can pull on the lever (common practice, no source). From 1 N to 5000 N. Default: 250 N."""
 
     rules: NotRequired[Literal["aws-d1-1-2010", "iso-9017"]]
     """Rules for the coupon, and for what its broken faces show."""
 
     outcome: NotRequired[OutcomeFoldedFlat | OutcomeBroken]
-    """How the test ended, to be judged; a tee by AWS D1.1."""
+    """How the test ended, to be judged by AWS D1.1; for a tee only."""
 
 
 class WeldStrength(TypedDict):
     """Strengths of the weld metal."""
 
     yield_strength: Stress
-    """Yield strength: at it the root begins to tear. From 1 MPa to 2000 MPa."""
+    """Yield strength, at which the root begins to yield. From 1 MPa to 2000 MPa."""
 
     tensile_strength: Stress
-    """Tensile strength: at it the throat breaks. From 1 MPa to 2000 MPa."""
+    """Tensile strength, at which the throat breaks. From 1 MPa to 2000 MPa."""
 
 
 class PlatesOfMaterial(TypedDict):
     """Plates of a listed material."""
 
-    material: Literal[
-        "S235",
-        "S275",
-        "S355",
-        "S450",
-        "S275N",
-        "S355N",
-        "S420N",
-        "S460N",
-        "S275M",
-        "S355M",
-        "S420M",
-        "S460M",
-        "S235W",
-        "S355W",
-        "S460Q",
-        "S500Q",
-        "S550Q",
-        "S620Q",
-        "S690Q",
-        "S500MC",
-        "S550MC",
-        "S600MC",
-        "S650MC",
-        "S700MC",
-        "S235H",
-        "S275H",
-        "S355H",
-        "S275NH",
-        "S355NH",
-        "S420NH",
-        "S460NH",
-        "S235H-10219",
-        "S275H-10219",
-        "S355H-10219",
-        "S275NH-10219",
-        "S355NH-10219",
-        "S460NH-10219",
-        "S275MH",
-        "S355MH",
-        "S420MH",
-        "S460MH",
-        "A36",
-        "A572-50",
-        "A572-60",
-        "A572-65",
-        "A992",
-        "A500-B",
-        "A500-C",
-        "A53-B",
-        "A501-B",
-        "A588",
-        "A514",
-        "A913-65",
-        "A913-70",
-        "A847",
-        "1.4301",
-        "1.4307",
-        "1.4401",
-        "1.4404",
-        "1.4541",
-        "1.4571",
-        "1.4462",
-        "304",
-        "304L",
-        "316",
-        "316L",
-        "6082-T6",
-        "5083-O",
-        "5083-H22",
-        "5083-H24",
-        "6061-T6",
-        "5052-H32",
-        "5083-H116",
-    ]
+    material: MaterialId
     """Material by its designation; see /v1/materials."""
 
 
@@ -4446,24 +3623,24 @@ class Notch(TypedDict):
 
 
 class OutcomeFoldedFlat(TypedDict):
-    """It folded flat on itself."""
+    """The coupon folded flat on itself."""
 
     ended: Literal["folded-flat"]
 
 
 class OutcomeBroken(TypedDict):
-    """It broke."""
+    """The coupon broke."""
 
     ended: Literal["broken"]
 
     fused_to_root: bool
-    """Whether the break shows fusion to the root all along."""
+    """Whether the broken faces show fusion to the root over the whole length."""
 
     largest_void: NotRequired[Length]
     """Greatest dimension of the largest void or inclusion. From 0 mm to 300 mm. Default: 0 mm."""
 
     sum_of_voids: NotRequired[Length]
-    """Sum of the greatest dimensions of all of them. From 0 mm to 300 mm. Default: 0 mm."""
+    """Sum of the greatest dimensions of all voids and inclusions. From 0 mm to 300 mm. Default: 0 mm."""
 
 
 class JointPlanRequest(TypedDict):
@@ -4478,18 +3655,7 @@ class JointPlanRequest(TypedDict):
     working: NotRequired[bool]
     """Whether the answer shows its working. Default: false."""
 
-    rule_set: Literal[
-        "aisc-360-22-lrfd",
-        "aisc-360-22-asd",
-        "en-1993-1-8-2005-directional",
-        "en-1993-1-8-2005-simplified",
-        "en-1993-1-4-2006-directional",
-        "en-1993-1-4-2006-simplified",
-        "en-1993-1-12-2007-directional",
-        "en-1993-1-12-2007-simplified",
-        "en-1999-1-1-2007",
-        "thin-part",
-    ]
+    rule_set: RuleSetId
     """Rules to plan by; see /v1/rule-sets."""
 
     joint: PlanJoint
@@ -4506,47 +3672,10 @@ class JointPlanRequest(TypedDict):
     strength.
     """
 
-    process: Literal[
-        "SMAW",
-        "GMAW",
-        "FCAW-G",
-        "FCAW-S",
-        "FCAW",
-        "SAW",
-        "GTAW",
-        "PAW",
-        "OFW",
-        "EBW",
-        "LBW",
-        "111",
-        "135",
-        "131",
-        "133",
-        "138",
-        "136",
-        "132",
-        "114",
-        "121",
-        "125",
-        "141",
-        "142",
-        "15",
-        "311",
-        "31",
-        "312",
-        "313",
-        "OAW",
-        "OHW",
-        "51",
-        "511",
-        "512",
-        "52",
-        "521",
-        "522",
-    ]
+    process: ProcessCode
     """Process: AWS letters or ISO 4063 number."""
 
-    position: Literal["1F", "2F", "3F", "4F", "1G", "2G", "3G", "4G", "PA", "PB", "PC", "PD", "PE", "PF", "PG"]
+    position: PositionCode
     """Position: AWS or ISO 6947 code."""
 
     load: NotRequired[PlanForce]
@@ -4567,64 +3696,7 @@ class JointPlanRequest(TypedDict):
     finish: NotRequired[AsWelded | Flush | Flat | Radius]
     """What is done to the face. Default: {"to": "as-welded"}."""
 
-    filler: NotRequired[
-        Literal[
-            "E60",
-            "E70",
-            "E80",
-            "E90",
-            "E100",
-            "E110",
-            "E308L",
-            "E309L",
-            "E316L",
-            "ER4043",
-            "ER5356",
-            "ER5183",
-            "E6010",
-            "E6011",
-            "E6013",
-            "E7018",
-            "ER70S-3",
-            "ER70S-6",
-            "E71T-1",
-            "E70T-4",
-            "E71T-8",
-            "F7A2-EM12K",
-            "E 35",
-            "E 38",
-            "E 42",
-            "E 46",
-            "E 50",
-            "G 35",
-            "G 38",
-            "G 42",
-            "G 46",
-            "G 50",
-            "T 35",
-            "T 38",
-            "T 42",
-            "T 46",
-            "T 50",
-            "S 35",
-            "S 38",
-            "S 42",
-            "S 46",
-            "S 50",
-            "W 35",
-            "W 38",
-            "W 42",
-            "W 46",
-            "W 50",
-            "E 55",
-            "E 62",
-            "E 69",
-            "G 55",
-            "G 62",
-            "G 69",
-        ]
-        | Filler
-    ]
+    filler: NotRequired[FillerMetalId | Filler]
     """Filler metal: an id (see /v1/filler-metals) or its strength."""
 
     parameters: NotRequired[Parameters]
@@ -4787,16 +3859,204 @@ class Weights(TypedDict):
     """Angular change. Default: 1.0."""
 
 
+RuleSetId: TypeAlias = Literal[
+    "aisc-360-22-lrfd",
+    "aisc-360-22-asd",
+    "en-1993-1-8-2005-directional",
+    "en-1993-1-8-2005-simplified",
+    "en-1993-1-4-2006-directional",
+    "en-1993-1-4-2006-simplified",
+    "en-1993-1-12-2007-directional",
+    "en-1993-1-12-2007-simplified",
+    "en-1999-1-1-2007",
+    "thin-part",
+]
+
 Angle: TypeAlias = QuantityInput
 """A angle with its unit."""
 Length: TypeAlias = QuantityInput
 """A length with its unit."""
+MaterialId: TypeAlias = Literal[
+    "S235",
+    "S275",
+    "S355",
+    "S450",
+    "S275N",
+    "S355N",
+    "S420N",
+    "S460N",
+    "S275M",
+    "S355M",
+    "S420M",
+    "S460M",
+    "S235W",
+    "S355W",
+    "S460Q",
+    "S500Q",
+    "S550Q",
+    "S620Q",
+    "S690Q",
+    "S500MC",
+    "S550MC",
+    "S600MC",
+    "S650MC",
+    "S700MC",
+    "S235H",
+    "S275H",
+    "S355H",
+    "S275NH",
+    "S355NH",
+    "S420NH",
+    "S460NH",
+    "S235H-10219",
+    "S275H-10219",
+    "S355H-10219",
+    "S275NH-10219",
+    "S355NH-10219",
+    "S460NH-10219",
+    "S275MH",
+    "S355MH",
+    "S420MH",
+    "S460MH",
+    "A36",
+    "A572-50",
+    "A572-60",
+    "A572-65",
+    "A992",
+    "A500-B",
+    "A500-C",
+    "A53-B",
+    "A501-B",
+    "A588",
+    "A514",
+    "A913-65",
+    "A913-70",
+    "A847",
+    "1.4301",
+    "1.4307",
+    "1.4401",
+    "1.4404",
+    "1.4541",
+    "1.4571",
+    "1.4462",
+    "304",
+    "304L",
+    "316",
+    "316L",
+    "6082-T6",
+    "5083-O",
+    "5083-H22",
+    "5083-H24",
+    "6061-T6",
+    "5052-H32",
+    "5083-H116",
+]
+
 Stress: TypeAlias = QuantityInput
 """A stress with its unit."""
 Force: TypeAlias = QuantityInput
 """A force with its unit."""
 ForcePerLength: TypeAlias = QuantityInput
 """A force per length with its unit."""
+FillerMetalId: TypeAlias = Literal[
+    "E60",
+    "E70",
+    "E80",
+    "E90",
+    "E100",
+    "E110",
+    "E308L",
+    "E309L",
+    "E316L",
+    "ER4043",
+    "ER5356",
+    "ER5183",
+    "E6010",
+    "E6011",
+    "E6013",
+    "E7018",
+    "ER70S-3",
+    "ER70S-6",
+    "E71T-1",
+    "E70T-4",
+    "E71T-8",
+    "F7A2-EM12K",
+    "E 35",
+    "E 38",
+    "E 42",
+    "E 46",
+    "E 50",
+    "G 35",
+    "G 38",
+    "G 42",
+    "G 46",
+    "G 50",
+    "T 35",
+    "T 38",
+    "T 42",
+    "T 46",
+    "T 50",
+    "S 35",
+    "S 38",
+    "S 42",
+    "S 46",
+    "S 50",
+    "W 35",
+    "W 38",
+    "W 42",
+    "W 46",
+    "W 50",
+    "E 55",
+    "E 62",
+    "E 69",
+    "G 55",
+    "G 62",
+    "G 69",
+]
+
+ProcessCode: TypeAlias = Literal[
+    "SMAW",
+    "GMAW",
+    "FCAW-G",
+    "FCAW-S",
+    "FCAW",
+    "SAW",
+    "GTAW",
+    "PAW",
+    "OFW",
+    "EBW",
+    "LBW",
+    "111",
+    "135",
+    "131",
+    "133",
+    "138",
+    "136",
+    "132",
+    "114",
+    "121",
+    "125",
+    "141",
+    "142",
+    "15",
+    "311",
+    "31",
+    "312",
+    "313",
+    "OAW",
+    "OHW",
+    "51",
+    "511",
+    "512",
+    "52",
+    "521",
+    "522",
+]
+
+PositionCode: TypeAlias = Literal[
+    "1F", "2F", "3F", "4F", "1G", "2G", "3G", "4G", "PA", "PB", "PC", "PD", "PE", "PF", "PG"
+]
+
 Area: TypeAlias = QuantityInput
 """A area with its unit."""
 Moment: TypeAlias = QuantityInput

@@ -28,6 +28,7 @@ __all__ = [
     "Calculation",
     "CategoryPreheat",
     "Caution",
+    "CautionCode",
     "CentroidLoad",
     "ConcentricGroup",
     "CountedLength",
@@ -121,9 +122,11 @@ __all__ = [
     "PublishedRates",
     "QualityLimit",
     "QualitySetEntry",
+    "ReadingOfClause",
     "RefusedPreparation",
     "RefusedWay",
     "Remedy",
+    "RemedyCode",
     "RuleSetEntry",
     "RuleSetName",
     "RuleSetsAnswer",
@@ -234,129 +237,7 @@ class FilletSizeAnswer(Calculation):
 class Caution(Result):
     """What the figures rest on or leave out."""
 
-    code: Literal[
-        "accounts-differ",
-        "alternatives-not-sized",
-        "analyse-the-weld-metal",
-        "assumed-penetration",
-        "back-gouge",
-        "backing-left-in",
-        "base-metal-not-checked",
-        "below-minimum-throat",
-        "below-quick-chill-size",
-        "boron-hardens",
-        "carbon-steel-assumed",
-        "categories-move",
-        "code-in-part",
-        "cold-steel",
-        "convexity-not-credited",
-        "corner-as-fillet",
-        "cost-incomplete",
-        "crater",
-        "depth-consistently-achieved",
-        "design-wall",
-        "designed-to-bear",
-        "elastic-method",
-        "end-returns",
-        "end-weld",
-        "estimate-for-planning",
-        "excess-on-area",
-        "face-not-credited",
-        "face-not-given",
-        "face-width-not-given",
-        "face-width-not-known",
-        "factor-band",
-        "ferritic-only",
-        "flare-radius",
-        "flatness-by-width",
-        "flux-not-counted",
-        "full-size-length",
-        "fusion-not-read",
-        "gap-and-land",
-        "gap-in-leg",
-        "gap-taken-off",
-        "gaps-corrode",
-        "hardness-scatter",
-        "heat-affected-zone",
-        "heat-of-one-run",
-        "hollow-section",
-        "imperfections-not-summed",
-        "index-of-submerged-arc",
-        "intermittent",
-        "lap-overlap",
-        "later-edition",
-        "left-free",
-        "leg-from-energy",
-        "let-go",
-        "level-in-part",
-        "long-stiffener",
-        "low-hydrogen-needed",
-        "lower-beta-w",
-        "matching-by-strength",
-        "matching-filler-assumed",
-        "may-be-short",
-        "measured-penetration",
-        "metal-as-carbon-steel",
-        "method-a-reads-charts",
-        "national-least-throat",
-        "no-deposition-rate",
-        "no-efficiency",
-        "no-gas-flow",
-        "no-length",
-        "no-listed-preparation",
-        "no-operator-factor",
-        "no-rule-set",
-        "no-strength-claimed",
-        "no-undersize-at-girder-ends",
-        "nominal-strengths",
-        "not-a-listed-detail",
-        "not-all-timed",
-        "not-compared",
-        "not-for-service",
-        "one-method",
-        "one-side-without-backing",
-        "one-sided",
-        "other-standard",
-        "overmatched-filler",
-        "overwelded",
-        "packing",
-        "parts-not-checked",
-        "pitch-not-checked",
-        "preheat-short",
-        "proven-penetration",
-        "radius-needs-width",
-        "recalled-limit",
-        "room-temperature",
-        "root-bending-model",
-        "root-opening",
-        "rough-estimate",
-        "runs",
-        "seam-factors",
-        "second-hand-limits",
-        "shallow-bead",
-        "spacing-by-pitch",
-        "static-only",
-        "stub-in-efficiency",
-        "stub-taken-off",
-        "thinning",
-        "throat-to-finished-face",
-        "too-fast",
-        "too-slow",
-        "raised",
-        "high",
-        "two-heat-inputs",
-        "undercut-not-given",
-        "undermatched-filler",
-        "usual-bead-area",
-        "usual-deposition-rate",
-        "usual-efficiency",
-        "usual-gas-flow",
-        "usual-operator-factor",
-        "usual-source-efficiency",
-        "weld-metal-cet-not-given",
-        "welding-alone",
-        "z-loss",
-    ]
+    code: CautionCode
 
     text: str
 
@@ -786,16 +667,18 @@ class TeeButtStrength(Result):
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
 class GrindAllowanceAnswer(Calculation):
-    """What may be ground off, and what must stay."""
+    """How much may be ground off a seam, and how much must stay."""
 
     budget: ThroatBudget
 
     allowance: Quantity
-    """Most that may come off along the throat line, from the face as welded."""
+    """Most that may be ground off along the throat line, from the face as welded."""
 
     leave: Quantity | None
+    """Face height to leave above the plane of the face; null where no face height keeps the throat."""
 
     largest_radius: Quantity | None
+    """Largest blend radius of a corner that keeps the throat; null where none does."""
 
     judged_on: Literal["nominal", "worst-case"]
 
@@ -837,9 +720,9 @@ class ThroatBudget(Result):
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
 class Remedy(Result):
-    """What would keep the throat."""
+    """One change that keeps the throat, with the throat that remains and what it counts."""
 
-    do: Literal["bevel", "leave-face", "smaller-radius", "weld-second-side"]
+    do: RemedyCode
 
     depth: Quantity | None = None
 
@@ -856,7 +739,7 @@ class Remedy(Result):
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
 class Creditable(Result):
-    """A budget that counts only what is measured or proven and what the code credits, with what follows from it."""
+    """Budget that counts only what is measured or proven and what the code credits, with its own verdict."""
 
     verdict: Verdict
 
@@ -887,18 +770,20 @@ class Creditable(Result):
     margin: Quantity
 
     allowance: Quantity
-    """Most that may come off along the throat line, from the face as welded."""
+    """Most that may be ground off along the throat line, from the face as welded."""
 
     leave: Quantity | None
+    """Face height to leave above the plane of the face; null where no face height keeps the throat."""
 
     largest_radius: Quantity | None
+    """Largest blend radius of a corner that keeps the throat; null where none does."""
 
     remedies: tuple[Remedy, ...]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
 class BevelDepthAnswer(Calculation):
-    """Preparation to cut."""
+    """Preparation to cut; its depth and what follows from it are null where no partial preparation suffices."""
 
     depth: Quantity | None
 
@@ -921,7 +806,7 @@ class BevelDepthAnswer(Calculation):
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
 class PreparationCallout(Result):
-    """Preparation as drawing text."""
+    """Preparation as text for a drawing."""
 
     iso_2553: str
 
@@ -930,9 +815,9 @@ class PreparationCallout(Result):
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
 class Alternative(Result):
-    """Another way to the same throat."""
+    """Another way to reach the same throat."""
 
-    do: str
+    do: RemedyCode
 
     size: Quantity
 
@@ -1161,19 +1046,7 @@ class QualityLimit(Result):
 class WeldAction(Result):
     """What to do with the weld."""
 
-    do: Literal[
-        "accept",
-        "close-gap",
-        "realign",
-        "gouge-and-reweld",
-        "add-root-pass",
-        "add-pass",
-        "fill-crater",
-        "dress-face",
-        "dress-root",
-        "dress-toe",
-        "repair-undercut",
-    ]
+    do: RemedyCode
 
     leg: Quantity | None = None
     """Leg to weld up to, rounded up to the step."""
@@ -1181,7 +1054,7 @@ class WeldAction(Result):
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
 class HeatAnswer(Calculation):
-    """Heat of a pass."""
+    """Heat of a pass and what follows from it; each field that is null is listed in left_out with what it needs."""
 
     energy: PassEnergy | None
 
@@ -1202,16 +1075,16 @@ class HeatAnswer(Calculation):
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
 class PassEnergy(Result):
-    """Both conventions."""
+    """Energy of a pass by both conventions."""
 
     arc_energy: Quantity | None
-    """Without k: AWS D1.1, ASME IX."""
+    """Arc energy, which AWS D1.1 and ASME IX call heat input."""
 
     heat_input: Quantity | None
-    """With k: EN 1011-1."""
+    """Heat input of EN 1011-1: the arc energy times the efficiency."""
 
     efficiency: float | None
-    """k."""
+    """Thermal efficiency k of EN 1011-1."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
@@ -1246,7 +1119,7 @@ class LengthBand(Result):
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
 class HeatLimits(Result):
-    """What keeps the cooling time in the window."""
+    """Limits that keep the cooling time in the window."""
 
     heat_input: EnergyPerLengthBand
 
@@ -1275,7 +1148,7 @@ class SpeedBand(Result):
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
 class ParentEquivalents(Result):
-    """Carbon equivalents of the parent."""
+    """Carbon equivalents of the parent steel."""
 
     ce: float | None
 
@@ -1301,7 +1174,7 @@ class PreheatAnswer(Result):
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
 class MethodAPreheat(Result):
-    """EN 1011-2 method A, as far as it is no chart."""
+    """EN 1011-2 method A, without its charts."""
 
     hydrogen_scale: Literal["A", "B", "C", "D", "E"]
 
@@ -1326,7 +1199,7 @@ class FormulaPreheat(Result):
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
 class CategoryPreheat(Result):
-    """AWS D1.1, by category and thickest part."""
+    """Preheat of AWS D1.1 by category and thickest part."""
 
     category: str
 
@@ -1344,7 +1217,7 @@ class CategoryPreheat(Result):
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
 class PrintedPreheat(Result):
-    """The row as printed in both units; they are not conversions."""
+    """Preheat as the table prints it in both units; the two are not exact conversions of each other."""
 
     fahrenheit: Quantity
 
@@ -1360,10 +1233,10 @@ class HardnessBesideWeld(Result):
     yurioka: ModelHardness
 
     band: Band
-    """Both models, with 50 HV on either side."""
+    """Band of both models, 50 HV wider on either side."""
 
     limit: float | None
-    """Of ISO 15614-1."""
+    """Limit of ISO 15614-1 for the steel group."""
 
     standing: Literal["within", "over", "open"] | None
 
@@ -1409,7 +1282,7 @@ class FilletHeat(Result):
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
 class DepositedBead(Result):
-    """What the deposition rate lays."""
+    """Bead that the deposition rate lays."""
 
     area: Quantity
 
@@ -1418,7 +1291,7 @@ class DepositedBead(Result):
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
 class OversizeHeat(Result):
-    """The leg laid against the leg required."""
+    """Heat of the leg laid against that of the leg required."""
 
     required_arc_energy: Quantity
 
@@ -1971,7 +1844,7 @@ class ToleranceClass(Result):
 class DistortionAlternative(Result):
     """Another way to weld the joint."""
 
-    do: Literal["over", "double-sided", "intermittent", "bevelled"]
+    do: RemedyCode
 
     leg: Quantity | None = None
 
@@ -2034,12 +1907,14 @@ class AngleDistortionSpan(Result):
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
 class BreakTestAnswer(Calculation):
-    """What opens a coupon from its root, counting all the throat there is."""
+    """What opens a coupon from its root. The main figures count all the throat there may be."""
 
     throat: OpenedThroat
 
     moment: MomentStages
-    """Moment on the coupon: the root yields, the throat folds (both at its least), breaks, and breaks at the most."""
+    """Moment on the coupon at which the root yields and the throat folds (both for the least throat), at which the
+    nominal throat breaks, and at which it breaks at the latest.
+    """
 
     force: HandForceStages
     """Force on the lever for each of them."""
@@ -2069,7 +1944,7 @@ class BreakTestAnswer(Calculation):
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
 class OpenedThroat(Result):
-    """Throat under the finish and the notch, as given and by its tolerances."""
+    """Throat under the finish and the face notch: nominal, and at both ends of its tolerances."""
 
     least: Quantity
 
@@ -2080,7 +1955,7 @@ class OpenedThroat(Result):
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
 class MomentStages(Result):
-    """What it takes at each stage of opening a root."""
+    """Moment or force at each stage of opening a root."""
 
     first_yield: Quantity
 
@@ -2093,7 +1968,7 @@ class MomentStages(Result):
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
 class HandForceStages(Result):
-    """What it takes at each stage of opening a root."""
+    """Moment or force at each stage of opening a root."""
 
     first_yield: Quantity
 
@@ -2113,7 +1988,9 @@ class OpenedAccount(Result):
     throat: OpenedThroat
 
     moment: MomentStages
-    """Moment on the coupon: the root yields, the throat folds (both at its least), breaks, and breaks at the most."""
+    """Moment on the coupon at which the root yields and the throat folds (both for the least throat), at which the
+    nominal throat breaks, and at which it breaks at the latest.
+    """
 
     force: HandForceStages
     """Force on the lever for each of them."""
@@ -2123,7 +2000,7 @@ class OpenedAccount(Result):
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
 class FoldedPlate(Result):
-    """The thinner plate: what folds it, and the throat that breaks just as it does."""
+    """The thinner plate: what folds it, and the throat that breaks at the same moment."""
 
     moment: Quantity
 
@@ -2134,7 +2011,7 @@ class FoldedPlate(Result):
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
 class ThroatInBalance(Result):
-    """Of an equal-leg fillet also its leg."""
+    """Throat in balance with the plate, and the leg of an equal-leg fillet with that throat."""
 
     throat: Quantity
 
@@ -2160,7 +2037,7 @@ class CouponCheck(Result):
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
 class StandardCoupon(Result):
-    """Coupon that the rules know."""
+    """Standard coupon of the rules."""
 
     plate: Quantity
 
@@ -2177,7 +2054,7 @@ class StandardCoupon(Result):
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
 class CouponAcceptance(Result):
-    """What the outcome is worth."""
+    """Whether the outcome is accepted, with each limit."""
 
     verdict: Verdict
 
@@ -2410,6 +2287,8 @@ class RuleSetEntry(Result):
 
     limits: tuple[LimitOfScope, ...]
 
+    readings: tuple[ReadingOfClause, ...]
+
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
 class LimitOfScope(Result):
@@ -2418,6 +2297,16 @@ class LimitOfScope(Result):
     text: str
 
     source: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class ReadingOfClause(Result):
+    """How a clause is read that is silent, borrowed or open to two readings."""
+
+    text: str
+
+    source: str
+    """The clause that is read."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
@@ -2433,6 +2322,8 @@ class QualitySetEntry(Result):
     clauses: tuple[str, ...]
 
     limits: tuple[LimitOfScope, ...]
+
+    readings: tuple[ReadingOfClause, ...]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
@@ -2716,4 +2607,156 @@ Verdict: TypeAlias = Literal[
     "plate-bends-first",
     "accepted",
     "rejected",
+]
+
+CautionCode: TypeAlias = Literal[
+    "accounts-differ",
+    "alternatives-not-sized",
+    "analyse-the-weld-metal",
+    "assumed-penetration",
+    "back-gouge",
+    "backing-left-in",
+    "base-metal-not-checked",
+    "below-minimum-throat",
+    "below-quick-chill-size",
+    "boron-hardens",
+    "carbon-steel-assumed",
+    "categories-move",
+    "code-in-part",
+    "cold-steel",
+    "convexity-not-credited",
+    "corner-as-fillet",
+    "cost-incomplete",
+    "crater",
+    "depth-consistently-achieved",
+    "design-wall",
+    "designed-to-bear",
+    "elastic-method",
+    "end-returns",
+    "end-weld",
+    "estimate-for-planning",
+    "excess-on-area",
+    "face-not-credited",
+    "face-not-given",
+    "face-width-not-given",
+    "face-width-not-known",
+    "factor-band",
+    "ferritic-only",
+    "flare-radius",
+    "flatness-by-width",
+    "flux-not-counted",
+    "full-size-length",
+    "fusion-not-read",
+    "gap-and-land",
+    "gap-in-leg",
+    "gap-taken-off",
+    "gaps-corrode",
+    "hardness-scatter",
+    "heat-affected-zone",
+    "heat-of-one-run",
+    "hollow-section",
+    "imperfections-not-summed",
+    "index-of-submerged-arc",
+    "intermittent",
+    "lap-overlap",
+    "later-edition",
+    "left-free",
+    "leg-from-energy",
+    "let-go",
+    "level-in-part",
+    "long-stiffener",
+    "low-hydrogen-needed",
+    "lower-beta-w",
+    "matching-by-strength",
+    "matching-filler-assumed",
+    "may-be-short",
+    "measured-penetration",
+    "metal-as-carbon-steel",
+    "method-a-reads-charts",
+    "national-least-throat",
+    "no-deposition-rate",
+    "no-efficiency",
+    "no-gas-flow",
+    "no-length",
+    "no-listed-preparation",
+    "no-operator-factor",
+    "no-rule-set",
+    "no-strength-claimed",
+    "no-undersize-at-girder-ends",
+    "nominal-strengths",
+    "not-a-listed-detail",
+    "not-all-timed",
+    "not-compared",
+    "not-for-service",
+    "one-method",
+    "one-side-without-backing",
+    "one-sided",
+    "other-standard",
+    "overmatched-filler",
+    "overwelded",
+    "packing",
+    "parts-not-checked",
+    "pitch-not-checked",
+    "preheat-short",
+    "proven-penetration",
+    "radius-needs-width",
+    "recalled-limit",
+    "room-temperature",
+    "root-bending-model",
+    "root-opening",
+    "rough-estimate",
+    "runs",
+    "seam-factors",
+    "second-hand-limits",
+    "shallow-bead",
+    "spacing-by-pitch",
+    "static-only",
+    "stub-in-efficiency",
+    "stub-taken-off",
+    "thinning",
+    "throat-to-finished-face",
+    "too-fast",
+    "too-slow",
+    "raised",
+    "high",
+    "two-heat-inputs",
+    "undercut-not-given",
+    "undermatched-filler",
+    "usual-bead-area",
+    "usual-deposition-rate",
+    "usual-efficiency",
+    "usual-gas-flow",
+    "usual-operator-factor",
+    "usual-source-efficiency",
+    "weld-metal-cet-not-given",
+    "welding-alone",
+    "z-loss",
+]
+
+RemedyCode: TypeAlias = Literal[
+    "accept",
+    "add-pass",
+    "add-root-pass",
+    "bevel",
+    "bevelled",
+    "close-gap",
+    "double-sided",
+    "dress-face",
+    "dress-root",
+    "dress-toe",
+    "fill-crater",
+    "fillet-inside",
+    "full-penetration",
+    "gouge-and-reweld",
+    "intermittent",
+    "leave-face",
+    "over",
+    "realign",
+    "repair-undercut",
+    "single-bevel",
+    "single-j",
+    "single-u",
+    "single-v",
+    "smaller-radius",
+    "weld-second-side",
 ]

@@ -7,6 +7,7 @@ from enum import StrEnum
 from typing import Any, Literal, Union, get_args, get_origin
 
 from ..application.core.answers import Answered, Head, Tail
+from ..application.core.codes import CautionCode, FaultCode, RemedyCode
 from ..application.core.quantities import Dimension
 from ..application.core.shape import (
     INLINED,
@@ -20,12 +21,16 @@ from ..application.core.shape import (
     taken_apart,
 )
 from ..application.core.wire import wire_name
-from .derive import Schema
-from .fields import dimension_schema
+from .derive import KindsSchema, Schema
+from .fields import Choice, dimension_schema
 
 Json = dict[str, Any]
 
 _PLAIN = {str: "string", float: "number", bool: "boolean", int: "integer"}
+
+
+_LISTS = {CautionCode: "CautionCode", RemedyCode: "RemedyCode", FaultCode: "FaultCode"}
+"""Lists of codes that are components of their own."""
 
 
 class Components:
@@ -36,10 +41,12 @@ class Components:
         self.schemas: dict[str, Json] = {}
         self._what: dict[str, object] = {}
 
-    def request(self, target: Schema | Dimension) -> str:
-        """Reference to an object or a quantity of a request."""
+    def request(self, target: Schema | KindsSchema | Dimension | Choice) -> str:
+        """Reference to an object, a quantity or a list of choices of a request."""
         if isinstance(target, Dimension):
             return self._named(camel(target.name), target, lambda: dimension_schema(target))
+        if isinstance(target, Choice):
+            return self._named(target.list_name, target.choices, target.listed)
         return self._named(target.name, target, lambda: target.document(self.request))
 
     def answer(self, name: str, result: type) -> Json:
@@ -100,7 +107,9 @@ class Components:
         if kind in _PLAIN:
             return {"type": _PLAIN[kind]}
         if kind is Literal:
-            return {"type": _PLAIN[type(arguments[0])], "enum": list(arguments)}
+            listed = {"type": _PLAIN[type(arguments[0])], "enum": list(arguments)}
+            name = _LISTS.get(hint.type)
+            return {"$ref": self._named(name, arguments, lambda: listed)} if name else listed
         if kind in (Union, types.UnionType):
             return {"type": [_PLAIN[one] for one in arguments]}
         if kind is tuple:

@@ -20,6 +20,7 @@ from ..application.core.shape import (
     Longest,
     Many,
     Numbered,
+    OneOf,
     OrName,
     Pattern,
     Stated,
@@ -105,22 +106,33 @@ class Schema(MarshmallowSchema):
         }
 
 
-class KindsSchema(Schema):
+class KindsSchema:
     """Body whose schema goes by its ``kind``; a body that names none is of the first."""
 
     def __init__(self, name: str, kinds: Mapping[str, Schema]) -> None:
         """Keep the schema of each kind."""
-        MarshmallowSchema.__init__(self)
         self.name, self.kinds = name, kinds
 
-    def load(self, data: Any, **kwargs: Any) -> Any:
+    def load(self, data: Any) -> Any:
         """Load by the schema of its kind."""
+        return self._of(data).load(data)
+
+    def quick(self, data: Any) -> Any:
+        """Load what is sound by the schema of its kind."""
+        return self._of(data).quick(data)
+
+    def thorough(self, data: Any) -> Any:
+        """Load by marshmallow, by the schema of its kind."""
+        return self._of(data).thorough(data)
+
+    def _of(self, data: Any) -> Schema:
+        """Schema of a body's kind."""
         if not isinstance(data, dict):
             raise ValidationError({"_schema": [NOT_AN_OBJECT]})
         kind = data.get("kind", next(iter(self.kinds)))
         if not isinstance(kind, str) or kind not in self.kinds:
             raise ValidationError({"kind": [fields.unknown_choice(tuple(self.kinds))]})
-        return self.kinds[kind].load(data, **kwargs)
+        return self.kinds[kind]
 
     def document(self, refer: Any) -> dict[str, Any]:
         """One of the schemas; no discriminator, for the field may be left out."""
@@ -133,7 +145,7 @@ def schema_of(kind: type | Form) -> Schema:
     return Schema(kind)
 
 
-def request_schema(name: str, hint: Any) -> Schema:
+def request_schema(name: str, hint: Any) -> Schema | KindsSchema:
     """Schema of a request, called ``name``: of a dataclass, or of a union of them that goes by their ``kind``."""
     if dc.is_dataclass(hint):
         return schema_of(hint)  # type: ignore[arg-type]
@@ -171,13 +183,15 @@ def _typed(hint: Hint, more: dict[str, Any]) -> fields.Field:
     if sent_as is not None:
         return fields.Object(schema_of(sent_as.form), **more)
     if named is not None:
-        return fields.ChoiceOrObject(fields.Named(named.names, named.makes), schema_of(named.form), **more)
+        names = fields.Named(named.names.choices, named.makes, named.names.name)
+        return fields.ChoiceOrObject(names, schema_of(named.form), **more)
     if hint.mark(By) is not None or hint.mark(ToldBy) is not None:
         return _object(hint, more)
     if get_origin(hint.type) is tuple:
         return _several(hint, more)
     if choices is not None:
-        return fields.Choice(choices, **more)
+        listed = hint.mark(OneOf)
+        return fields.Choice(choices, name="" if listed is None else listed.name, **more)
     if hint.type is bool:
         return fields.Flag(**more)
     if hint.type is str:

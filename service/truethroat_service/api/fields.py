@@ -307,9 +307,9 @@ class Text(Field):
 class Choice(Field):
     """One of a closed list of texts or whole numbers."""
 
-    def __init__(self, choices: Sequence[str | int], description: str = "", **more: Any) -> None:
-        """Keep the list."""
-        self.choices = tuple(choices)
+    def __init__(self, choices: Sequence[str | int], description: str = "", *, name: str = "", **more: Any) -> None:
+        """Keep the list, and its name where it is a component of its own."""
+        self.choices, self.list_name = tuple(choices), name
         super().__init__(description, **more)
 
     def _deserialize(self, value: Any, attr: str | None, data: Mapping[str, Any] | None, **kwargs: Any) -> str | int:
@@ -325,9 +325,13 @@ class Choice(Field):
         raise ValidationError(unknown_choice(near, len(self.choices)))
 
     def document(self, refer: Any) -> dict[str, Any]:
-        """Constant or enumeration."""
-        if len(self.choices) == 1:
-            return {"const": self.choices[0]}
+        """Constant or enumeration, by reference where it has a name."""
+        if self.list_name:
+            return {"$ref": refer(self)}
+        return {"const": self.choices[0]} if len(self.choices) == 1 else self.listed()
+
+    def listed(self) -> dict[str, Any]:
+        """Enumeration."""
         return {"enum": list(self.choices)}
 
 
@@ -343,10 +347,10 @@ def unknown_choice(near: Sequence[str | int], of: int | None = None) -> Message:
 class Named(Choice):
     """One of a closed list of names, each of which stands for an object."""
 
-    def __init__(self, names: Sequence[str], makes: Callable[[str], Any]) -> None:
+    def __init__(self, names: Sequence[str | int], makes: Callable[[str], Any], name: str) -> None:
         """Keep the names and what they make."""
         self.makes = makes
-        super().__init__(names)
+        super().__init__(names, name=name)
 
     def _deserialize(self, value: Any, attr: str | None, data: Mapping[str, Any] | None, **kwargs: Any) -> Any:
         return self.makes(str(super()._deserialize(value, attr, data, **kwargs)))

@@ -3,20 +3,22 @@
 from collections.abc import Iterator, Mapping
 from typing import Any
 
+from ..application.core.codes import FaultCode
+
 
 class Message(str):
     """Text of a fault with its code; a plain string to everything in between."""
 
     __slots__ = ("code",)
-    code: str
+    code: FaultCode
 
-    def __new__(cls, text: str, code: str) -> "Message":
+    def __new__(cls, text: str, code: FaultCode) -> "Message":
         """Keep the code beside the text."""
         message = super().__new__(cls, text)
         message.code = code
         return message
 
-    def __getnewargs__(self) -> tuple[str, str]:  # type: ignore[override]
+    def __getnewargs__(self) -> tuple[str, FaultCode]:  # type: ignore[override]
         """Copy with the code: schemas are deep-copied with their messages."""
         return str(self), self.code
 

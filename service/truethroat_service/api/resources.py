@@ -17,7 +17,7 @@ from ..application.core.shape import OMITTED
 from ..application.readiness import recomputed
 from .bodies import body_of
 from .components import camel
-from .derive import Schema, request_schema
+from .derive import KindsSchema, Schema, request_schema
 from .problems import TYPES
 
 
@@ -26,7 +26,7 @@ class Calculation:
     """Resource that answers a request, read by a schema, with what a use case makes of it."""
 
     capability: Capability
-    schema: Schema
+    schema: Schema | KindsSchema
 
     def view(self) -> Response:
         """Answer the request at hand."""

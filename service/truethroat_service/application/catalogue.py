@@ -2,19 +2,22 @@
 
 from collections.abc import Mapping
 from dataclasses import dataclass
-from typing import Annotated, Any
+from typing import Annotated, Any, TypeVar
 
 from .. import API_VERSION, SERVICE_VERSION
 from ..engine import ENGINE_VERSION
 from ..engine.formula import Source
+from ..engine.rule_set import RuleSet
 from ..reference.loader import FILLER_METALS, MATERIALS, POSITIONS, PROCESSES
 from ..reference.loader_preparations import PREPARATIONS
 from ..reference.loader_welding_rates import RATES
 from .core.quantities import ANGLE, AREA, GAS_FLOW, LENGTH, MASS_RATE
-from .core.shape import Length, Q, Stress
+from .core.shape import Length, Q, Stress, fields_of
 from .core.wire import wire
-from .joints.quality_sets import QUALITY_SETS
+from .joints.quality_sets import QUALITY_SETS, QualitySet
 from .joints.rule_sets import ENTRIES, rule_set
+
+Entry = TypeVar("Entry")
 
 
 @dataclass(frozen=True, slots=True)
@@ -45,6 +48,14 @@ class LimitOfScope:
 
 
 @dataclass(frozen=True, slots=True)
+class ReadingOfClause:
+    """How a clause is read that is silent, borrowed or open to two readings."""
+
+    text: str
+    source: Annotated[str, "The clause that is read."]
+
+
+@dataclass(frozen=True, slots=True)
 class RuleSetEntry:
     """Rule set."""
 
@@ -54,6 +65,7 @@ class RuleSetEntry:
     clauses: tuple[str, ...]
     parameters: Mapping[str, float]
     limits: tuple[LimitOfScope, ...]
+    readings: tuple[ReadingOfClause, ...]
 
 
 @dataclass(frozen=True, slots=True)
@@ -65,6 +77,7 @@ class QualitySetEntry:
     editions: tuple[str, ...]
     clauses: tuple[str, ...]
     limits: tuple[LimitOfScope, ...]
+    readings: tuple[ReadingOfClause, ...]
 
 
 @dataclass(frozen=True, slots=True)
@@ -228,43 +241,29 @@ def service() -> ServiceAnswer:
 
 def rule_sets() -> RuleSetsAnswer:
     """Rule sets and quality sets with their editions, clauses, parameters and limits of scope."""
-    rules = tuple(
-        RuleSetEntry(found.id, found.title, found.editions, found.clauses, found.parameters, _limits(found.limits))
-        for found in map(rule_set, ENTRIES)
+    return RuleSetsAnswer(
+        tuple(_entry(RuleSetEntry, found, **_words(found)) for found in map(rule_set, ENTRIES)),
+        tuple(_entry(QualitySetEntry, found, **_words(found)) for found in QUALITY_SETS.values()),
     )
-    qualities = tuple(
-        QualitySetEntry(found.id, found.title, found.editions, found.clauses, _limits(found.limits))
-        for found in QUALITY_SETS.values()
-    )
-    return RuleSetsAnswer(rules, qualities)
 
 
-def _limits(limits: tuple[Any, ...]) -> tuple[LimitOfScope, ...]:
-    return tuple(LimitOfScope(limit.text, str(limit.source)) for limit in limits)
+def _words(rules: RuleSet | QualitySet) -> dict[str, tuple[LimitOfScope | ReadingOfClause, ...]]:
+    """Limits and readings of a rule set or a quality set."""
+    return {
+        "limits": tuple(LimitOfScope(limit.text, str(limit.source)) for limit in rules.limits),
+        "readings": tuple(ReadingOfClause(reading.text, str(reading.source)) for reading in rules.readings),
+    }
 
 
 def materials() -> MaterialsAnswer:
     """Base metals with their strengths by thickness, in millimetres and megapascals."""
     return MaterialsAnswer(
         tuple(
-            MaterialEntry(
-                material.id,
-                material.standard,
-                material.family,
-                material.form,
-                material.beta_w,
-                f"{material.source} ({material.mark})",
-                tuple(
-                    StrengthBand(
-                        band.thickness_over,
-                        band.thickness_to,
-                        band.yield_strength,
-                        band.tensile_strength,
-                        band.welded_yield_strength,
-                        band.welded_tensile_strength,
-                    )
-                    for band in material.bands
-                ),
+            _entry(
+                MaterialEntry,
+                material,
+                source=f"{material.source} ({material.mark})",
+                bands=tuple(_entry(StrengthBand, band) for band in material.bands),
             )
             for material in MATERIALS.values()
         )
@@ -275,14 +274,7 @@ def filler_metals() -> FillerMetalsAnswer:
     """Filler metals with their strength, in megapascals."""
     return FillerMetalsAnswer(
         tuple(
-            FillerMetalEntry(
-                filler.id,
-                filler.standard,
-                filler.family,
-                filler.tensile_strength,
-                filler.matches,
-                f"{filler.source} ({filler.mark})",
-            )
+            _entry(FillerMetalEntry, filler, source=f"{filler.source} ({filler.mark})")
             for filler in FILLER_METALS.values()
         )
     )
@@ -292,42 +284,13 @@ def processes() -> ProcessesAnswer:
     """Processes and positions with every code they answer to, and what publications say each process takes."""
     return ProcessesAnswer(
         tuple(
-            ProcessEntry(
-                process.id,
-                process.title,
-                process.iso_4063,
-                f"{process.source} ({process.mark})",
-                PublishedRates(
-                    _rates(process.id, "efficiency"),
-                    _rates(process.id, "deposition-rate"),
-                    _rates(process.id, "operator-factor"),
-                    _rates(process.id, "gas-flow"),
-                    _rates(process.id, "bead-area"),
-                ),
-            )
+            _entry(ProcessEntry, process, source=f"{process.source} ({process.mark})", rates=_rates(process.id))
             for process in PROCESSES.values()
         ),
         tuple(
-            PositionEntry(
-                position.id,
-                position.title,
-                position.orientation,
-                position.equivalents,
-                f"{position.source} ({position.mark})",
-            )
+            _entry(PositionEntry, position, source=f"{position.source} ({position.mark})")
             for position in POSITIONS.values()
         ),
-    )
-
-
-def _rates(process: str, quantity: str) -> tuple[PublishedRate, ...]:
-    """What publications say a process takes of one quantity."""
-    return tuple(
-        PublishedRate(
-            rate.setting, rate.low, rate.high, rate.typical, rate.usual, str(Source("", rate.source, rate.mark))
-        )
-        for rate in RATES
-        if rate.quantity == quantity and process in rate.processes
     )
 
 
@@ -335,23 +298,36 @@ def preparations() -> PreparationsAnswer:
     """Preparations of grooves with the limits each holds in, in millimetres."""
     return PreparationsAnswer(
         tuple(
-            PreparationEntry(
-                entry.id,
-                entry.ref,
-                entry.standard,
-                entry.joints,
-                entry.penetration,
-                entry.form,
-                entry.root,
-                Limits(*entry.thickness),
-                entry.angle and Limits(*entry.angle),
-                None if entry.gap_by_thickness else Limits(*entry.gap),
-                entry.gap[0] if entry.gap_by_thickness else None,
-                entry.land and Limits(*entry.land),
-                entry.processes,
-                entry.orientations,
-                f"{entry.source}, {entry.mark}",
+            _entry(
+                PreparationEntry,
+                entry,
+                thickness=Limits(*entry.thickness),
+                angle=entry.angle and Limits(*entry.angle),
+                gap=None if entry.gap_by_thickness else Limits(*entry.gap),
+                gap_share_of_thickness=entry.gap[0] if entry.gap_by_thickness else None,
+                land=entry.land and Limits(*entry.land),
+                source=f"{entry.source}, {entry.mark}",
             )
             for entry in PREPARATIONS
         )
     )
+
+
+def _entry(kind: type[Entry], thing: Any, **more: Any) -> Entry:
+    """Entry of the catalogue: each field as given, or the attribute of the thing that has its name."""
+    return kind(**{name: more[name] if name in more else getattr(thing, name) for name in fields_of(kind)})  # type: ignore[arg-type]
+
+
+def _rates(process: str) -> PublishedRates:
+    """What publications say a process takes, by quantity."""
+    rates: dict[str, tuple[PublishedRate, ...]] = {
+        name: tuple(
+            PublishedRate(
+                rate.setting, rate.low, rate.high, rate.typical, rate.usual, str(Source("", rate.source, rate.mark))
+            )
+            for rate in RATES
+            if rate.quantity == name.replace("_", "-") and process in rate.processes
+        )
+        for name in fields_of(PublishedRates)
+    }
+    return PublishedRates(**rates)

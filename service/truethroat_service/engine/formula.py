@@ -36,11 +36,17 @@ class Source:
     document: str
     clause: str
     mark: Mark = "seen"
+    citation: str = field(init=False, repr=False, compare=False)
+
+    def __post_init__(self) -> None:
+        """Write the citation once; every answer prints it."""
+        citation = f"{self.document}, {self.clause}" if self.document else self.clause
+        sure = self.mark in ("seen", "geometry")
+        object.__setattr__(self, "citation", citation if sure else f"{citation}, {self.mark}")
 
     def __str__(self) -> str:
         """Citation as it is printed; anything less than seen is said."""
-        citation = f"{self.document}, {self.clause}" if self.document else self.clause
-        return citation if self.mark in ("seen", "geometry") else f"{citation}, {self.mark}"
+        return self.citation
 
 
 @dataclass(frozen=True, slots=True)

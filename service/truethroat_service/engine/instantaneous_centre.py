@@ -13,19 +13,20 @@ Three ways lead to the motion, each for the groups that the one before leaves:
 
 1. Broyden's method from the turn that would suit an isotropic group settles all but a few in a thousand, within about
    eight evaluations of the forces.
-2. Broyden's method from eight motions at once settles most of those, whose worst bit changes on the way. Of several
-   motions that hold equilibrium, the one nearest a pure turn is taken.
-3. Brackets settle the rest. A bit of weld that lies on the centre all but jumps from one force to the opposite one, and
-   only halving comes near to that. For every turn of a fan the shift is found at which no force across the load is left;
-   between two turns of which one leans the resultant too much and one too little lies the one looked for. The fan opens
-   from a pure turn downwards, then upwards, and the first such pair is taken.
+2. Broyden's method from eight motions at once settles most of the others, whose worst bit changes on the way. Of
+   several motions that hold equilibrium, the one nearest a pure turn is taken.
+3. Brackets settle the rest. The force of a bit of weld that lies on the centre all but jumps to its opposite, and only
+   bracketing comes near enough to that. For every turn of a fan the shift is found at which no force across the load is
+   left. Between two turns of which one leans the resultant more than the load and the other less lies the one looked
+   for. The fan opens from a pure turn downwards, then upwards, and the first such step is taken.
 
-What none of them settles is reported, never answered silently.
+A group that none of them settles is reported, never answered silently.
 """
 
+from collections.abc import Callable
 from dataclasses import dataclass, replace
 from itertools import product
-from math import ceil, log2, pi
+from math import ceil, pi
 from typing import Protocol, TypeAlias
 
 import numpy as np
@@ -38,7 +39,9 @@ Rows: TypeAlias = "np.ndarray[tuple[int], np.dtype[np.intp]]"
 CHUNK = 256
 """Groups solved at once; their points stay in the processor's cache."""
 STILL = 1e-200
-TOLERANCE = 1e-9
+"""A point that moves no more than this stands still, and its direction is none."""
+TOLERANCE, CLOSE_TOLERANCE = 1e-9, 1e-11
+"""Equilibrium at the first attempt, and later, when several ways lead to one motion and must not show."""
 LARGEST_STEP = 0.35
 ROUNDS = 40
 PURE_TURN = pi / 2.0
@@ -47,10 +50,11 @@ STARTS = tuple(product((-0.5, 0.5), (-0.6, 0.3, 1.2, 2.2)))
 """Shift and turn of each motion from which a group starts again that did not settle."""
 ENOUGH_POINTS = 256
 """A group of more points starts again with only some of them, and is bracketed between fewer turns."""
-STEPS_DOWN, STEPS_UP, STEPS_WITHIN = 120, 40, 16
-HALVINGS = 52
+STEPS_DOWN, STEPS_UP, MOST_CROWDED = 120, 40, 10
+"""Steps of a fan of turns, and how many times fewer there are at least in a group of many points."""
+CHORDS = 200
 ROUGHLY, CLOSELY = 1e-9, 1e-15
-"""How near the shift and the turn are bracketed, when looking for the step and then within it."""
+"""How closely the shift is bracketed for a fan, and within one of its steps."""
 BRACKET_TOLERANCE = 1e-6
 """Where a bit of weld lies on the centre its force rises so steeply that halving stops short of ``TOLERANCE``."""
 
@@ -111,7 +115,7 @@ class _Problem:
     @property
     def crowd(self) -> int:
         """How many times as many points a group has as are enough."""
-        return -(-self.points.shape[2] // ENOUGH_POINTS)
+        return ceil(self.points.size / self.points[:, :, 0].size / ENOUGH_POINTS)
 
     def thinned(self) -> "_Problem":
         """The groups with no more points than are enough, evenly picked."""
@@ -159,7 +163,8 @@ def solve(points: Points, rho: Column, loads: Loads, relation: Relation) -> Foun
     filled = points.length.shape[1] - np.argmax(points.length[:, ::-1] > 0.0, axis=1)
     # Groups of about as many points go together, so that few points only fill their rows.
     order = np.argsort(filled, kind="stable")
-    found = Found(*(np.empty(rho.shape) for _ in range(4)), np.empty(rho.shape, dtype=np.bool_))
+    strength, centre_x, centre_y, angle = np.empty((4, rho.size))
+    found = Found(strength, centre_x, centre_y, angle, np.empty(rho.size, dtype=np.bool_))
     for start in range(0, rho.size, CHUNK):
         rows = order[start : start + CHUNK]
         most = int(filled[rows[-1]])
@@ -174,7 +179,7 @@ def solve(points: Points, rho: Column, loads: Loads, relation: Relation) -> Foun
 def _solved(points: Points, rho: Column, loads: Loads, relation: Relation) -> Found:
     """Result for groups that fit into the cache together."""
     problem, turn, mirrored, demand = _turned(points, rho, loads, relation)
-    s, phi, size, settled = _broyden(problem, np.zeros(rho.shape), problem.target)
+    s, phi, size, settled = _broyden(problem, np.zeros(rho.size), problem.target, TOLERANCE)
     for another in (_from_many_starts, _bracketed):
         left = np.flatnonzero(~settled)
         if left.size:
@@ -207,14 +212,14 @@ def _turned(points: Points, rho: Column, loads: Loads, relation: Relation) -> tu
     return _Problem(columns, rho, target, relation), turn, mirrored, demand
 
 
-def _broyden(problem: _Problem, s: Column, phi: Column) -> tuple[Column, Column, Column, Flags]:
+def _broyden(problem: _Problem, s: Column, phi: Column, tolerance: float) -> tuple[Column, Column, Column, Flags]:
     """Motion of each group by Broyden's method from a given one; which ones settled."""
     unknowns = np.stack([s, phi], axis=1)
     residual, size = problem.residual(s, phi)
     inverse = np.tile(np.eye(2), (s.size, 1, 1))
     rows, some = np.arange(s.size), problem
     for _ in range(ROUNDS):
-        unsettled = ~(np.abs(residual[rows]).max(axis=1) < TOLERANCE)
+        unsettled = ~(np.abs(residual[rows]).max(axis=1) < tolerance)
         if not unsettled.all():
             rows, some = rows[unsettled], some.take(unsettled)
         if not rows.size:
@@ -230,7 +235,7 @@ def _broyden(problem: _Problem, s: Column, phi: Column) -> tuple[Column, Column,
         correction = np.einsum("gi,gj->gij", step - applied, np.einsum("gi,gij->gj", step, inverse[rows]))
         inverse[rows] += np.where(usable, 1.0 / np.where(usable, scale, 1.0), 0.0)[:, None, None] * correction
         unknowns[rows], residual[rows] = moved, new
-    settled = np.abs(residual).max(axis=1) < TOLERANCE
+    settled = np.abs(residual).max(axis=1) < tolerance
     # A motion far beyond a pure turn, or against the load, is another root than the load's.
     settled &= np.abs(unknowns[:, 1] - PURE_TURN / 2.0) < PURE_TURN
     return unknowns[:, 0], unknowns[:, 1], size, settled
@@ -239,89 +244,85 @@ def _broyden(problem: _Problem, s: Column, phi: Column) -> tuple[Column, Column,
 def _from_many_starts(problem: _Problem) -> tuple[Column, Column, Column, Flags]:
     """Motion of each group by Broyden's method from many starts: of those that settle, the one nearest a pure turn."""
     groups, starts = problem.rho.size, len(STARTS)
-    s, phi, _, settled = _broyden(
-        problem.thinned().take(np.repeat(np.arange(groups), starts)), *np.tile(np.transpose(STARTS), groups)
-    )
-    # Any turn short of a pure one comes before those past it, as it does between brackets.
+    shifts, turns = np.tile(np.transpose(STARTS), groups)
+    many = problem.thinned().take(np.repeat(np.arange(groups), starts))
+    s, phi, size, settled = _broyden(many, shifts, turns, CLOSE_TOLERANCE)
+    # Any turn short of a pure one comes before those past it, as it does in a fan.
     away = np.where(settled, np.where(phi <= PURE_TURN, PURE_TURN, MOST_TURN + PURE_TURN) - phi, np.inf)
     nearest = away.reshape(groups, starts).argmin(axis=1) + np.arange(groups) * starts
-    return _broyden(problem, s[nearest], phi[nearest])
+    if problem.crowd > 1:
+        return _broyden(problem, s[nearest], phi[nearest], CLOSE_TOLERANCE)
+    return s[nearest], phi[nearest], size[nearest], settled[nearest]
 
 
 def _bracketed(problem: _Problem) -> tuple[Column, Column, Column, Flags]:
-    """Motion of each group by bracketing: a fan of turns, each with its shift, and within the step that suits another.
-
-    A step suits where one of its turns leans the resultant more than the load and the other less.
-    """
-    groups = problem.rho.size
-    down, up, within = (max(steps // problem.crowd, 2) for steps in (STEPS_DOWN, STEPS_UP, STEPS_WITHIN))
+    """Motion of each group by bracketing: a fan of turns, each with its shift, then within the step that suits."""
+    groups = np.arange(problem.rho.size)
+    down, up = (steps // min(problem.crowd, MOST_CROWDED) for steps in (STEPS_DOWN, STEPS_UP))
     fan = np.concatenate([np.linspace(PURE_TURN, LEAST_TURN, down + 1), np.linspace(PURE_TURN, MOST_TURN, up + 1)])
-    excess = _excess(problem, np.tile(fan, (groups, 1)), ROUGHLY)
-    suits = (excess[:, :-1] * excess[:, 1:] <= 0.0) & (np.abs(np.diff(excess)) < pi / 2.0)
+    every = problem.take(np.repeat(groups, fan.size))
+    excess = _excess(every, np.tile(fan, groups.size), ROUGHLY).reshape(groups.size, fan.size)
+    before, after = excess[:, :-1], excess[:, 1:]
+    suits = (before * after <= 0.0) & (np.abs(after - before) < pi / 2.0)
     # From the last turn down to the first one up is no step.
     suits[:, down] = False
+    # A group without a step that suits keeps one turn.
     found, step = suits.any(axis=1), suits.argmax(axis=1)
-    turns = np.tile(fan, (groups, 1))
-    for _ in range(HALVINGS):
-        one, other = step, step + found
-        turns, ends = (
-            np.linspace(_of_each(turns, one), _of_each(turns, other), within + 1, axis=1),
-            (_of_each(excess, one), _of_each(excess, other)),
-        )
-        excess = np.column_stack([ends[0], _excess(problem, turns[:, 1:-1], CLOSELY), ends[1]])
-        step = (excess[:, :-1] * excess[:, 1:] <= 0.0).argmax(axis=1)
-        if np.abs(excess).min(axis=1).max() < TOLERANCE or np.abs(turns[:, 1] - turns[:, 0]).max() < CLOSELY:
-            break
-    phi = _of_each(turns, np.abs(excess).argmin(axis=1))
+    falls = before[groups, step] > after[groups, step]
+    low, high = fan[step + (found & falls)], fan[step + (found & ~falls)]
+
+    def closely(turns: Column, rows: Rows) -> Column:
+        return _excess(problem.take(rows), turns, CLOSELY)
+
+    phi = _crossing(closely, low, high, CLOSELY, np.full(groups.size, CLOSE_TOLERANCE))
     s = _shift(problem, phi, CLOSELY)
     residual, size = problem.residual(s, phi)
     return s, phi, size, found & (np.abs(residual).max(axis=1) < BRACKET_TOLERANCE)
 
 
-def _of_each(table: Column, column: Rows) -> Column:
-    """One number of each row."""
-    numbers: Column = np.take_along_axis(table, column[:, None], axis=1)[:, 0]
-    return numbers
-
-
-def _excess(problem: _Problem, turns: Column, width: float) -> Column:
-    """How far each turn of each group, shifted so that nothing is left across, leans its resultant more than the load."""
-    rows = problem.take(np.repeat(np.arange(turns.shape[0]), turns.shape[1]))
-    phi = turns.ravel()
-    residual, _ = rows.residual(_shift(rows, phi, width), phi)
-    excess: Column = residual[:, 1].reshape(turns.shape)
+def _excess(problem: _Problem, phi: Column, width: float) -> Column:
+    """How far turns, shifted so that nothing is left across, lean the resultant more than the load."""
+    residual, _ = problem.residual(_shift(problem, phi, width), phi)
+    excess: Column = residual[:, 1]
     return excess
 
 
 def _shift(problem: _Problem, phi: Column, width: float) -> Column:
-    """Shift across the load at which no force across it is left, to within a width.
-
-    This is the ITP method (Oliveira and Takahashi 2020, from memory): it goes by the chord, drawn towards the middle
-    and kept so near to it that halving alone would need one round less at most.
-    """
-    _, y, _, _, length, real = problem.points
+    """Shift across the load at which no force across it is left."""
     # A shift under all that the turn carries the points across moves them all one way, one over it the other way.
-    carried = (np.sin(phi) / problem.rho)[:, None] * y * real
-    low, high = carried.min(axis=1), carried.max(axis=1)
-    below, above = problem.resultant(low, phi)[0], problem.resultant(high, phi)[0]
-    nil = width * length.sum(axis=1)
-    gap = high - low
-    rounds = ceil(log2(max(gap.max() / width, 1.0))) + 1
-    drawn = 0.2 / np.maximum(gap, width)
-    for left in range(rounds, 0, -1):
-        if gap.max() <= width:
+    carried = (np.sin(phi) / problem.rho)[:, None] * problem.points[1]
+    return _crossing(
+        lambda s, rows: problem.take(rows).resultant(s, phi[rows])[0],
+        carried.min(axis=1),
+        carried.max(axis=1),
+        width,
+        width * problem.points[4].sum(axis=1),
+    )
+
+
+def _crossing(
+    function: Callable[[Column, Rows], Column], low: Column, high: Column, width: float, nil: Column
+) -> Column:
+    """Where a function of each row crosses nil, from under it at ``low`` to over it at ``high``: the Illinois method.
+
+    It follows the chord; an end that stays twice counts half, so that the next chord falls beyond the crossing. An end
+    that is on the wrong side by a last bit is the crossing itself.
+    """
+    rows = np.arange(low.size)
+    values, last = np.array([function(low, rows), function(high, rows)]), np.full(low.size, -1)
+    ends = np.array([np.where(values[1] < 0.0, high, low), np.where(values[0] > 0.0, low, high)])
+    for _ in range(CHORDS):
+        rows = np.flatnonzero(np.abs(ends[1] - ends[0]) > width)
+        if not rows.size:
             break
-        middle, rise = (low + high) / 2.0, above - below
-        chord = np.where(rise > 0.0, (low * above - high * below) / np.where(rise > 0.0, rise, 1.0), middle)
-        aside = chord - middle
-        aside -= np.sign(aside) * np.minimum(drawn * gap * gap, np.abs(aside))
-        # After the rounds left, halving alone would still reach the width.
-        reach = np.maximum(width * 2.0 ** (left - 1) - gap / 2.0, 0.0)
-        s = middle + np.clip(aside, -reach, reach)
-        across, _, _ = problem.resultant(s, phi)
-        under, over = across <= nil, across >= -nil
-        low, below = np.where(under, s, low), np.where(under, across, below)
-        high, above = np.where(over, s, high), np.where(over, across, above)
-        gap = high - low
-    shift: Column = (low + high) / 2.0
-    return shift
+        (low, high), (below, above) = ends[:, rows], values[:, rows]
+        rise = above - below
+        place = np.where(rise > 0.0, (low * above - high * below) / np.where(rise > 0.0, rise, 1.0), (low + high) / 2.0)
+        value = function(place, rows)
+        under, over = value <= nil[rows], value >= -nil[rows]
+        weight = np.where(over == last[rows], 0.5, 1.0)
+        ends[:, rows] = np.where(under, place, low), np.where(over, place, high)
+        values[:, rows] = np.where(under, value, below * weight), np.where(over, value, above * weight)
+        last[rows] = over
+    crossing: Column = ends.mean(axis=0)
+    return crossing

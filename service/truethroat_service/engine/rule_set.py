@@ -24,6 +24,14 @@ class Limit:
 
 
 @dataclass(frozen=True, slots=True)
+class Reading:
+    """How a rule set reads a clause that is silent, borrowed or open to two readings: a sentence, and the clause."""
+
+    text: str
+    source: Source
+
+
+@dataclass(frozen=True, slots=True)
 class Note:
     """What must be said of an answer by a rule set: the code of the caution, its text and the rule behind it."""
 
@@ -553,3 +561,5 @@ class RuleSet:
     """What a fillet is specified by."""
     quality: Literal["aws-d1-1-2020", "iso-5817-c"] | None = None
     """Quality level or code that a weld by these rules is usually held to."""
+    readings: tuple[Reading, ...] = ()
+    """How clauses are read, for the caller to see."""

@@ -8,16 +8,17 @@ from ...engine.formula import working
 from ...engine.rounding import at_least, at_most
 from ...standards.aws_d1_1_2020 import clause as d1_1
 from ..core.answers import Answered, answered
+from ..core.codes import RemedyCode
 from ..core.faults import Faults
 from ..core.remarks import Remarks
 from ..core.units import Units
 from ..joints.quality_sets import QUALITY_SETS, QualitySet
 from . import aws_d1_1, butt, fillet
-from .answer import Action, AsWeldedAnswer, QualityLimit, WeldAction
+from .answer import AsWeldedAnswer, QualityLimit, WeldAction
 from .limits import amount, why_not_kept
 from .request import ButtAsWelded, FilletAsWelded, Readings
 
-REPAIRS: Mapping[Action, tuple[str, ...]] = MappingProxyType(
+REPAIRS: Mapping[RemedyCode, tuple[str, ...]] = MappingProxyType(
     {
         "close-gap": ("root-gap",),
         "realign": ("misalignment",),

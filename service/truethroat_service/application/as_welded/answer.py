@@ -3,22 +3,10 @@
 from dataclasses import dataclass
 from typing import Annotated, Literal
 
+from ..core.codes import RemedyCode
 from ..core.shape import OMITTED, Area, Length, LengthOrAngle, LengthUp, MassPerLength
 
 Standing = Literal["within", "over", "under", "not-permitted"]
-Action = Literal[
-    "accept",
-    "close-gap",
-    "realign",
-    "gouge-and-reweld",
-    "add-root-pass",
-    "add-pass",
-    "fill-crater",
-    "dress-face",
-    "dress-root",
-    "dress-toe",
-    "repair-undercut",
-]
 """What may be done with a weld: nothing, or repairs in the order of the work."""
 
 
@@ -66,7 +54,7 @@ class Overweld:
 class WeldAction:
     """What to do with the weld."""
 
-    do: Action
+    do: RemedyCode
     leg: Annotated[LengthUp | None, OMITTED, "Leg to weld up to, rounded up to the step."] = None
 
 

@@ -13,7 +13,10 @@ from ...standards.iso_5817_2014.table_1 import Level, Sizes
 from ..core.codes import Verdict
 from ..core.faults import Faults
 from ..core.remarks import Remarks
+from ..joints.given import usual_step
+from ..joints.penetration_remarks import remark_on_penetration
 from ..joints.quality_sets import QUALITY_SETS
+from ..joints.seam_checks import check_tolerance
 from . import aws_d1_1, iso_5817
 from .answer import Overweld, QualityLimit, ThroatAsWelded, WeldAction
 from .limits import Judgement, amount, lack
@@ -67,9 +70,9 @@ def check(readings: FilletAsWelded, faults: Faults) -> None:
             room = float(section.fillet_throat(z_1=z_1, z_2=z_2, psi=readings.angle))
         if readings.hollow >= room:
             faults.inconsistent("#/hollow", f"the hollow reaches the root, {units.text(room)} under the face")
-    if readings.penetration.tolerance > readings.penetration.depth:
-        faults.inconsistent("#/penetration/tolerance", "the tolerance is over the depth itself")
-    if readings.penetration.depth > 0.0 and readings.incomplete_penetration:
+    root = readings.penetration
+    check_tolerance("#/penetration/tolerance", root.tolerance, root.depth, "depth", faults)
+    if root.depth > 0.0 and readings.incomplete_penetration:
         faults.inconsistent("#/incomplete_penetration", "the root is fused beyond its corner or short of it, not both")
 
 
@@ -175,8 +178,7 @@ def add_pass(readings: FilletAsWelded, limits: Sequence[QualityLimit]) -> WeldAc
                 leg = max(leg, asked(readings).leg + gap_taken(widest_gap(readings, off), readings.angle) + off)
         if limit.name == "asymmetry":
             leg = max(leg, max(readings.legs) - amount(limit.allowed) + 2.0 * off)
-    step = INCH / 16 if readings.common.units == "us" else 1.0
-    return WeldAction("add-pass", float(up(leg, step)))
+    return WeldAction("add-pass", float(up(leg, usual_step(readings.common.units, "leg"))))
 
 
 def _proven(readings: FilletAsWelded) -> float:
@@ -293,14 +295,8 @@ def _caution(readings: FilletAsWelded, verdict: Verdict, limits: Sequence[Qualit
             f"The gap of {remarks.units.text(readings.root_gap)} is taken off both legs.",
             s7_21_fit_up.FIT_UP,
         )
-    root = readings.penetration
-    if root.depth > 0.0 and root.vouched != "proven":
-        counts = "physical throat only" if root.vouched == "assumed" else "physical and creditable throat"
-        remarks.caution(
-            root.code,
-            f"Penetration is {root.vouched}: it counts in the {counts}, and in no strength or verdict until a"
-            " qualified procedure proves it.",
-        )
+    counted = "physical throat only" if readings.penetration.vouched == "assumed" else "physical and creditable throat"
+    remark_on_penetration(readings.penetration, remarks, f"It counts in the {counted}, and in no strength or verdict.")
     if any(limit.name == "undersize" and amount(limit.value) and limit.verdict == "within" for limit in limits):
         remarks.caution(
             "no-undersize-at-girder-ends",

@@ -10,13 +10,14 @@ from ...engine import section
 from ...engine.formula import off_the_sheet, working
 from ...engine.rounding import at_least, at_most, down, up
 from ...engine.rule_set import RuleSet, Unlisted
-from ...engine.units import INCH
 from ..core.answers import Answered, answered
-from ..core.codes import Verdict
+from ..core.codes import RemedyCode, Verdict
 from ..core.faults import Faults
 from ..core.remarks import Remarks
 from ..core.units import Units
 from ..joints import grooves
+from ..joints.given import usual_depth_step
+from ..joints.penetration_remarks import remark_on_achieved_depth, remark_on_penetration
 from ..joints.rule_sets import rule_set
 from ..joints.seam_checks import check_finish, check_penetration, check_seam
 from ..joints.seams import DEFAULT_ANGLES, GrooveForm
@@ -116,7 +117,7 @@ def _step(request: BevelDepthRequest) -> float:
     """Step that the depth is rounded up to, mm."""
     if request.depth_step is not None:
         return request.depth_step
-    return INCH / 32 if request.common.units == "us" else 0.5
+    return usual_depth_step(request.common.units)
 
 
 def _ground(request: BevelDepthRequest) -> float:
@@ -194,7 +195,7 @@ def _alternatives(
     request: BevelDepthRequest, rules: RuleSet | None, need: _Need, limit: float
 ) -> tuple[Alternative, ...]:
     """Other ways to reach the same throat under the same rules, the one with the least metal first."""
-    ways: list[tuple[str, float, float]] = []
+    ways: list[tuple[RemedyCode, float, float]] = []
     for form, angle in DEFAULT_ANGLES.items():
         if form == request.form:
             continue
@@ -266,13 +267,8 @@ def _remark(request: BevelDepthRequest, rules: RuleSet | None, need: _Need, limi
             f" rounded up to {units.text(need.depth)}."
         )
     if need.deduction > 0.0:
-        remarks.because(f"The rules do not count {units.text(need.deduction)} of the depth at the root.")
-    if request.penetration.depth > 0.0 and request.penetration.vouched != "proven":
-        remarks.caution(
-            request.penetration.code,
-            f"Penetration of {units.text(request.penetration.depth)} is {request.penetration.vouched}, not proven by a"
-            " qualified procedure, so the depth does without it.",
-        )
+        remarks.because(f"{units.text(need.deduction)} of the depth is taken off at the root.")
+    remark_on_penetration(request.penetration, remarks, "The depth keeps the throat without it.")
     if request.finish.to == "as-welded":
         remarks.caution(
             "face-not-credited", "The face height does not count: the depth keeps the throat of a face that is flush."
@@ -282,13 +278,7 @@ def _remark(request: BevelDepthRequest, rules: RuleSet | None, need: _Need, limi
             "no-rule-set",
             "No rule_set is given, so nothing is taken off the prepared depth for a root that the weld does not reach.",
         )
-    elif rules.groove.by_test is not None:
-        remarks.caution(
-            "depth-consistently-achieved",
-            "The rules take no fixed amount off the prepared depth. The throat is the depth that the procedure"
-            " consistently achieves; show it by a procedure test.",
-            rules.groove.by_test,
-        )
+    remark_on_achieved_depth(rules, remarks)
     if rules is not None and request.seam.thickness is not None:
         least = rules.groove.minimum_throat(min(request.seam.thickness))
         if least is not None and not at_least(request.required_throat, least[0]):

@@ -2,6 +2,7 @@
 
 from dataclasses import dataclass
 
+from ..core.codes import RemedyCode
 from ..core.shape import Area, Length
 from ..joints.grooves import DepositedMetal
 from ..joints.throat_budget import ThroatBudget
@@ -19,7 +20,7 @@ class PreparationCallout:
 class Alternative:
     """Another way to reach the same throat."""
 
-    do: str
+    do: RemedyCode
     size: Length
     area: Area | None
     filler: DepositedMetal | None

@@ -5,9 +5,9 @@ from typing import Annotated, Literal
 
 from ..core.answers import Common
 from ..core.quantities import LENGTH
-from ..core.shape import OneOf, Stated, Within
+from ..core.shape import Stated, Within
 from ..joints.given import UP_TO_50, DepthStep, GrooveAngle, Position, Process, RequiredThroat, Tolerance
-from ..joints.rule_sets import ENTRIES
+from ..joints.rule_sets import RULE_SET_IDS
 from ..joints.seams import (
     DEFAULT_ANGLES,
     AnyFinish,
@@ -38,7 +38,7 @@ class BevelDepthRequest:
     minimum_land: Annotated[float, UP_TO_50, "Least land that must stay."] = 1.0
     depth_step: DepthStep | None = None
     depth_tolerance: Tolerance = 0.0
-    rule_set: Annotated[str | None, OneOf(tuple(ENTRIES)), "Rules whose deduction is added to the depth."] = None
+    rule_set: Annotated[str | None, RULE_SET_IDS, "Rules whose deduction is added to the depth."] = None
     process: Process | None = None
     position: Position | None = None
     common: Common = Common()

@@ -22,6 +22,7 @@ from ..core.faults import Faults
 from ..core.quantities import HAND_FORCE, TEMPERATURE
 from ..core.remarks import Remarks
 from ..core.units import Units
+from ..joints.penetration_remarks import remark_on_penetration
 from ..joints.seam_checks import check_finish, check_penetration, check_seam, check_tolerance
 from ..joints.seams import CORNERS, FLAT_SEAMS, Account
 from ..joints.throat_budget import ToleratedSection, seam_section
@@ -247,8 +248,8 @@ def _say(
     for check in checks:
         if check.verdict == "out":
             limit = "is smaller than the least" if check.least is not None else "is larger than the most"
-            name = check.name.replace("-", " ").capitalize()
-            remarks.because(f"{name}: {units.text(check.value)} {limit} of {units.text(check.limit)}.")
+            reading = check.name.replace("-", " ").capitalize()
+            remarks.because(f"{reading}: {units.text(check.value)} {limit} of {units.text(check.limit)}.")
     remarks.caution(
         "let-go",
         "The weld may break suddenly and the lever may kick. Clamp the coupon, stand beside the path of the lever and"
@@ -264,12 +265,9 @@ def _say(
         "Weld and plate are mostly stronger than their nominal strength, and a weld with a flaw at the root opens at a"
         " smaller force. Only the test shows the true force.",
     )
-    if request.penetration.depth > 0.0 and request.penetration.vouched != "proven":
-        remarks.caution(
-            request.penetration.code,
-            f"Penetration is {request.penetration.vouched}: the verdict counts it, as it may be there; strength does"
-            " not, until a qualified procedure proves it.",
-        )
+    remark_on_penetration(
+        request.penetration, remarks, "The verdict counts it, because it may be there; strength does not."
+    )
     if len({account.verdict for account in accounts.values()}) > 1:
         remarks.caution(
             "accounts-differ",

@@ -4,11 +4,10 @@ from dataclasses import dataclass
 from typing import Annotated, Literal
 
 from ...practice import break_test as opening
-from ...reference.loader import MATERIALS
 from ..core.answers import Common
 from ..core.quantities import HAND_FORCE, LENGTH
-from ..core.shape import By, OneOf, Stated, ToldBy, Within, form
-from ..joints.given import STRENGTH, UP_TO_100, UP_TO_LARGEST, FaceHeight, Hollow, Tolerance
+from ..core.shape import By, Stated, ToldBy, Within, form
+from ..joints.given import MATERIAL_IDS, STRENGTH, UP_TO_100, UP_TO_LARGEST, FaceHeight, Hollow, Tolerance
 from ..joints.seams import SEAM_FORMS, AnyFinish, Finish, GivenPenetration, Penetration, Seam
 
 Rules = Literal["aws-d1-1-2010", "iso-9017"]
@@ -57,7 +56,7 @@ class Plates:
     """Plates, by their yield strength or their material."""
 
     yield_strength: Annotated[float | None, STRENGTH, "Yield strength."] = None
-    material: Annotated[str | None, OneOf(tuple(MATERIALS)), "Material by its designation; see /v1/materials."] = None
+    material: Annotated[str | None, MATERIAL_IDS, "Material by its designation; see /v1/materials."] = None
 
 
 PLATES_FORMS = (

@@ -156,14 +156,33 @@ CautionCode = Literal[
 """What a caution of an answer may be called."""
 
 RemedyCode = Literal[
+    "accept",
+    "add-pass",
+    "add-root-pass",
     "bevel",
+    "bevelled",
+    "close-gap",
+    "double-sided",
+    "dress-face",
+    "dress-root",
+    "dress-toe",
+    "fill-crater",
+    "fillet-inside",
+    "full-penetration",
+    "gouge-and-reweld",
+    "intermittent",
     "leave-face",
+    "over",
+    "realign",
+    "repair-undercut",
+    "single-bevel",
+    "single-j",
+    "single-u",
+    "single-v",
     "smaller-radius",
     "weld-second-side",
-    "add-pass",
-    "accept",
 ]
-"""What a remedy or an alternative may do."""
+"""What a remedy, an action or an alternative may do."""
 
 FaultCode = Literal[
     "inconsistent",

@@ -73,9 +73,13 @@ class Numbered:
 
 @dc.dataclass(frozen=True, slots=True)
 class OneOf:
-    """Text or whole number of a request out of a closed list that is known when the service starts."""
+    """Text or whole number of a request out of a closed list that is known when the service starts.
+
+    A list with a name is a component of its own, so that the document holds it once.
+    """
 
     choices: tuple[str | int, ...]
+    name: str = ""
 
 
 @dc.dataclass(frozen=True, slots=True)
@@ -131,7 +135,7 @@ class ToldBy:
 class OrName:
     """Object of a request in a form, or a text of a closed list that stands for one."""
 
-    names: tuple[str, ...]
+    names: OneOf
     makes: Callable[[str], Any]
     form: Form
 

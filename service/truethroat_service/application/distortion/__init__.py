@@ -11,7 +11,6 @@ from dataclasses import asdict, replace
 
 from ...engine.formula import working
 from ...engine.rounding import at_least, at_most
-from ...engine.units import INCH
 from ...practice.shrinkage import TWI
 from ...standards.iso_13920_1996 import table_3_form
 from ..core.answers import Answered, answered
@@ -19,6 +18,7 @@ from ..core.codes import Verdict
 from ..core.faults import Faults
 from ..core.remarks import Remarks
 from ..core.units import Units
+from ..joints.given import usual_step
 from .alternatives import alternatives
 from .answer import DistortionAnswer, ShrinkingWeld, ToleranceCheck
 from .cases import USUAL_ANGLES, Case, Setting, case_of
@@ -88,7 +88,7 @@ def _filled(request: DistortionRequest) -> DistortionRequest:
         joint = replace(joint, weld=replace(joint.weld, groove_angle=USUAL_ANGLES[joint.weld.groove]))
     step = request.size_step
     if step is None:
-        step = INCH / 16 if request.common.units == "us" else 1.0
+        step = usual_step(request.common.units, "leg")
     return replace(request, joint=joint, size_step=step)
 
 

@@ -3,6 +3,7 @@
 from dataclasses import dataclass
 from typing import Annotated, Literal
 
+from ..core.codes import RemedyCode
 from ..core.quantities import ANGLE, LENGTH
 from ..core.shape import BARE, OMITTED, Area, Length, LengthOrAngle, Q
 
@@ -94,7 +95,7 @@ _LengthSpan = Annotated[DistortionSpan, Q(LENGTH)]
 class DistortionAlternative:
     """Another way to weld the joint."""
 
-    do: Literal["over", "double-sided", "intermittent", "bevelled"]
+    do: RemedyCode
     leg: Annotated[Length | None, OMITTED] = None
     root_opening: Annotated[Length | None, OMITTED] = None
     depth: Annotated[Length | None, OMITTED, "Depth of the preparation on each side."] = None

@@ -3,7 +3,6 @@
 from dataclasses import dataclass
 from typing import Annotated
 
-from ...reference.loader import FILLER_METALS
 from ...reference.loader import position as position_of
 from ...reference.loader import process as process_of
 from ..core.answers import Common
@@ -24,12 +23,11 @@ from ..core.quantities import (
     Dimension,
 )
 from ..core.shape import As, Form, Longest, Many, Numbered, OneOf, Pattern, ToldBy, Within, form
-from ..joints.given import Position, Process
+from ..joints.given import FILLER_IDS, Position, Process
 from ..joints.weld_sections import AnyShape
 
 MOST_WELDS, MOST_PRICES = 1000, 200
 HOUR = 3600.0
-FILLERS = OneOf(tuple(FILLER_METALS))
 
 
 @dataclass(frozen=True, slots=True)
@@ -113,7 +111,7 @@ class Weld:
         Numbered(0.0, 1.0),
         "Share added to the area of the section; send leg_excess of a fillet for a share of its legs.",
     ] = 0.0
-    filler: Annotated[str | None, FILLERS, "Filler metal; see /v1/filler-metals."] = None
+    filler: Annotated[str | None, FILLER_IDS, "Filler metal; see /v1/filler-metals."] = None
     density: Annotated[
         float | None, Within(DENSITY, 5e-7, most=2.5e-5), "Density of the weld metal, instead of that of the filler."
     ] = None
@@ -153,7 +151,7 @@ class Price:
     """Price for one engine unit; of one filler, or with one process, where it names them."""
 
     amount: float
-    filler: Annotated[str | None, FILLERS, "Filler metal it is for; any, when left out."] = None
+    filler: Annotated[str | None, FILLER_IDS, "Filler metal it is for; any, when left out."] = None
     process: Process | None = None
 
     @property

@@ -16,7 +16,8 @@ from ..core.faults import Faults
 from ..core.remarks import Remarks
 from ..core.units import Units
 from ..joints import filler_matching
-from ..joints.fillets import FilletSize, fillet_size_of, usual_step
+from ..joints.fillets import FilletSize, fillet_size_of
+from ..joints.given import usual_step
 from ..joints.loads import ForceComponents
 from ..joints.metals import Metals, metals
 from ..joints.rule_sets import chosen

@@ -7,6 +7,7 @@ from ...engine.rounding import SAME, at_least, at_most
 from ...engine.rule_set import Intermittent, IntermittentRules, RuleSet
 from ..core.faults import Faults
 from ..joints.loads import ForceComponents
+from ..joints.seam_checks import check_tolerance
 from ..joints.seams import Penetration
 from .request import BalancedForce, ConcentricForce, FilletSizeRequest, Joint, SharedForce
 from .sizing import side_angles
@@ -51,8 +52,7 @@ def _check_penetration(penetration: Penetration, request: FilletSizeRequest, rul
     plain = rules.scope.plain_section
     if plain and penetration.vouched == "proven":
         faults.out_of_scope("#/penetration", f"{rules.id} covers {plain.text} ({plain.source})")
-    if penetration.tolerance > penetration.depth:
-        faults.inconsistent("#/penetration/tolerance", "the tolerance is over the depth itself")
+    check_tolerance("#/penetration/tolerance", penetration.tolerance, penetration.depth, "depth", faults)
     thinner = min(part.thickness for part in request.parts)
     if not at_most(penetration.depth, thinner):
         faults.out_of_range(

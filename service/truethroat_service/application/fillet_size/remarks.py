@@ -11,6 +11,7 @@ from ...standards.en_1993_1_8_2005 import s4_11_long_joints, s4_12_single_sided
 from ..core.remarks import Remarks
 from ..core.units import Units
 from ..joints.metals import EN_1993_1_8
+from ..joints.penetration_remarks import remark_on_penetration
 from .answer import Governs
 from .request import ConcentricForce, FilletSizeRequest, Packing
 from .sizing import Fillets, Sizes
@@ -87,14 +88,9 @@ def remark(
 def _remark_penetration(request: FilletSizeRequest, fillets: Fillets, units: Units, remarks: Remarks) -> None:
     """Say whether penetration counts, and on what condition."""
     rules, penetration = fillets.rules, request.penetration
-    if penetration is not None and penetration.depth > 0.0:
-        if penetration.vouched != "proven":
-            remarks.caution(
-                penetration.code,
-                f"Penetration of {units.text(penetration.depth)} is {penetration.vouched}, not proven by a qualified"
-                " procedure, so it does not count.",
-            )
-        elif rules.options.penetration is not None:
+    remark_on_penetration(penetration, remarks)
+    if penetration is not None and penetration.counted("strength"):
+        if rules.options.penetration is not None:
             remarks.note(rules.options.penetration)
         elif rules.weld is not None:
             remarks.caution(

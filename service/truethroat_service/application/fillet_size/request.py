@@ -7,7 +7,7 @@ from typing import Annotated, Literal
 from ...engine.rule_set import Flange, Intermittent
 from ..core.answers import Common
 from ..core.quantities import AREA, LENGTH
-from ..core.shape import As, OneOf, ToldBy, Within, form
+from ..core.shape import As, ToldBy, Within, form
 from ..joints.given import (
     ANY_FORCE,
     LONG,
@@ -22,7 +22,7 @@ from ..joints.given import (
 )
 from ..joints.loads import ForceComponents
 from ..joints.metals import AnyFiller, AnyPart, Parameters
-from ..joints.rule_sets import ENTRIES
+from ..joints.rule_sets import RULE_SET_IDS
 from ..joints.seams import GivenPenetration
 from .sizing import Basis, Kind
 
@@ -156,7 +156,7 @@ UNSTIFFENED_FLANGE = form(
 class FilletSizeRequest:
     """Fillet to size."""
 
-    rule_set: Annotated[str, OneOf(tuple(ENTRIES)), "Rules to size by; see /v1/rule-sets."]
+    rule_set: Annotated[str, RULE_SET_IDS, "Rules to size by; see /v1/rule-sets."]
     joint: Annotated[Joint, "The joint."]
     parts: Annotated[
         tuple[AnyPart, AnyPart],

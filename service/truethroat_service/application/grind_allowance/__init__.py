@@ -20,6 +20,8 @@ from ..core.faults import Faults
 from ..core.remarks import Remarks
 from ..core.units import Units
 from ..joints import grooves
+from ..joints.given import usual_depth_step
+from ..joints.penetration_remarks import remark_on_achieved_depth, remark_on_penetration
 from ..joints.rule_sets import rule_set
 from ..joints.seam_checks import check_finish, check_penetration, check_seam, check_tolerance
 from ..joints.seams import (
@@ -297,7 +299,7 @@ def _remedies(
 ) -> list[Remedy]:
     """Remedies that keep the throat, best first: a smaller radius, a bevel, a face left, a weld on the second side."""
     budget, leave, radius = account.budget, grinding.leave, grinding.largest_radius
-    step = INCH / 32 if units.system == "us" else 0.5
+    step = usual_depth_step(units.system)
     remedies: list[Remedy] = []
     if request.finish.to == "radius" and radius is not None:
         smaller = float(down(radius, step)) if radius >= step else radius
@@ -378,13 +380,8 @@ def _bevel(
 def _cautions(request: GrindAllowanceRequest, physical: _Account, credited: _Account, remarks: Remarks) -> None:
     """Add the cautions: what the figures assume and what they leave out."""
     penetration, seam, finish, units = request.penetration, request.seam, request.finish, remarks.units
-    if penetration.depth > 0.0 and penetration.vouched != "proven":
-        counted = "the physical budget only" if penetration.vouched == "assumed" else "physical and creditable budgets"
-        remarks.caution(
-            penetration.code,
-            f"Penetration of {units.text(penetration.depth)} is {penetration.vouched}: it counts in {counted}, and"
-            " in no strength until a qualified procedure proves it.",
-        )
+    counted = "the physical budget only" if penetration.vouched == "assumed" else "the physical and creditable budgets"
+    remark_on_penetration(penetration, remarks, f"It counts in {counted}, and in no strength.")
     root = request.preparation.depth + penetration.depth
     if seam.kind in FLAT_SEAMS and request.face_width is None and request.face > root:
         remarks.caution(
@@ -397,14 +394,8 @@ def _cautions(request: GrindAllowanceRequest, physical: _Account, credited: _Acc
             "face-not-credited",
             "Codes do not credit the reinforcement of a groove, so the creditable budget leaves out the face height.",
         )
-    by_test = None if credited.rules is None else credited.rules.groove.by_test
-    if by_test is not None and request.preparation.depth > 0.0:
-        remarks.caution(
-            "depth-consistently-achieved",
-            "The rules take no fixed amount off the prepared depth. The throat is the depth that the procedure"
-            " consistently achieves; show it by a procedure test.",
-            by_test,
-        )
+    if request.preparation.depth > 0.0:
+        remark_on_achieved_depth(credited.rules, remarks)
     if finish.to != "as-welded" and finish.below > 0.0 and not at_most(finish.below, INCH / 32):
         remarks.caution(
             "thinning",

@@ -3,7 +3,7 @@
 from dataclasses import dataclass, field
 from typing import Annotated, Literal
 
-from ..core.codes import Verdict
+from ..core.codes import RemedyCode, Verdict
 from ..core.shape import INLINED, OMITTED, UNSENT, Length, LengthDown, LengthUp
 from ..joints.throat_budget import ThroatBudget, ToleratedSection
 
@@ -12,7 +12,7 @@ from ..joints.throat_budget import ThroatBudget, ToleratedSection
 class Remedy:
     """One change that keeps the throat, with the throat that remains and what it counts."""
 
-    do: Literal["bevel", "leave-face", "smaller-radius", "weld-second-side"]
+    do: RemedyCode
     depth: Annotated[Length | None, OMITTED] = field(default=None, kw_only=True)
     face_height: Annotated[Length | None, OMITTED] = field(default=None, kw_only=True)
     radius: Annotated[LengthDown | None, OMITTED] = field(default=None, kw_only=True)

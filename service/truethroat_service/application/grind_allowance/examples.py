@@ -6,10 +6,10 @@ EXAMPLES: dict[str, Any] = {
     "closed-corner": {
         "summary": "Closed square-edged corner to be ground flush",
         "value": {
-            "seam": {"kind": "closed-corner", "thickness": ["1/4 in", "1/4 in"]},
-            "penetration": {"depth": "1/16 in", "vouched": "assumed"},
-            "face_height": "1/8 in",
-            "required_throat": "3/16 in",
+            "seam": {"kind": "closed-corner", "thickness": ["5/16 in", "5/16 in"]},
+            "penetration": {"depth": "3/32 in", "vouched": "assumed"},
+            "face_height": "5/32 in",
+            "required_throat": "1/4 in",
             "finish": {"to": "flush"},
             "units": "us",
         },

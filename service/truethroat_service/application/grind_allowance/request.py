@@ -4,9 +4,9 @@ from dataclasses import dataclass
 from typing import Annotated
 
 from ..core.answers import Common
-from ..core.shape import OneOf, Stated
+from ..core.shape import Stated
 from ..joints.given import OVER_NOTHING, FaceHeight, Hollow, Position, Process, RequiredThroat, Tolerance
-from ..joints.rule_sets import ENTRIES
+from ..joints.rule_sets import RULE_SET_IDS
 from ..joints.seams import AnyFinish, AnySeam, Finish, GivenPenetration, Penetration, Preparation
 
 
@@ -28,9 +28,9 @@ class GrindAllowanceRequest:
         OVER_NOTHING,
         "Width of a flat seam's face; it limits the throat to the distance to the nearer toe.",
     ] = None
-    rule_set: Annotated[
-        str | None, OneOf(tuple(ENTRIES)), "Rules whose deduction the budget takes off the prepared depth."
-    ] = None
+    rule_set: Annotated[str | None, RULE_SET_IDS, "Rules whose deduction the budget takes off the prepared depth."] = (
+        None
+    )
     process: Process | None = None
     position: Position | None = None
     common: Common = Common()

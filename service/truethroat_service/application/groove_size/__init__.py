@@ -8,13 +8,13 @@ from ...engine.formula import about, working
 from ...engine.numeric import Real, hypot
 from ...engine.rounding import SAME, at_most
 from ...engine.rule_set import GrooveLoad, PartMetal, RuleSet
-from ...engine.units import INCH
 from ...standards.en_1993_1_8_2005 import s4_7_butt_welds
 from ..core.answers import Answered, answered
 from ..core.codes import Verdict
 from ..core.faults import Faults
 from ..core.remarks import Remarks
 from ..core.units import Units
+from ..joints.given import usual_depth_step
 from ..joints.metals import Metals, metals
 from ..joints.rule_sets import chosen
 from .answer import GrooveSizeAnswer, GrooveStrength, GrooveThroat
@@ -63,7 +63,7 @@ def _filled(request: GrooveSizeRequest) -> GrooveSizeRequest:
     """Request with the defaults that hang on its units and parts."""
     weld = request.weld
     if isinstance(weld, PartialWeld) and weld.depth_step is None:
-        return replace(request, weld=replace(weld, depth_step=INCH / 32 if request.common.units == "us" else 0.5))
+        return replace(request, weld=replace(weld, depth_step=usual_depth_step(request.common.units)))
     if isinstance(weld, Holes) and weld.leg is None and weld.filling is None:
         return replace(request, weld=replace(weld, filling=request.parts[1].thickness))
     return request

@@ -11,6 +11,7 @@ from ..core.remarks import Remarks
 from ..joints import filler_matching, grooves
 from ..joints.loads import ForceComponents
 from ..joints.metals import AISC, Metals
+from ..joints.seam_checks import check_tolerance
 from .holes import check_holes
 from .request import FlareWeld, FullWeld, GrooveForce, GrooveSizeRequest, Holes, PartialWeld, TeeButt, fits_joint, sides
 
@@ -112,8 +113,7 @@ def _check_partial(weld: PartialWeld, request: GrooveSizeRequest, rules: RuleSet
             faults.inconsistent(pointer, "a fillet on a square edge is a fillet weld: ask /v1/fillet-size")
     fused = weld.penetration
     if fused is not None:
-        if fused.tolerance > fused.depth:
-            faults.inconsistent("#/weld/penetration/tolerance", "the tolerance is over the depth itself")
+        check_tolerance("#/weld/penetration/tolerance", fused.tolerance, fused.depth, "depth", faults)
         if not at_most(fused.depth, request.through):
             faults.out_of_range(
                 "#/weld/penetration/depth", f"the groove goes through {faults.units.text(request.through)}"

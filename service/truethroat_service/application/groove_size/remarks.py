@@ -5,6 +5,7 @@ from ...engine.rule_set import GrooveLoad, RuleSet
 from ...practice import groove_fill
 from ..core.remarks import Remarks
 from ..joints.metals import AISC
+from ..joints.penetration_remarks import remark_on_achieved_depth, remark_on_penetration
 from .preparations import SizedDetail
 from .request import FlareWeld, FullWeld, GrooveSizeRequest, PartialWeld
 
@@ -41,23 +42,11 @@ def remark(
 
 def _about_partial(weld: PartialWeld, rules: RuleSet, remarks: Remarks) -> None:
     """Penetration, depth achieved, bearing and reinforcement of a partial penetration."""
-    fused = weld.penetration
-    if fused is not None and fused.depth > 0.0 and fused.vouched != "proven":
-        remarks.caution(
-            fused.code,
-            f"Penetration of {remarks.units.text(fused.depth)} is {fused.vouched}, not proven by a qualified procedure,"
-            " so it does not count.",
-        )
+    remark_on_penetration(weld.penetration, remarks)
     proven = rules.grooves.proven
     if weld.proven > 0.0 and proven is not None:
         remarks.caution("proven-penetration", f"Proven penetration counts {proven.text}.", proven.source)
-    if rules.groove.by_test is not None:
-        remarks.caution(
-            "depth-consistently-achieved",
-            "No fixed amount is taken off the prepared depth: the throat is the depth consistently achieved, to be"
-            " shown by procedure test.",
-            rules.groove.by_test,
-        )
+    remark_on_achieved_depth(rules, remarks)
     if weld.bears:
         remarks.caution(
             "designed-to-bear",

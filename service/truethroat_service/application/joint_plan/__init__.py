@@ -24,6 +24,7 @@ from ..core.left_out import LeftOut
 from ..core.remarks import Remarks
 from ..core.units import Units
 from ..joints.metals import metals
+from ..joints.penetration_remarks import remark_on_penetration
 from ..joints.quality_sets import Quality
 from ..joints.rule_sets import chosen
 from ..joints.seam_checks import check_tolerance
@@ -140,11 +141,11 @@ def _check(request: JointPlanRequest, units: Units) -> RuleSet:
     possible = {"outside-corner": FINISHES["open-corner"], "butt": FINISHES["butt"]}.get(kind, ("as-welded",))
     if request.finish.to not in possible:
         faults.inconsistent("#/finish/to", f"must be {' or '.join(possible)} for a {kind}; it is {request.finish.to}")
+    root, thinner = request.penetration, min(request.thickness)
+    check_tolerance("#/penetration/tolerance", root.tolerance, root.depth, "depth", faults)
     check_tolerance(
-        "#/penetration/tolerance", request.penetration.tolerance, request.penetration.depth, "depth", faults
+        "#/tolerances/thickness", request.tolerances.thickness, thinner, "thickness", faults, leaves_some=True
     )
-    if at_least(request.tolerances.thickness, min(request.thickness)):
-        faults.inconsistent("#/tolerances/thickness", "the tolerance is over the thickness itself")
     _check_companions(request, faults)
     if basis != "throat":
         if rules.weld is None:
@@ -289,11 +290,7 @@ def _say(
 
 def _caution(request: JointPlanRequest, ways: list[_Way], remarks: Remarks) -> None:
     """Add the cautions of the plan itself, then those of the single resources, each once."""
-    if request.penetration.depth > 0.0 and request.penetration.vouched != "proven":
-        remarks.caution(
-            request.penetration.code,
-            f"Penetration is {request.penetration.vouched}: no way counts on it until a qualified procedure proves it.",
-        )
+    remark_on_penetration(request.penetration, remarks, "No way counts on it.")
     seen = {caution.code for caution in remarks.cautions}
     for caution in (caution for way in ways for answer in way.answers.values() for caution in answer.cautions):
         if caution.code not in seen:

@@ -17,7 +17,7 @@ from ..heat.steel import Composition
 from ..joints.given import ANY_FORCE, LONG, OVER_NOTHING, PLATE_ANGLE, UP_TO_50, Position, Process
 from ..joints.metals import AnyFiller, AnyPart, Parameters
 from ..joints.quality_sets import Quality
-from ..joints.rule_sets import ENTRIES
+from ..joints.rule_sets import RULE_SET_IDS
 from ..joints.seams import AnyFinish, Finish, GivenPenetration, Penetration
 from ..joints.throat_chance import Spread
 from .answer import Cost
@@ -98,7 +98,7 @@ class Weights:
 class JointPlanRequest:
     """Joint to plan."""
 
-    rule_set: Annotated[str, OneOf(tuple(ENTRIES)), "Rules to plan by; see /v1/rule-sets."]
+    rule_set: Annotated[str, RULE_SET_IDS, "Rules to plan by; see /v1/rule-sets."]
     joint: Annotated[PlanJoint, "The joint."]
     parts: Annotated[tuple[AnyPart, AnyPart], "Parts 1 and 2."]
     length: Annotated[float, LONG, "Length of the seam."]

@@ -3,8 +3,9 @@
 from math import pi, radians
 from typing import Annotated, Literal
 
-from ...reference.loader import POSITION_CODES, PROCESS_CODES
-from ..core.quantities import ANGLE, FORCE, FORCE_PER_LENGTH, LENGTH, STRESS
+from ...engine.units import INCH
+from ...reference.loader import FILLER_METALS, MATERIALS, POSITION_CODES, PROCESS_CODES
+from ..core.quantities import ANGLE, FORCE, FORCE_PER_LENGTH, LENGTH, STRESS, UnitSystem
 from ..core.shape import OneOf, Stated, Within
 
 LEAST_THICKNESS, LARGEST_LENGTH = 0.1, 300.0
@@ -26,8 +27,11 @@ WIDE_PLATE_ANGLE = Within(ANGLE, radians(10), most=radians(170))
 QUARTER_TURN = Within(ANGLE, most=pi / 2)
 GROOVE_ANGLE = Within(ANGLE, radians(5), most=radians(120))
 
-Process = Annotated[str, OneOf(PROCESS_CODES), "Process: AWS letters or ISO 4063 number."]
-Position = Annotated[str, OneOf(POSITION_CODES), "Position: AWS or ISO 6947 code."]
+MATERIAL_IDS = OneOf(tuple(MATERIALS), "MaterialId")
+FILLER_IDS = OneOf(tuple(FILLER_METALS), "FillerMetalId")
+
+Process = Annotated[str, OneOf(PROCESS_CODES, "ProcessCode"), "Process: AWS letters or ISO 4063 number."]
+Position = Annotated[str, OneOf(POSITION_CODES, "PositionCode"), "Position: AWS or ISO 6947 code."]
 PartThickness = Annotated[float, THICKNESS, "Thickness of one part."]
 Tolerance = Annotated[float, UP_TO_LARGEST, "Plus or minus; carried to the remaining throat."]
 GrooveAngle = Annotated[
@@ -45,3 +49,15 @@ Sizing = Literal["leg", "throat"]
 SizeBy = Annotated[Sizing, "What is rounded up to the step; throat for EN 1993-1-8, leg otherwise."]
 SizeStep = Annotated[float, STEP, "Step of the size: 1/16 in (us), 1 mm of leg or 0.5 mm of throat by default."]
 DepthStep = Annotated[float, STEP, "Step the depth is rounded up to: 0.5 mm, or 1/32 in (us), by default."]
+
+
+def usual_step(units: UnitSystem, size_by: Sizing) -> float:
+    """Step of a fillet's size, mm, when a request gives none."""
+    if units == "us":
+        return INCH / 16
+    return 0.5 if size_by == "throat" else 1.0
+
+
+def usual_depth_step(units: UnitSystem) -> float:
+    """Step of the depth of a groove, mm, when a request gives none."""
+    return INCH / 32 if units == "us" else 0.5

@@ -13,8 +13,8 @@ from ...reference.loader import process as process_of
 from ...standards.aisc_360_22 import b4_2_design_wall
 from ..core.faults import Faults
 from ..core.remarks import Remarks
-from ..core.shape import As, Form, Numbered, OneOf, OrName, ToldBy, form
-from .given import STRENGTH, THICKNESS
+from ..core.shape import As, Form, Numbered, OrName, ToldBy, form
+from .given import FILLER_IDS, MATERIAL_IDS, STRENGTH, THICKNESS
 
 AISC = "ANSI/AISC 360-22"
 EN_1993_1_8 = "EN 1993-1-8:2005"
@@ -30,7 +30,7 @@ class Part:
     """Part of a request: its thickness, and either a listed material or its strengths."""
 
     thickness: Annotated[float, THICKNESS, "Thickness."]
-    material: Annotated[str | None, OneOf(tuple(MATERIALS)), "Material by its designation; see /v1/materials."] = None
+    material: Annotated[str | None, MATERIAL_IDS, "Material by its designation; see /v1/materials."] = None
     yield_strength: Annotated[float | None, STRENGTH, "Yield strength."] = None
     tensile_strength: Annotated[float | None, STRENGTH, "Tensile strength."] = None
     beta_w: Annotated[float | None, Numbered(0.5, 1.5), "Correlation factor of EN 1993-1-8:2005, needed with it."] = (
@@ -79,7 +79,7 @@ def _filler_named(name: str) -> Filler:
 FILLER_FORM = form("Filler", "Filler metal of given strength.", Filler, "tensile_strength!")
 AnyFiller = Annotated[
     Filler,
-    OrName(tuple(FILLER_METALS), _filler_named, FILLER_FORM),
+    OrName(FILLER_IDS, _filler_named, FILLER_FORM),
     "Filler metal: an id (see /v1/filler-metals) or its strength.",
 ]
 

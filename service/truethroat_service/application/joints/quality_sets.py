@@ -6,12 +6,13 @@ from types import MappingProxyType
 from typing import Literal
 
 from ...engine.formula import Source
-from ...engine.rule_set import Limit
+from ...engine.rule_set import Limit, Reading
 from ...engine.units import INCH
 from ...standards import aws_d1_1_2000, aws_d1_1_2020, iso_5817_2014
 from ...standards.aws_d1_1_2020 import s7_21_fit_up, s7_23_profile, s8_1_acceptance
 from ...standards.iso_5817_2014 import table_1
 from ...standards.iso_5817_2014.table_1 import Level
+from . import readings
 
 Quality = Literal["iso-5817-b", "iso-5817-c", "iso-5817-d", "aws-d1-1-2020"]
 
@@ -25,6 +26,7 @@ class QualitySet:
     editions: tuple[str, ...]
     clauses: tuple[str, ...]
     limits: tuple[Limit, ...]
+    readings: tuple[Reading, ...]
     least_thickness: float
     level: Level | None = None
 
@@ -45,6 +47,7 @@ def _iso(name: Quality, level: Level, said: str) -> QualitySet:
             Limit("nothing is summed where several imperfections meet in one section", _PRACTICE),
             Limit("fillets of 60 to 120 deg, and butt welds", _PRACTICE),
         ),
+        readings=readings.ISO_5817,
         least_thickness=table_1.LEAST_THICKNESS,
         level=level,
     )
@@ -86,6 +89,7 @@ QUALITY_SETS: Mapping[str, QualitySet] = MappingProxyType(
                         s8_1_acceptance.UNDERSIZE,
                     ),
                 ),
+                readings=readings.D1_1,
                 # 1/8 in is 3.175 mm; the metric text says 3.
                 least_thickness=min(3.0, INCH / 8),
             ),

@@ -10,7 +10,7 @@ from typing import Any
 from ...engine.formula import Source
 from ...engine.numeric import Real
 from ...engine.rounding import SAME
-from ...engine.rule_set import Correlation, FitUp, GrooveOptions, Limit, MetalRules, RuleSet, Scope
+from ...engine.rule_set import Correlation, FitUp, GrooveOptions, Limit, MetalRules, Reading, RuleSet, Scope
 from ...engine.units import KSI
 from ...practice import thin_part
 from ...standards import (
@@ -41,6 +41,8 @@ from ...standards.en_1999_1_1_2007 import rules as aluminium
 from ...standards.en_1999_1_1_2007 import s6_1_6_heat_affected_zone, table_8_8_weld_metal
 from ...standards.en_1999_1_1_2007 import scope as aluminium_scope
 from ..core.faults import Faults
+from ..core.shape import OneOf
+from . import readings
 
 Parameters = Mapping[str, float]
 
@@ -57,7 +59,7 @@ def _din_least_throat(thicker: Real) -> tuple[Real, Source]:
     return throat, rule.least_throat.source
 
 
-# EN 1993-1-8 and the shop rule say nothing of a root gap; the whole-gap rule of D1.1 serves all of them.
+# The standards that say nothing about a root gap borrow this rule; see ``readings.BORROWED_GAP``.
 FIT_UP = FitUp(_leg_added, s7_21_fit_up.FREE_GAP, s7_21_fit_up.LARGEST_GAP, s7_21_fit_up.FIT_UP)
 
 _AISC_SCOPE = Scope(
@@ -194,6 +196,7 @@ def _aisc(method: Method) -> Callable[[str, str, Parameters], RuleSet]:
             parameters=values,
             options=aisc_options(method),
             grooves=_AISC_GROOVES,
+            readings=readings.AISC,
         )
 
     return build
@@ -207,9 +210,14 @@ class _Steels:
     metals: MetalRules
     edition: str | None = None
     clauses: tuple[str, ...] = ()
+    readings: tuple[Reading, ...] = ()
 
 
-_UP_TO_S460 = _Steels(_EN_SCOPE, MetalRules(beta_w=Correlation(en_1993_1_8_2005.clause("Table 4.1"))))
+_UP_TO_S460 = _Steels(
+    _EN_SCOPE,
+    MetalRules(beta_w=Correlation(en_1993_1_8_2005.clause("Table 4.1"))),
+    readings=readings.CARBON_STEEL,
+)
 _STAINLESS = _Steels(
     _STAINLESS_SCOPE,
     MetalRules(beta_w=s6_3_welds.CORRELATION),
@@ -221,6 +229,7 @@ _HIGH_STRENGTH = _Steels(
     MetalRules(filler="G 69", beta_w=s2_8_fillet_welds.CORRELATION, lesser=s2_8_fillet_welds.strength),
     en_1993_1_12_2007.EDITION,
     ("EN 1993-1-12 2.8",),
+    readings.HIGH_STRENGTH,
 )
 
 
@@ -268,6 +277,7 @@ def _en(steels: _Steels, *, directional: bool) -> Callable[[str, str, Parameters
             options=en_options(directional, values["gamma_m2"], {"din-na": _din_least_throat}),
             grooves=_EN_GROOVES,
             size_by="throat",
+            readings=(*readings.EN, *steels.readings),
         )
 
     return build
@@ -296,6 +306,7 @@ def _aluminium(rule_set_id: str, title: str, values: Parameters) -> RuleSet:
         ),
         parameters=values,
         size_by="throat",
+        readings=readings.ALUMINIUM,
     )
 
 
@@ -315,6 +326,7 @@ def _thin_part(rule_set_id: str, title: str, values: Parameters) -> RuleSet:
         groove=thin_part.ThinPartGroove(),
         family="practice",
         parameters=values,
+        readings=readings.THIN_PART,
     )
 
 
@@ -392,3 +404,6 @@ def _as_published(rule_set_id: str) -> RuleSet:
     """Rule set with its own parameters; frozen, so one serves every request."""
     entry = ENTRIES[rule_set_id]
     return entry.build(rule_set_id, entry.title, MappingProxyType(dict(entry.parameters)))
+
+
+RULE_SET_IDS = OneOf(tuple(ENTRIES), "RuleSetId")

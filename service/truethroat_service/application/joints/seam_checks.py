@@ -2,7 +2,7 @@
 
 from math import pi, sin
 
-from ...engine.rounding import SAME, at_most
+from ...engine.rounding import SAME, at_least, at_most
 from ..core.faults import Faults
 from .seams import FINISHES, Finish, Penetration, Seam, tangent_run
 
@@ -11,8 +11,9 @@ def check_tolerance(
     pointer: str, tolerance: float, length: float, name: str, faults: Faults, *, leaves_some: bool = False
 ) -> None:
     """Add a tolerance that is over its own length; with ``leaves_some`` also one that may leave nothing of it."""
-    if tolerance > length or (leaves_some and tolerance >= length):
-        faults.inconsistent(pointer, f"the tolerance is over the {name} itself")
+    if tolerance > length or (leaves_some and at_least(tolerance, length)):
+        text, least = faults.units.text, "smaller than" if leaves_some else "at most"
+        faults.inconsistent(pointer, f"must be {least} the {name} of {text(length)}; it is {text(tolerance)}")
 
 
 def check_seam(seam: Seam, faults: Faults) -> None:

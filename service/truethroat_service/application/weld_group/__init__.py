@@ -24,7 +24,8 @@ from ..core.faults import Faults
 from ..core.remarks import Remarks
 from ..core.units import Units
 from ..joints import filler_matching
-from ..joints.fillets import fillet_size_of, usual_step
+from ..joints.fillets import fillet_size_of
+from ..joints.given import usual_step
 from ..joints.metals import EN_1993_1_8, Part, metals
 from ..joints.rule_sets import chosen
 from .answer import (

@@ -5,7 +5,6 @@ from math import pi
 from typing import Any
 
 from ....engine.rounding import SAME, up
-from ....engine.units import INCH
 from ...core.codes import Verdict
 from ...core.units import Units
 from ...distortion import request as distortion
@@ -13,6 +12,7 @@ from ...groove_size import groove_size
 from ...groove_size.answer import GroovePreparation
 from ...groove_size.request import FullWeld, GrooveForce, GrooveJoint, GrooveSizeRequest, PartialWeld
 from ...joints import weld_sections
+from ...joints.given import usual_step
 from ...joints.rule_sets import rule_set
 from ...joints.seams import Lengths, Shape
 from ..asking import Parts, Unworkable
@@ -147,7 +147,7 @@ def partial(request: JointPlanRequest, parts: Parts) -> Made:
 
 def partial_and_fillet(request: JointPlanRequest, parts: Parts) -> Made:
     """Partial-penetration groove under a reinforcing fillet."""
-    step = INCH / 16 if request.common.units == "us" else 1.0
+    step = usual_step(request.common.units, "leg")
     leg = float(up(REINFORCING * request.thinner, step))
     penetration = request.penetration if request.penetration.depth else None
     weld = PartialWeld(

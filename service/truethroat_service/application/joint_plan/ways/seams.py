@@ -6,7 +6,6 @@ from typing import Any
 
 from ....engine import fillet_section, section
 from ....engine.rounding import SAME, at_least, up
-from ....engine.units import INCH
 from ....practice import weld_sections as section_areas
 from ....standards.aisc_360_22.j2_2_fillet_limits import TABLE_J2_4
 from ...bevel_depth import bevel_depth
@@ -18,6 +17,7 @@ from ...distortion import request as distortion
 from ...grind_allowance import grind_allowance
 from ...grind_allowance.request import GrindAllowanceRequest
 from ...joints import weld_sections
+from ...joints.given import usual_depth_step, usual_step
 from ...joints.rule_sets import rule_set
 from ...joints.seams import Finish, Penetration, Preparation, Seam
 from ...joints.throat_budget import ToleratedSection
@@ -136,7 +136,7 @@ def face_left(request: JointPlanRequest, parts: Parts) -> Made:
     if at_least(request.proven.depth - request.proven.tolerance, _throat(request)):
         raise Unworkable("The proven penetration keeps the throat, so no face is needed.")
     height = _throat(request) - request.proven.depth + request.proven.tolerance + request.tolerances.face_height
-    step = INCH / 32 if request.common.units == "us" else 0.5
+    step = usual_depth_step(request.common.units)
     face = float(up(max(height, step), step))
     # The face is so wide that the nearer toe is at least as far from the root as the face is high.
     width = 2.0 * face
@@ -214,7 +214,7 @@ def inside_fillet(request: JointPlanRequest, parts: Parts) -> Made:
     """Fillet inside the corner; the finish outside does not touch it."""
     needs_second_side(request)
     required, psi = _throat(request), request.joint.angle
-    step = INCH / 16 if request.common.units == "us" else 1.0
+    step = usual_step(request.common.units, "leg")
     weld = rule_set(request.rule_set).weld
     # Where a rule set has no least size, the fillet must still be large enough that the plate does not quench it.
     least = float(TABLE_J2_4(request.thinner)) if weld is None else float(weld.minimum_leg(request.thinner, psi)[0])
