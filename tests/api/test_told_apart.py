@@ -20,7 +20,7 @@ def test_no_face_height_helps_a_thin_neighbour(service: Exchange) -> None:
     assert answer["verdict"] == "short"
     assert answer["budget"]["as_welded"]["value"] == 4.0
     assert answer["leave"] is None
-    assert "Physical: no face height would give the throat." in answer["reasons"]
+    assert "Physical: no face height gives the throat required." in answer["reasons"]
 
 
 def test_root_sum_square_is_no_worse_than_the_worst_case(service: Exchange) -> None:

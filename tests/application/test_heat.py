@@ -117,7 +117,7 @@ def test_a_window_narrower_than_the_band_has_no_heat() -> None:
     answer = heat(replace(passed(1.0, 4.0, "tee-fillet"), cooling_window=Band(10.0, 11.0)))
     assert answer["limits"] is None
     reasons = {entry["field"]: entry["reason"] for entry in answer["left_out"]}
-    assert reasons["limits"] == "the window is narrower than the band of cooling times"
+    assert reasons["limits"] == "needs a window that is wider than the band of cooling times"
 
 
 cets = st.integers(20, 49).map(lambda n: n / 100)

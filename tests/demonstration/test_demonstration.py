@@ -371,7 +371,7 @@ def test_ways_to_make_a_ground_corner(
     # No spread takes it under: each has room for the whole tolerance.
     assert {cells[-1] for cells in found.values()} == {"0 %"}
     assert "Refused: square edge: the throat is 2 mm as welded" in joint("P3")
-    assert "Refused: face left: stands out from the finish asked for, flush." in joint("P3")
+    assert "Refused: face left: The weld stands out from the finish, which is to be flush." in joint("P3")
 
 
 def test_ways_to_weld_a_flange(ways: Callable[[str], dict[str, tuple[str, ...]]], joint: Callable[[str], str]) -> None:

@@ -1,7 +1,8 @@
 """Ranking of ways to do one thing by what each costs, on a caller's weights.
 
-A way's score is the weighted mean of its costs, each as a multiple of the least that any way has of it: so it depends
-on no unit, and a score of one is the best of every kind at once.
+A way's score is the weighted mean of its costs, each as a multiple of the least that any way has of it. So the score
+depends on no unit, and a score of one is the best of every kind at once. A cost that is not known for every way ranks
+none of them (``not-compared``).
 """
 
 from collections.abc import Mapping, Sequence
@@ -15,7 +16,7 @@ Costs = Mapping[Cost, float | None]
 
 @dataclass(frozen=True, slots=True)
 class Ranked:
-    """One way: its score, its place from one, and the ways that are no worse in anything and better in something."""
+    """One way: its score, its place from one, and the ways that are no worse in any cost and better in one."""
 
     score: float
     rank: int
@@ -23,14 +24,14 @@ class Ranked:
 
 
 def comparable(costs: Sequence[Costs], weights: Mapping[Cost, float]) -> tuple[Cost, ...]:
-    """Kinds of cost that carry weight and are known of every way."""
+    """Kinds of cost that have a weight and are known for every way."""
     return tuple(
         kind for kind, weight in weights.items() if weight > 0.0 and all(way[kind] is not None for way in costs)
     )
 
 
 def ranked(costs: Sequence[Costs], weights: Mapping[Cost, float]) -> list[Ranked]:
-    """Rank ways; equal scores share a place. ``costs`` are not negative, and a kind not known of all is left out.
+    """Rank ways; equal scores share a place. ``costs`` are not negative; a kind that one way lacks is left out.
 
     Where nothing can be compared every way scores one.
     """
@@ -55,14 +56,14 @@ def ranked(costs: Sequence[Costs], weights: Mapping[Cost, float]) -> list[Ranked
 
 
 def _multiple(cost: float, least: float, most: float) -> float:
-    """Cost as a multiple of the least; where the least is nothing, one and the share of the most that it is."""
+    """Cost as a multiple of the least; where the least is zero, one plus its share of the most."""
     if least > 0.0:
         return cost / least
     return 1.0 + (cost / most if most > 0.0 else 0.0)
 
 
 def _dominates(one: Sequence[float], other: Sequence[float]) -> bool:
-    """Whether one way is no worse than another in everything and better in something."""
+    """Whether one way is no worse than another in any cost and better in one."""
     return all(at_most(a, b) for a, b in zip(one, other, strict=True)) and any(
         not at_most(b, a) for a, b in zip(one, other, strict=True)
     )
