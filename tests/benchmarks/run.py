@@ -28,16 +28,16 @@ sys.path.insert(0, str(Path(__file__).resolve().parents[1] / "demonstration"))
 sys.path.insert(0, str(Path(__file__).resolve().parent))
 
 from serving import Serving, service
-from weld_groups import random_groups, scipy_roots
+from weld_groups import RELATION, on_our_unknowns, on_the_centre, random_groups, slowest_of_patterns
 
 from truethroat_service.application.fillet_sizing import Fillets, shared_load, size
 from truethroat_service.application.registry import rule_set
 from truethroat_service.engine import loads
 from truethroat_service.engine.formula import working
+from truethroat_service.engine.instantaneous_centre import CHUNK as CHUNK_OF_GROUPS
 from truethroat_service.engine.instantaneous_centre import solve
 from truethroat_service.engine.numeric import Real
 from truethroat_service.engine.rule_set import PartMetal, RuleSet, WeldMetal
-from truethroat_service.practice.load_deformation import LesikKennedy
 
 CHUNK = 16_000
 LONGEST = 1_000_000
@@ -243,24 +243,32 @@ def in_the_engine(effort: Effort) -> None:
 
 
 def weld_groups(effort: Effort) -> None:
-    """Instantaneous centres of many random groups at once, against scipy's root finding group by group."""
+    """Instantaneous centres of many random groups at once, against scipy group by group; the slowest named pattern."""
     count, alone = (10_000, 100) if effort.rows == LONGEST else (1_000, 30)
-    points, rho, in_plane = random_groups(count)
-    found, seconds = timed(lambda: solve(points, rho, in_plane, LesikKennedy()))
-    settled, by_scipy = timed(lambda: scipy_roots(points, rho, in_plane, alone))
-    heading(f"Weld groups of one to five random lines by instantaneous centre, {count:,} at once")
-    line(
-        "truethroat",
-        f"{count:,} groups",
-        f"{seconds / count * 1e6:,.0f} us/group",
-        f"{found.converged.mean():.1%} settled",
+    groups = random_groups(count)
+    found = solve(*groups, RELATION)
+    scipys = {"our unknowns": on_our_unknowns, "the centre's coordinates": on_the_centre}
+    settled = [by_scipy(groups, alone) for by_scipy in scipys.values()]
+    ours, *others = in_turns(
+        min(effort.rounds, 5),
+        lambda: solve(*groups, RELATION),
+        *(partial(by_scipy, groups, alone) for by_scipy in scipys.values()),
     )
-    line(
-        "scipy.optimize.root",
-        f"{alone:,} of them, one by one",
-        f"{by_scipy / alone * 1e6:,.0f} us/group",
-        f"{settled:.0%} at a true root; {by_scipy / alone / (seconds / count):.0f} x as long",
+    per_group = ours / count
+    heading(
+        f"Weld groups of one to five random lines by instantaneous centre, {count:,} at once, {CHUNK_OF_GROUPS} a chunk"
     )
+    line("truethroat", f"{count:,} groups", f"{per_group * 1e6:,.0f} us/group", f"{found.converged.mean():.1%} settled")
+    for name, share, seconds in zip(scipys, settled, others, strict=True):
+        by_scipy = seconds / alone
+        line(
+            f"scipy, {name}",
+            f"{alone:,}, one by one",
+            f"{by_scipy * 1e6:,.0f} us/group",
+            f"{share:.0%} at a true root; {by_scipy / per_group:.1f} x as long",
+        )
+    slowest, which, tried = slowest_of_patterns()
+    line("slowest of named patterns", f"{tried:,}, one by one", f"{slowest * 1e3:,.1f} ms of CPU", which)
 
 
 def timed(task: Callable[[], Any]) -> tuple[Any, float]:
