@@ -6,35 +6,20 @@ from collections.abc import Iterator
 from typing import Any
 
 import pytest
+from tests.api.exchange import document, paths, published
 from tests.sdk.wsgi_transport import WSGITransport
 
 from truethroat import Answer, Calculation, Client, InvalidInput
-from truethroat_service.api import create_app, examples
+from truethroat_service.api import create_app
 from truethroat_service.api.settings import Settings
 
-EXAMPLES = [
-    pytest.param(operation, example["value"], id=f"{operation}-{name}")
-    for operation, group in {
-        "fillet_size": examples.FILLET_SIZE,
-        "grind_allowance": examples.GRIND_ALLOWANCE,
-        "bevel_depth": examples.BEVEL_DEPTH,
-        "as_welded": examples.AS_WELDED,
-        "groove_size": examples.GROOVE_SIZE,
-        "heat": examples.HEAT,
-        "crack_risk": examples.CRACK_RISK,
-        "distortion": examples.DISTORTION,
-        "break_test": examples.BREAK_TEST,
-        "joint_plan": examples.JOINT_PLAN,
-    }.items()
-    for name, example in group.items()
-]
-LISTS = {
-    "get_service": "/v1",
-    "list_rule_sets": "/v1/rule-sets",
-    "list_materials": "/v1/materials",
-    "list_filler_metals": "/v1/filler-metals",
-    "list_processes": "/v1/processes",
+OPERATIONS: dict[str, str] = {
+    path: operation["operationId"]
+    for path, methods in document()["paths"].items()
+    for operation in methods.values()
+    if path.startswith("/v1")
 }
+EXAMPLES = [pytest.param(path, example, id=f"{path} {name}") for path, name, example in published()]
 
 
 @pytest.fixture(scope="module")
@@ -45,23 +30,22 @@ def client() -> Iterator[Client]:
         yield client
 
 
-@pytest.mark.parametrize(("operation", "request_"), EXAMPLES)
-def test_every_published_example(client: Client, operation: str, request_: dict[str, Any]) -> None:
+@pytest.mark.parametrize(("path", "request_"), EXAMPLES)
+def test_every_published_example(client: Client, path: str, request_: dict[str, Any]) -> None:
     """A published request goes through its operation's method; every field of the answer has a place of its own."""
-    answer = getattr(client, operation)(**request_)
+    answer = getattr(client, OPERATIONS[path])(**request_)
     assert isinstance(answer, Calculation)
     assert answer.verdict
-    path = f"/v1/{operation.replace('_', '-')}"
     assert answer.to_dict() == client.call(path, request_)
     assert bool(answer.working) is bool(request_.get("working"))
     missing = answer.to_dict().keys() - set(answer.__dataclass_fields__)
     assert missing == set()
 
 
-@pytest.mark.parametrize(("operation", "path"), LISTS.items())
-def test_every_list(client: Client, operation: str, path: str) -> None:
+@pytest.mark.parametrize("path", paths("get"))
+def test_every_list(client: Client, path: str) -> None:
     """Each list is read into its class, and keeps all that was sent."""
-    answer = getattr(client, operation)()
+    answer = getattr(client, OPERATIONS[path])()
     assert isinstance(answer, Answer)
     assert answer.to_dict() == client.call(path)
 
