@@ -313,15 +313,15 @@ class Operations(ABC):
         - mark: The caller's own mark for this joint, given back with the answer.
         - working: Whether the answer shows its working. Default: false.
         - joint: Joint that the pass is in; corner is an outside corner.
-        - bead: Shape of the bead, never of the whole weld.
+        - bead: Shape of one bead, not of the whole weld.
         - hollow: Depth of a hollow face under the line between its toes. From 0 mm to 50 mm.
         - restrained: Whether the joint is held so that it cannot give as the bead shrinks. Default: false.
         - weld_metal: Composition of the weld metal, for the index UCS.
         - process: Process: AWS letters or ISO 4063 number.
         - thickness: Thickness of parts 1 and 2, for the least fillet.
         - leg: Leg of the first, or only, pass. From 0.5 mm to 100 mm.
-        - low_hydrogen: Whether the process is low in hydrogen or the steel preheated: AWS D1.1 then goes by the
-          thinner part. Default: false.
+        - low_hydrogen: Whether the process is low in hydrogen or the steel is preheated. The thinner part then
+          decides the least fillet of AWS D1.1; otherwise the thicker part does. Default: false.
         - crater: How the crater is left.
         """
         from truethroat._generated.results import CrackRiskAnswer
@@ -338,8 +338,8 @@ class Operations(ABC):
         - units: Units of the answer. Default: metric.
         - mark: The caller's own mark for this joint, given back with the answer.
         - working: Whether the answer shows its working. Default: false.
-        - welds: Welds.
-        - prices: The caller's own prices; there are no others.
+        - welds: Welds to estimate, one entry for equal ones.
+        - prices: The caller's own prices; the service has none.
         """
         from truethroat._generated.results import FillerQuantityAnswer
 
@@ -348,7 +348,7 @@ class Operations(ABC):
     def distortion(
         self, *, timeout: Timeout | None = None, **request: Unpack[requests.DistortionRequest]
     ) -> results.DistortionAnswer:
-        """How a joint shrinks and turns when welded, by named methods, and what would do less.
+        """How a joint shrinks and turns when welded, by named methods, and what distorts less.
 
         A calculation: it stores nothing and may be repeated.
 
@@ -358,10 +358,10 @@ class Operations(ABC):
         - joint: The joint.
         - length: Length of the joint, along its welds. From 1 mm to 100000 mm.
         - member: Section of the member that the welds run along.
-        - heat_input: Heat input of one run, net of arc efficiency, for two methods along the weld. From 0.01
-          kJ/mm to 100 kJ/mm.
-        - iso_13920: General tolerances to hold the estimates against.
-        - calibration: The shop's own measurements over these methods.
+        - heat_input: Heat input of one run, with the arc efficiency included, for two methods along the weld.
+          From 0.01 kJ/mm to 100 kJ/mm.
+        - iso_13920: General tolerances to judge the estimates by.
+        - calibration: Factors that correct these methods by the shop's own measurements.
         - size_step: Step by which the alternatives grow, of the leg or of the root opening: 1/16 in (us) or 1
           mm by default. From 0.01 mm to 25.4 mm.
         """
@@ -415,8 +415,8 @@ class Operations(ABC):
         - joint: The joint.
         - parts: Parts 1 and 2.
         - length: Length of the seam. From 0 mm (exclusive) to 100000 mm.
-        - basis: What the weld is sized for; an outside corner for a throat, a butt for any, other joints for a
-          load or full strength.
+        - basis: What the weld is sized for: a throat for an outside corner, any for a butt, a load or full
+          strength for other joints.
         - process: Process: AWS letters or ISO 4063 number.
         - position: Position: AWS or ISO 6947 code.
         - load: Load, with basis "load".
@@ -424,18 +424,18 @@ class Operations(ABC):
           mm.
         - access: Sides the seam can be welded from. Default: both-sides.
         - held_from_turning: Whether the joint is held from turning about the weld, so that a load does not open
-          one side from its root. Default: false.
+          a one-sided weld from its root. Default: false.
         - finish: What is done to the face. Default: {"to": "as-welded"}.
         - filler: Filler metal: an id (see /v1/filler-metals) or its strength.
         - parameters: Parameters that replace the rule set's own; Eurocodes only.
-        - intermittent: For an intermittent weld, which is left out without it.
+        - intermittent: Intermittent weld; the plan has no such way without it.
         - penetration: Fusion beyond the root or the prepared depth.
         - tolerances: Tolerances of the shop, for the throat budget.
         - spread: How lengths lie within their tolerances, for the chance of a short throat.
-        - quality: Level or code of the hold values: AWS D1.1:2020 with AISC rules, ISO 5817 level C with
-          Eurocodes, by default.
-        - arc: The arc of one pass: its settings, its energy, or its heat input. Without it heat goes by the
-          metal laid.
+        - quality: Level or code that the limits come from; AWS D1.1:2020 with AISC rules and ISO 5817 level C
+          with Eurocodes by default.
+        - arc: The arc of one pass: its settings, its energy, or its heat input. Without it the heat follows
+          from the metal laid.
         - preheat: Temperature of the plate when a pass begins; 20 degC by default. From -50 degC to 400 degC.
         - cooling_window: Cooling times t8/5 to judge against.
         - composition: Composition of the parent steel.
@@ -445,12 +445,12 @@ class Operations(ABC):
         - efficiency: Share of the consumable that is deposited.
         - operator_factor: Share of the clock during which the arc burns.
         - gas_flow: Shielding gas while the arc burns. From 0.6 L/min to 120 L/min.
-        - bevelling_speed: Speed at which one face of an edge is cut, its share of the clock in it. From 0
-          mm/min (exclusive) to 60000 mm/min.
-        - prices: The caller's own prices; there are no others.
-        - weights: What each cost counts in the ranking.
-        - detail: Whether the single resources' answers come whole for the recommended way alone, or for all.
-          Default: recommended.
+        - bevelling_speed: Speed at which one face of an edge is cut, averaged over the time on the clock. From
+          0 mm/min (exclusive) to 60000 mm/min.
+        - prices: The caller's own prices; the service has none.
+        - weights: Weights of the costs in the ranking.
+        - detail: Whether the full answers of the single resources come for the recommended way only, or for all
+          ways. Default: recommended.
         """
         from truethroat._generated.results import JointPlanAnswer
 

@@ -2619,7 +2619,7 @@ class CarbonEquivalents(TypedDict):
 
 
 class CrackRiskRequest(TypedDict):
-    """One pass to grade; what is left out is not graded."""
+    """One pass to grade; the answer grades what the request describes."""
 
     units: NotRequired[Literal["metric", "us"]]
     """Units of the answer. Default: metric."""
@@ -2634,7 +2634,7 @@ class CrackRiskRequest(TypedDict):
     """Joint that the pass is in; corner is an outside corner."""
 
     bead: NotRequired[MitreBead | MeasuredBead]
-    """Shape of the bead, never of the whole weld."""
+    """Shape of one bead, not of the whole weld."""
 
     hollow: NotRequired[Length]
     """Depth of a hollow face under the line between its toes. From 0 mm to 50 mm."""
@@ -2655,9 +2655,9 @@ class CrackRiskRequest(TypedDict):
     """Leg of the first, or only, pass. From 0.5 mm to 100 mm."""
 
     low_hydrogen: NotRequired[bool]
-    """Whether the process is low in hydrogen or the steel preheated: AWS D1.1 then goes by the thinner part.
+    """Whether the process is low in hydrogen or the steel is preheated.
 
-    Default: false.
+    The thinner part then decides the least fillet of AWS D1.1; otherwise the thicker part does. Default: false.
     """
 
     crater: NotRequired[Literal["filled", "unfilled"]]
@@ -2671,7 +2671,7 @@ class MitreBead(TypedDict):
     """Throat from the root to the face. From 0.1 mm to 100 mm."""
 
     penetration: Length
-    """How deep fusion goes past the root, along the throat line. From 0 mm to 100 mm."""
+    """Depth of fusion beyond the root, along the throat line. From 0 mm to 100 mm."""
 
 
 class MeasuredBead(TypedDict):
@@ -2684,7 +2684,7 @@ class MeasuredBead(TypedDict):
     """Depth of the bead from its face. From 0.1 mm to 100 mm."""
 
     face_width: NotRequired[Length]
-    """Width of its face, where the bead is wider below. From 0.1 mm to 100 mm."""
+    """Width of its face, where the bead is wider below the face. From 0.1 mm to 100 mm."""
 
 
 class WeldMetal(TypedDict):
@@ -2722,14 +2722,14 @@ class FillerQuantityRequest(TypedDict):
     """Whether the answer shows its working. Default: false."""
 
     welds: Sequence[Weld]
-    """Welds."""
+    """Welds to estimate, one entry for equal ones."""
 
     prices: NotRequired[Prices]
-    """The caller's own prices; there are no others."""
+    """The caller's own prices; the service has none."""
 
 
 class Weld(TypedDict):
-    """So many equal welds."""
+    """A number of equal welds."""
 
     shape: (
         FilletShape
@@ -2749,19 +2749,19 @@ class Weld(TypedDict):
     """Length of one weld. From 0.1 mm to 10000000 mm."""
 
     count: NotRequired[int]
-    """Equal welds. Default: 1."""
+    """Number of equal welds. Default: 1."""
 
     mark: NotRequired[str]
     """The caller's own mark for these welds, given back with them."""
 
     excess: NotRequired[float]
-    """Share added to the area of the section; on the legs of a fillet it is leg_excess. Default: 0.0."""
+    """Share added to the area of the section; send leg_excess of a fillet for a share of its legs. Default: 0.0."""
 
     filler: NotRequired[FillerMetalId]
     """Filler metal; see /v1/filler-metals."""
 
     density: NotRequired[Density]
-    """Density of the weld metal, over that of the filler. From 500 kg/m3 to 25000 kg/m3."""
+    """Density of the weld metal, instead of that of the filler. From 500 kg/m3 to 25000 kg/m3."""
 
     process: NotRequired[ProcessCode]
     """Process: AWS letters or ISO 4063 number."""
@@ -2770,7 +2770,10 @@ class Weld(TypedDict):
     """Position: AWS or ISO 6947 code."""
 
     efficiency: NotRequired[float]
-    """Share of the consumable that is deposited; with electrode before its stub is lost, else after."""
+    """Share of the consumable that is deposited.
+
+    With electrode it does not count the loss of the stub, without it it does.
+    """
 
     electrode: NotRequired[Electrode]
     """Stick electrode, to take its stub off; SMAW only."""
@@ -3070,7 +3073,7 @@ class Electrode(TypedDict):
     """Length of the electrode. From 100 mm to 1000 mm."""
 
     stub: Length
-    """Length thrown away. From 0 mm to 500 mm."""
+    """Length of the stub that is thrown away. From 0 mm to 500 mm."""
 
 
 class DepositionBySolidWire(TypedDict):
@@ -3097,7 +3100,7 @@ class DepositionByRate(TypedDict):
     """Deposition rate."""
 
     rate: DepositionRate
-    """Metal deposited while the arc burns, spatter and slag not counted. From 0.01 kg/h to 200 kg/h."""
+    """Metal deposited for each unit of arc time, without spatter and slag. From 0.01 kg/h to 200 kg/h."""
 
 
 class WeldingArc(TypedDict):
@@ -3128,19 +3131,22 @@ class BeadByArea(TypedDict):
 
 
 class Prices(TypedDict):
-    """Prices in one currency; what has none is not in the cost."""
+    """Prices in one currency; the cost leaves out what has no price."""
 
     currency: str
     """Code of the currency, ISO 4217."""
 
     labour: NotRequired[LabourPrice]
-    """Labour and overhead, on the clock."""
+    """Labour and overhead, for the working time."""
 
     consumables: NotRequired[Sequence[ConsumablePrice]]
-    """Consumables; a weld takes the price that names its filler, else its process, else neither."""
+    """Consumables.
+
+    A weld takes the price that names its filler, else its process, else the one that names neither.
+    """
 
     gases: NotRequired[Sequence[GasPrice]]
-    """Gases; a price that names the weld's process comes first."""
+    """Gases. A weld takes the price that names its process, else the one that names none."""
 
     power: NotRequired[PowerPrice]
     """Energy from the mains."""
@@ -3196,7 +3202,7 @@ class PowerPrice(TypedDict):
 
 
 class DistortionRequest(TypedDict):
-    """Joint whose distortion is asked for."""
+    """Joint whose distortion is estimated."""
 
     units: NotRequired[Literal["metric", "us"]]
     """Units of the answer. Default: metric."""
@@ -3217,13 +3223,16 @@ class DistortionRequest(TypedDict):
     """Section of the member that the welds run along."""
 
     heat_input: NotRequired[EnergyPerLength]
-    """Heat input of one run, net of arc efficiency, for two methods along the weld. From 0.01 kJ/mm to 100 kJ/mm."""
+    """Heat input of one run, with the arc efficiency included, for two methods along the weld.
+
+    From 0.01 kJ/mm to 100 kJ/mm.
+    """
 
     iso_13920: NotRequired[WeldingTolerances]
-    """General tolerances to hold the estimates against."""
+    """General tolerances to judge the estimates by."""
 
     calibration: NotRequired[Calibration]
-    """The shop's own measurements over these methods."""
+    """Factors that correct these methods by the shop's own measurements."""
 
     size_step: NotRequired[Length]
     """Step by which the alternatives grow, of the leg or of the root opening: 1/16 in (us) or 1 mm by default.
@@ -3290,10 +3299,10 @@ class ButtJoint(TypedDict):
     """Runs of a weld from one side."""
 
     current: NotRequired[Current]
-    """Welding current, for one method along the weld. From 1 A to 3000 A."""
+    """Welding current, for the method by current. From 1 A to 3000 A."""
 
     restraint: NotRequired[Restraint]
-    """What holds the plate; left out, the joint turns freely."""
+    """What holds the plate; the joint turns freely when it is left out."""
 
 
 class SquareGrooveFill(TypedDict):
@@ -3366,7 +3375,7 @@ class DoubleBevelFill(TypedDict):
 
 
 class FillByArea(TypedDict):
-    """Weld from one side known by its metal, cap and all."""
+    """Weld from one side, described by the area of its metal with the cap."""
 
     groove: Literal["by-area"]
 
@@ -3466,7 +3475,7 @@ class TeeJoint(TypedDict):
     """Runs of a weld from one side."""
 
     restraint: NotRequired[Restraint]
-    """What holds the plate; left out, the joint turns freely."""
+    """What holds the plate; the joint turns freely when it is left out."""
 
 
 class LapJoint(TypedDict):
@@ -3501,13 +3510,13 @@ class Member(TypedDict):
 
 
 class WeldingTolerances(TypedDict):
-    """Drawing's general tolerances, ISO 13920:1996."""
+    """General tolerances of the drawing, ISO 13920:1996."""
 
     linear_class: NotRequired[Literal["A", "B", "C", "D"]]
-    """Class of lengths and angles to keep."""
+    """Class required for lengths and angles."""
 
     form_class: NotRequired[Literal["E", "F", "G", "H"]]
-    """Class of straightness and flatness to keep."""
+    """Class required for straightness and flatness."""
 
     across: NotRequired[Length]
     """Dimension across the weld, which it shortens. From 2 mm to 100000 mm."""
@@ -3516,23 +3525,23 @@ class WeldingTolerances(TypedDict):
     """Dimension along the weld, which it shortens and bends. From 2 mm to 100000 mm."""
 
     shorter_leg: NotRequired[Length]
-    """Shorter leg of the angle it changes. From 2 mm to 100000 mm."""
+    """Shorter leg of the angle that the weld changes. From 2 mm to 100000 mm."""
 
 
 class Calibration(TypedDict):
-    """What the shop measured on like joints over what the methods say: a factor on each."""
+    """Factors from the shop: the distortion measured on similar joints over that of the methods."""
 
     transverse: NotRequired[float]
-    """Across the weld. Default: 1.0."""
+    """Factor on shrinkage across the weld. Default: 1.0."""
 
     longitudinal: NotRequired[float]
-    """Along the weld. Default: 1.0."""
+    """Factor on shortening along the weld. Default: 1.0."""
 
     angular: NotRequired[float]
-    """Of angles, and of the lift of a flange's edges. Default: 1.0."""
+    """Factor on angles and on the lift of a flange's edges. Default: 1.0."""
 
     bowing: NotRequired[float]
-    """Of bows. Default: 1.0."""
+    """Factor on bows. Default: 1.0."""
 
 
 class BreakTestRequest(TypedDict):
@@ -3686,8 +3695,8 @@ class JointPlanRequest(TypedDict):
     """Length of the seam. From 0 mm (exclusive) to 100000 mm."""
 
     basis: Literal["load", "full-strength", "throat"]
-    """What the weld is sized for; an outside corner for a throat, a butt for any, other joints for a load or full
-    strength.
+    """What the weld is sized for: a throat for an outside corner, any for a butt, a load or full strength for
+    other joints.
     """
 
     process: ProcessCode
@@ -3706,7 +3715,8 @@ class JointPlanRequest(TypedDict):
     """Sides the seam can be welded from. Default: both-sides."""
 
     held_from_turning: NotRequired[bool]
-    """Whether the joint is held from turning about the weld, so that a load does not open one side from its root.
+    """Whether the joint is held from turning about the weld, so that a load does not open a one-sided weld from
+    its root.
 
     Default: false.
     """
@@ -3721,7 +3731,7 @@ class JointPlanRequest(TypedDict):
     """Parameters that replace the rule set's own; Eurocodes only."""
 
     intermittent: NotRequired[PlanIntermittent]
-    """For an intermittent weld, which is left out without it."""
+    """Intermittent weld; the plan has no such way without it."""
 
     penetration: NotRequired[Penetration]
     """Fusion beyond the root or the prepared depth."""
@@ -3733,12 +3743,15 @@ class JointPlanRequest(TypedDict):
     """How lengths lie within their tolerances, for the chance of a short throat."""
 
     quality: NotRequired[Literal["iso-5817-b", "iso-5817-c", "iso-5817-d", "aws-d1-1-2020"]]
-    """Level or code of the hold values: AWS D1.1:2020 with AISC rules, ISO 5817 level C with Eurocodes, by
-    default.
+    """Level or code that the limits come from; AWS D1.1:2020 with AISC rules and ISO 5817 level C with Eurocodes
+    by default.
     """
 
     arc: NotRequired[ArcEnergy | HeatInput | ArcSettings]
-    """The arc of one pass: its settings, its energy, or its heat input. Without it heat goes by the metal laid."""
+    """The arc of one pass: its settings, its energy, or its heat input.
+
+    Without it the heat follows from the metal laid.
+    """
 
     preheat: NotRequired[Temperature]
     """Temperature of the plate when a pass begins; 20 degC by default. From -50 degC to 400 degC."""
@@ -3768,19 +3781,19 @@ class JointPlanRequest(TypedDict):
     """Shielding gas while the arc burns. From 0.6 L/min to 120 L/min."""
 
     bevelling_speed: NotRequired[Speed]
-    """Speed at which one face of an edge is cut, its share of the clock in it.
+    """Speed at which one face of an edge is cut, averaged over the time on the clock.
 
     From 0 mm/min (exclusive) to 60000 mm/min.
     """
 
     prices: NotRequired[Prices]
-    """The caller's own prices; there are no others."""
+    """The caller's own prices; the service has none."""
 
     weights: NotRequired[Weights]
-    """What each cost counts in the ranking."""
+    """Weights of the costs in the ranking."""
 
     detail: NotRequired[Literal["recommended", "all"]]
-    """Whether the single resources' answers come whole for the recommended way alone, or for all.
+    """Whether the full answers of the single resources come for the recommended way only, or for all ways.
 
     Default: recommended.
     """
@@ -3792,8 +3805,8 @@ class PlanJoint(TypedDict):
     kind: Literal["tee", "lap", "inside-corner", "outside-corner", "butt"]
     """Tee: part 1 runs through.
 
-    Lap: part 1's face is welded. Outside corner: the end of part 1 meets part 2, however its edges are then
-    set.
+    Lap: the face of part 1 is welded. Outside corner: the end of part 1 meets part 2; the plan tries several
+    ways to set the edges.
     """
 
     angle: NotRequired[Angle]
@@ -3807,14 +3820,14 @@ class PlanForce(TypedDict):
     """Force on the whole joint."""
 
     force: Force
-    """Force on the joint, all its welds together. From 0 kN (exclusive) to 100000 kN."""
+    """Force on all welds of the joint together. From 0 kN (exclusive) to 100000 kN."""
 
     angle: Angle
     """Angle of the force to the weld's axis: 0 deg along it, 90 deg across it. From 0 deg to 90 deg."""
 
 
 class PlanIntermittent(TypedDict):
-    """What an intermittent weld carries, what it makes and where it stands."""
+    """What an intermittent weld carries, what it joins and where it is."""
 
     loading: Literal["tension", "compression", "shear"]
     """What the welded parts carry."""
@@ -3823,29 +3836,29 @@ class PlanIntermittent(TypedDict):
     """Plates of a built-up member, or a stiffener on its plate. Default: built-up."""
 
     exposure: NotRequired[Literal["protected", "weathering-steel", "corrosive"]]
-    """Painted or where nothing corrodes; unpainted weathering steel in the open air; or corrosive.
+    """Protected: painted, or where nothing corrodes.
 
-    Default: protected.
+    Weathering: unpainted weathering steel in the open air. Default: protected.
     """
 
     widths: NotRequired[list[Length] | tuple[Length, Length]]
-    """Widths of parts 1 and 2, where the rules go by them."""
+    """Widths of parts 1 and 2, where the rules need them."""
 
 
 class PlanTolerances(TypedDict):
-    """Plus or minus of what the shop makes; the grinder's goes with the finish, penetration's with it."""
+    """Tolerances of the shop, plus or minus; that of grinding belongs to the finish, that of penetration to it."""
 
     legs: NotRequired[Length]
-    """Of each leg of a fillet. From 0 mm to 50 mm. Default: 0 mm."""
+    """Tolerance of each leg of a fillet. From 0 mm to 50 mm. Default: 0 mm."""
 
     depth: NotRequired[Length]
-    """Of a prepared depth. From 0 mm to 50 mm. Default: 0 mm."""
+    """Tolerance of a prepared depth. From 0 mm to 50 mm. Default: 0 mm."""
 
     thickness: NotRequired[Length]
-    """Of the parts. From 0 mm to 50 mm. Default: 0 mm."""
+    """Tolerance of the thickness of the parts. From 0 mm to 50 mm. Default: 0 mm."""
 
     face_height: NotRequired[Length]
-    """Of a face left standing. From 0 mm to 50 mm. Default: 0 mm."""
+    """Tolerance of the height of a face that is left. From 0 mm to 50 mm. Default: 0 mm."""
 
 
 class Spread(TypedDict):
@@ -3862,7 +3875,7 @@ class Spread(TypedDict):
 
 
 class Weights(TypedDict):
-    """What each cost counts against the others; 0 leaves it out."""
+    """Weight of each cost in the ranking; 0 leaves it out."""
 
     filler: NotRequired[float]
     """Weld metal. Default: 1.0."""
