@@ -109,7 +109,7 @@ def test_the_leg_as_specified_keeps_to_the_edge() -> None:
     assert fillet_size(request)["specify"] is not None
     answer = fillet_size(replace(request, leg_tolerance=0.5))
     assert answer["verdict"] == "cannot-be-reached"
-    assert any("a closer leg_tolerance would fit" in reason for reason in answer["reasons"])
+    assert any("A closer leg_tolerance would fit" in reason for reason in answer["reasons"])
 
 
 def test_packing_thinner_than_the_leg_laid_is_reached_over() -> None:
