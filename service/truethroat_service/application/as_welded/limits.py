@@ -49,20 +49,21 @@ def amount(measured: Measured | None) -> float:
 
 
 def why_not_kept(limit: QualityLimit, units: Units) -> str:
-    """Why a limit that is not kept is not kept."""
+    """Sentence that says why a limit is not kept."""
+    name = limit.name.replace("-", " ").capitalize()
     if limit.value is None:
-        return f"{limit.name} is not permitted."
+        return f"{name} is not permitted."
     value = _text(limit.value, units)
     if limit.allowed is None:
-        return f"{limit.name} is {value}; none is permitted."
+        return f"{name} is {value}; none is permitted."
     allowed = _text(limit.allowed, units)
     if limit.value.dimension is ANGLE:
-        return f"{limit.name} is {value}; it must be at least {allowed}."
+        return f"{name} is {value}; it must be at least {allowed}."
     if at_most(limit.value.value, limit.allowed.value):
         over = "the whole weld, as its length was not sent" if limit.extent is None else units.text(limit.extent)
         short = "a part of it" if limit.extent_allowed is None else units.text(limit.extent_allowed)
-        return f"{limit.name} is {value} over {over}; that is allowed over {short} only."
-    return f"{limit.name} is {value}; at most {allowed} is allowed."
+        return f"{name} is {value} over {over}; that is allowed over {short} only."
+    return f"{name} is {value}; at most {allowed} is allowed."
 
 
 def _text(measured: Measured, units: Units) -> str:
