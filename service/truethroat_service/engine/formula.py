@@ -48,6 +48,10 @@ class Source:
         """Citation as it is printed, with its mark where the rule was not seen in print."""
         return self.citation
 
+    def __hash__(self) -> int:
+        """Hash of the citation, which Python keeps with the text."""
+        return hash(self.citation)
+
 
 @dataclass(frozen=True, slots=True)
 class Arg:
