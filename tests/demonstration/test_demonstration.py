@@ -352,7 +352,7 @@ def test_ways_to_weld_a_rib(ways: Callable[[str], dict[str, tuple[str, ...]]], j
     # Three segments of 2 in are half of the line.
     assert filler == "0.060 lb"
     # One weld across the pull opens from its root, and nobody said that the rib is held (common practice).
-    assert "fillet one side: opens from its root unless the joint is held from turning" in joint("P2")
+    assert "fillet one side: The load opens the weld from its root." in joint("P2")
 
 
 def test_ways_to_make_a_ground_corner(

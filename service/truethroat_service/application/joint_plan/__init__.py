@@ -149,7 +149,7 @@ def _check(request: JointPlanRequest, units: Units) -> RuleSet:
     _check_companions(request, faults)
     if basis != "throat":
         if rules.weld is None:
-            faults.inconsistent("#/rule_set", f"{rules.id} claims no strength: it plans for a throat alone")
+            faults.inconsistent("#/rule_set", f'must be one with strengths for basis "{basis}"; {rules.id} has none')
         else:
             metals(rules, request.parts, request.filler, beta_w, None, faults, Remarks(units), request.process)
     faults.refuse()
