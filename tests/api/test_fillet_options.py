@@ -45,12 +45,6 @@ FAULTS: dict[str, tuple[Any, str, str, str]] = {
         "inconsistent",
         "does not apply, because the lengths are those of all welds together; leave it out",
     ),
-    "group end-loaded": (
-        changed(CONCENTRIC, end_loaded=True),
-        "#/end_loaded",
-        "inconsistent",
-        "needs the length of one weld; ask for each weld alone, with its share of the load",
-    ),
     "balance on one side": (changed(ANGLE_ON_GUSSET, joint__sides=1), "#/joint", "inconsistent", "on 2 sides"),
     "centroid outside": (
         changed(ANGLE_ON_GUSSET, load__centroid="4 in"),
@@ -90,7 +84,7 @@ FAULTS: dict[str, tuple[Any, str, str, str]] = {
         "does not apply to aisc-360-22-lrfd; send the length that is full size, and leave ends out",
     ),
     "craters of an end-loaded lap": (
-        changed(EN, joint__kind="lap", end_loaded=True, ends="craters"),
+        changed(EN, joint__kind="lap", load__angle="0 deg", ends="craters"),
         "#/ends",
         "inconsistent",
         "must not be combined with end_loaded; send the length that is full size",

@@ -234,7 +234,7 @@ TYPES: list[tuple[str, Any, str, str, str]] = [
     ),
     (FILLET, changed(EN, units="inch"), "#/units", "unknown-choice", 'must be one of "metric", "us"'),
     (FILLET, changed(EN, units=["us"]), "#/units", "unknown-choice", 'must be one of "metric", "us"'),
-    (FILLET, changed(EN, edge_of=0), "#/edge_of", "unknown-choice", "must be one of 1, 2"),
+    (FILLET, changed(EN, edge_of=0), "#/edge_of", "unknown-choice", 'must be one of 1, 2, "both"'),
     (FILLET, changed(EN, joint=[]), "#/joint", "wrong-type", "must be an object"),
     (FILLET, changed(EN, load="240 kN"), "#/load", "wrong-type", "must be an object"),
     (FILLET, changed(EN, load=None), "#/load", "null", "is null; leave the field out instead"),
@@ -374,7 +374,7 @@ TYPES: list[tuple[str, Any, str, str, str]] = [
         "unknown-choice",
         'must be one of "single-bevel", "single-v", "single-j", "single-u"',
     ),
-    (BEVEL, changed(TO_BEVEL, bevelled="1"), "#/bevelled", "unknown-choice", 'must be one of 1, 2, "both"'),
+    (BEVEL, changed(TO_BEVEL, bevelled="1"), "#/bevelled", "unknown-choice", "must be one of 1, 2"),
     (
         BEVEL,
         changed(TO_BEVEL, groove_angle="121 deg"),

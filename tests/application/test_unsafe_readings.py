@@ -3,18 +3,35 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from math import pi, radians, sin, sqrt
+from math import cos, pi, radians, sin, sqrt
+from typing import Any
 
 import pytest
-from tests.application.asked import as_welded, fillet_size, groove_size
+from tests.application.asked import as_welded, fillet_size, groove_size, weld_group
 from tests.application.joints import mm
 
 from truethroat_service.application.as_welded.request import FilletAsWelded, Required
 from truethroat_service.application.core.faults import Refused
-from truethroat_service.application.fillet_size.request import BalancedForce, FilletSizeRequest, Joint, SharedForce
-from truethroat_service.application.groove_size.request import GrooveJoint, GrooveSizeRequest, TeeButt
+from truethroat_service.application.fillet_size.request import (
+    BalancedForce,
+    ConcentricForce,
+    FilletSizeRequest,
+    Joint,
+    SharedForce,
+)
+from truethroat_service.application.groove_size.request import (
+    GrooveJoint,
+    GrooveSizeRequest,
+    PartialWeld,
+    TeeButt,
+)
+from truethroat_service.application.joints.loads import ForceComponents
 from truethroat_service.application.joints.metals import Filler, Part
+from truethroat_service.application.joints.rule_sets import rule_set
 from truethroat_service.application.joints.seams import Penetration
+from truethroat_service.application.weld_group.request import GroupLoad, Vector, WeldGroupRequest
+from truethroat_service.engine.rule_set import Intermittent, PartMetal
+from truethroat_service.practice.weld_patterns import line
 
 PSI = 6.894757 / 1000
 E70 = 0.75 * 0.60 * 70_000 * PSI
@@ -85,6 +102,7 @@ def test_a_hollow_section_is_as_strong_as_its_design_wall() -> None:
         AISC,
         parts=(Part(25.4, "A992"), Part(6.35, "A500-C", wall="nominal")),
         load=SharedForce(194e3, 100.0, pi / 2),
+        held_from_turning=True,
     )
     answer = fillet_size(told)
     assert answer["strength"]["base_metal"][1]["value"] == pytest.approx(0.90 * 50_000 * PSI * 0.93 * 6.35, rel=1e-6)
@@ -146,3 +164,310 @@ def test_balanced_welds_are_no_shorter_than_a_weld_may_be(base: FilletSizeReques
     assert second == pytest.approx(shortest)
     assert first == pytest.approx(4 * shortest)
     assert any("least length" in reason for reason in answer["reasons"])
+
+
+def across_tee(rules: str, material: str, thickness: tuple[float, float], load: SharedForce) -> FilletSizeRequest:
+    """Tee of two welds under a force across or askew."""
+    return FilletSizeRequest(
+        rule_set=rules,
+        joint=Joint("tee", sides=2),
+        parts=(Part(thickness[0], material), Part(thickness[1], material)),
+        basis="load",
+        load=load,
+        filler={"aisc-360-22-lrfd": Filler("E70"), "en-1999-1-1-2007": Filler("ER5356")}.get(rules),
+    )
+
+
+def test_shear_and_tension_of_a_part_count_together_by_aisc() -> None:
+    """190 kip at 56 deg on 10 in of 1/2 in A36 (Manual Eq. 9-1, as in its Design Example J.2B).
+
+    15.752 kip/in across against 0.90*36*0.5 = 16.2 is n = 0.9723, and 10.625 along against 0.6*36*0.5 = 10.8 is
+    v = 0.9838; n^2 + v^4 = 0.9454 + 0.9367 = 1.882, over 1. Of the load, U^2 = (n^2 + sqrt(n^4 + 4 v^4))/2 is used.
+    """
+    kip = 4448.2216152605
+    request = across_tee("aisc-360-22-lrfd", "A36", (25.4, 12.7), SharedForce(190 * kip, 254.0, radians(56)))
+    answer = fillet_size(request)
+    assert (answer["verdict"], answer["governs"]) == ("cannot-be-reached", "base-metal")
+    n, v = 19.0 * sin(radians(56)) / 16.2, 19.0 * sin(radians(34)) / 10.8
+    used = sqrt((n**2 + sqrt(n**4 + 4 * v**4)) / 2)
+    strength = 9.5 * kip / 25.4 / used
+    assert answer["strength"]["base_metal"][1]["value"] == pytest.approx(strength, rel=1e-3)
+    # At 1/U of the load n^2 + v^4 is 1: the part holds that much and no more.
+    assert (n / used) ** 2 + (v / used) ** 4 == pytest.approx(1.0)
+    for share, verdict in ((0.99 / used, "enough"), (1.01 / used, "cannot-be-reached")):
+        load = SharedForce(190 * kip * share, 254.0, radians(56))
+        assert fillet_size(replace(request, load=load))["verdict"] == verdict
+
+
+def test_shear_and_tension_of_a_part_count_together_by_en() -> None:
+    """541 kN at 60 deg on 200 mm of 10 mm S235 (EN 1993-1-1 6.2.1(5)).
+
+    2343 N/mm across against 2350 and 1352 along against 2350/sqrt(3) = 1357 make sqrt(0.997^2 + 0.997^2) = 1.41.
+    """
+    directional = "en-1993-1-8-2005-directional"
+    answer = fillet_size(across_tee(directional, "S235", (20.0, 10.0), SharedForce(541e3, 200.0, radians(60))))
+    assert (answer["verdict"], answer["governs"]) == ("cannot-be-reached", "base-metal")
+    assert answer["strength"]["base_metal"][1]["value"] == pytest.approx(541e3 / 400 / 1.4097, rel=1e-3)
+
+
+def test_a_shear_over_half_of_the_resistance_takes_strength_off() -> None:
+    """3550 N/mm of tension and 2040 of shear with 10 mm of S355 (EN 1993-1-1 6.2.10(3)).
+
+    By hand: v = 0.95 of V_pl leaves 1 - (2*0.95 - 1)^2 = 0.19 of the yield strength for tension, less than the
+    sqrt(1 - 0.95^2) = 0.312 of 6.2.1(5).
+    """
+    parts = rule_set("en-1993-1-8-2005-directional").parts
+    assert parts is not None
+    plate = PartMetal(10.0, 355.0, 490.0)
+    shear = 0.95 * 3550 / sqrt(3)
+    assert parts.together(plate, shear, 0.19 * 3550) == pytest.approx(1.0)
+    # The equivalent stress is the stricter one up to there: at half, sqrt(1 - 0.25) of the tension is left.
+    assert parts.together(plate, 0.5 * 3550 / sqrt(3), sqrt(0.75) * 3550) == pytest.approx(1.0)
+    assert parts.together(plate, 0.0, -3550.0) == pytest.approx(1.0)
+
+
+def test_shear_and_tension_of_a_softened_part_count_together() -> None:
+    """200 kN at 60 deg on 200 mm of 6 mm 6082-T6 (EN 1999-1-1 8.6.3.4 at the toe).
+
+    By hand: each weld has 3 mm: sigma 144.3 and tau 83.3 MPa, sqrt(144.3^2 + 3*83.3^2) = 204.1 of 185/1.25 = 148.
+    """
+    load = SharedForce(200e3, 200.0, radians(60))
+    answer = fillet_size(across_tee("en-1999-1-1-2007", "6082-T6", (20.0, 6.0), load))
+    assert (answer["verdict"], answer["governs"]) == ("cannot-be-reached", "base-metal")
+    assert answer["strength"]["base_metal"][1]["value"] == pytest.approx(500.0 / (204.1 / 148), rel=1e-3)
+
+
+def test_a_pull_off_part_1_shears_it_through_its_thickness() -> None:
+    """160 kip across on 10 in of 1/4 in A36 (AISC 360-22 J4.2): 8 kip/in a weld against 0.6*36*0.25 = 5.4 is 148 %."""
+    kip = 4448.2216152605
+    request = across_tee("aisc-360-22-lrfd", "A36", (6.35, 19.05), SharedForce(160 * kip, 254.0, pi / 2))
+    answer = fillet_size(request)
+    assert (answer["verdict"], answer["governs"]) == ("cannot-be-reached", "base-metal")
+    assert answer["strength"]["base_metal"][0]["value"] == pytest.approx(5.4 * kip / 25.4, rel=1e-4)
+    assert "bending-of-part-1" in {caution["code"] for caution in answer["cautions"]}
+    # A plate behind part 1 takes the pull from it.
+    stiffened = fillet_size(replace(request, joint=Joint("tee", sides=2, stiffened_behind=True)))
+    assert stiffened["verdict"] == "enough"
+    assert "bending-of-part-1" not in {caution["code"] for caution in stiffened["cautions"]}
+    with pytest.raises(Refused):
+        fillet_size(replace(request, joint=Joint("lap", sides=2, stiffened_behind=True)))
+
+
+def test_two_grades_are_pulled_by_the_lower_tensile_strength() -> None:
+    """S355 with S460N, 4000 N/mm square to a double-V (EN 1993-1-8 4.5.3.2(6), (7)): 4000*1.25/(0.9*490) = 11.338 mm.
+
+    S460N has the lower f_u/beta_w, 540/1.0 against 490/0.9, and S355 the lower f_u.
+    """
+    request = GrooveSizeRequest(
+        rule_set="en-1993-1-8-2005-directional",
+        joint=GrooveJoint("butt"),
+        parts=(Part(20.0, "S355"), Part(20.0, "S460N")),
+        weld=PartialWeld("partial", "double-v"),
+        basis="load",
+        load=ForceComponents(4000.0),
+    )
+    assert mm(groove_size(request)["required"]["throat"]) == pytest.approx(4000 * 1.25 / (0.9 * 490), rel=1e-6)
+    # A fillet pulled square to its throat: n = 1500 and t = -1500 at 90 deg are 1500*sqrt(2).
+    fillet = FilletSizeRequest(
+        rule_set="en-1993-1-8-2005-directional",
+        joint=Joint("tee", stiffened_behind=True),
+        parts=request.parts,
+        basis="load",
+        load=ForceComponents(1500.0, -1500.0),
+        held_from_turning=True,
+    )
+    assert mm(fillet_size(fillet)["required"]["throat"]) == pytest.approx(1500 * sqrt(2) * 1.25 / (0.9 * 490), rel=1e-6)
+
+
+def test_a_skewed_tee_keeps_its_least_throat_on_both_sides() -> None:
+    """3 mm of throat between plates at 105 deg take 3/cos(52.5 deg) = 4.928 mm of leg (EN 1993-1-8 4.5.2(2))."""
+    request = FilletSizeRequest(
+        rule_set="en-1993-1-8-2005-directional",
+        joint=Joint("tee", radians(75), sides=2),
+        parts=(Part(10.0, "S355"), Part(10.0, "S355")),
+        basis="load",
+        load=ForceComponents(61.0, 79.0, 0.0, 200.0),
+        size_by="leg",
+        size_step=0.1,
+    )
+    answer = fillet_size(request)
+    assert mm(answer["minimum"]["leg"]) == pytest.approx(3.0 / cos(radians(52.5)))
+    assert mm(answer["minimum"]["throat"]) == pytest.approx(3.0)
+    assert mm(answer["specify"]["leg"]) == pytest.approx(5.0)
+
+
+def test_the_shortest_staggered_segment_still_keeps_the_gap() -> None:
+    """Gap of 130 mm, nearer gap of 15 mm at most (2.5*6 mm, EN 1993-1-8 4.3.2.2): (130 - l)/2 = 15 at l = 100 mm."""
+    run = Intermittent(100.0, "shear", 130.0, staggered=True, member="stiffener", widths=(60.0, 300.0))
+    request = FilletSizeRequest(
+        rule_set="en-1993-1-8-2005-directional",
+        joint=Joint("tee", sides=2),
+        parts=(Part(15.0, "S355"), Part(6.0, "S355")),
+        basis="load",
+        load=ForceComponents(0.0, 0.0, 100.0),
+        intermittent=run,
+    )
+    answer = fillet_size(request)
+    assert answer["verdict"] == "enough"
+    assert mm(answer["intermittent"]["shortest_segment"]) == pytest.approx(100.0)
+
+
+ROBOT: dict[str, Any] = {"root_pass": "robotic"}
+KIP, INCH = 4448.2216152605, 25.4
+HALF_INCH_LAP = FilletSizeRequest(
+    rule_set="aisc-360-22-lrfd",
+    joint=Joint("lap", sides=2),
+    parts=(Part(INCH, "A572-50"), Part(INCH / 2, "A572-50")),
+    basis="load",
+    load=SharedForce(330 * KIP, 40 * INCH, 0.0),
+    filler=Filler("E70"),
+    size_step=INCH / 16,
+)
+
+
+def codes(answer: dict[str, Any]) -> set[str]:
+    """Give the codes of an answer's cautions."""
+    return {caution["code"] for caution in answer["cautions"]}
+
+
+def fault(request: FilletSizeRequest) -> str:
+    """Give the field that a request is refused for."""
+    with pytest.raises(Refused) as refused:
+        fillet_size(request)
+    [found] = refused.value.faults
+    return found.pointer
+
+
+def test_a_lap_keeps_to_its_edges_without_being_told() -> None:
+    """A 1/4 in edge takes 1/4 - 1/16 = 3/16 in (AISC 360-22 J2.2b(b)); two welds across lie on both edges."""
+    lap = replace(HALF_INCH_LAP, parts=(Part(INCH, "A572-50"), Part(INCH / 4, "A572-50")))
+    along = fillet_size(replace(lap, load=SharedForce(140 * KIP, 10 * INCH, 0.0)))
+    assert (along["verdict"], mm(along["maximum"]["leg"])) == ("cannot-be-reached", pytest.approx(3 / 16 * INCH))
+    thin_1 = replace(lap, parts=(Part(3 / 16 * INCH, "A572-50"), Part(INCH, "A572-50")))
+    across = replace(thin_1, load=SharedForce(10 * KIP, 10 * INCH, pi / 2))
+    assert mm(fillet_size(across)["maximum"]["leg"]) == pytest.approx(3 / 16 * INCH)
+    assert mm(fillet_size(replace(across, edge_of=2))["maximum"]["leg"]) == pytest.approx(15 / 16 * INCH)
+    assert mm(fillet_size(replace(across, edge_of="both"))["maximum"]["leg"]) == pytest.approx(3 / 16 * INCH)
+
+
+def test_a_lap_loaded_along_it_is_reduced_for_its_length() -> None:
+    """AISC 360-22 J2.2b(d): at 1/4 in, 40 in are 160 legs and 1.2 - 0.002*160 = 0.88 of them counts.
+
+    At 3/16 in they are 213 legs, 0.773 and 258 kip, under the 330 that are asked for.
+    """
+    answer = fillet_size(HALF_INCH_LAP)
+    assert mm(answer["specify"]["leg"]) == pytest.approx(INCH / 4)
+    assert answer["length"]["factor"] == pytest.approx(0.88)
+    off = fillet_size(replace(HALF_INCH_LAP, end_loaded=False))
+    assert mm(off["specify"]["leg"]) == pytest.approx(3 / 16 * INCH)
+    assert "long-weld-not-reduced" in codes(off)
+    assert "long-weld-not-reduced" not in codes(answer)
+    # A force square across the weld loads it evenly.
+    across = fillet_size(replace(HALF_INCH_LAP, load=SharedForce(330 * KIP, 40 * INCH, pi / 2), end_loaded=True))
+    assert across["length"]["factor"] == 1.0
+
+
+def test_balanced_and_concentric_welds_are_reduced_for_their_length() -> None:
+    """AISC 360-22 J2.2b(d): 440 kip on two welds of 60 in; at 1/4 in they are 240 legs, 0.72, and 481 kip.
+
+    At 3/16 in they are 320 legs, of which 180 count: 0.5625 and 282 kip. 80 in along in two are 160 legs of 1/4 in.
+    """
+    balanced = fillet_size(replace(HALF_INCH_LAP, load=BalancedForce(440 * KIP, 120 * INCH, 4 * INCH, 2 * INCH)))
+    assert mm(balanced["specify"]["leg"]) == pytest.approx(INCH / 4)
+    assert balanced["length"]["factor"] == pytest.approx(0.72)
+    # 1.392 kip/in for each sixteenth (Manual, Part 8).
+    assert balanced["utilisation"] == pytest.approx(440 / (0.72 * 4 * 1.392 * 120), rel=1e-3)
+    group = replace(HALF_INCH_LAP, joint=Joint("lap"), load=ConcentricForce(400 * KIP, 80 * INCH, 6 * INCH))
+    at_quarter = fillet_size(replace(group, size_step=INCH / 4))
+    assert at_quarter["utilisation"] == pytest.approx(400 / (0.88 * 4 * 1.392 * 86), rel=1e-3)
+
+
+def test_a_long_lap_by_en_is_reduced() -> None:
+    """EN 1993-1-8 4.11(3): 7 mm on 4 m is 1.2 - 0.2*4000/(150*7) = 0.438; 3 mm carries nothing there."""
+    request = FilletSizeRequest(
+        rule_set="en-1993-1-8-2005-directional",
+        joint=Joint("lap", sides=2),
+        parts=(Part(20.0, "S235"), Part(20.0, "S235")),
+        basis="load",
+        load=SharedForce(4500e3, 4000.0, 0.0),
+    )
+    answer = fillet_size(request)
+    assert mm(answer["specify"]["throat"]) == pytest.approx(7.0)
+    assert answer["length"]["factor"] == pytest.approx(1.2 - 0.2 * 4000 / 1050)
+
+
+def test_a_long_group_is_reduced() -> None:
+    """EN 1993-1-8 4.11(3): what needs a without the length needs (a + L/750)/1.2 over 2 m; S355 30, two lines."""
+    request = WeldGroupRequest(
+        rule_set="en-1993-1-8-2005-directional",
+        group=(line(0.0, 0.0, 2000.0, 0.0), line(0.0, 200.0, 2000.0, 200.0)),
+        load=GroupLoad(Vector(2000e3), Vector(1000.0, 100.0)),
+        parts=(Part(30.0, "S355"), Part(30.0, "S355")),
+    )
+    # 500 N/mm along two lines of 2 m: sqrt(3)*500*0.9*1.25/490.
+    plain = sqrt(3) * 500 * 0.9 * 1.25 / 490
+    answer = weld_group(request)
+    assert mm(answer["required"]["throat"]) == pytest.approx((plain + 2000 / 750) / 1.2)
+    off = weld_group(replace(request, end_loaded=False))
+    assert mm(off["required"]["throat"]) == pytest.approx(plain)
+    assert "long-weld-not-reduced" in codes(off)
+
+
+def test_proven_penetration_counts_for_a_root_pass_that_is_not_made_by_hand() -> None:
+    """AISC 360-22 J2.2a: 5 kip/in need 5/(0.75*0.6*70) = 0.1587 in of throat, 0.2245 in of leg without penetration."""
+    tee = replace(
+        HALF_INCH_LAP,
+        joint=Joint("tee", sides=2),
+        load=SharedForce(100 * KIP, 10 * INCH, 0.0),
+        penetration=Penetration(INCH / 8, "proven"),
+    )
+    by_hand = fillet_size(tee)
+    assert mm(by_hand["required"]["leg"]) == pytest.approx(5 / 31.5 * sqrt(2) * INCH, rel=1e-6)
+    assert "penetration-not-counted" in codes(by_hand)
+    robotic = fillet_size(replace(tee, **ROBOT))
+    assert mm(robotic["required"]["leg"]) == pytest.approx((5 / 31.5 - 1 / 8) * sqrt(2) * INCH, rel=1e-6)
+    assert "proven-penetration" in codes(robotic)
+    assert fault(replace(tee, **ROBOT, process="111")) == "#/root_pass"
+    assert fault(replace(EN, **ROBOT)) == "#/root_pass"
+
+
+@pytest.mark.parametrize("by_hand", [False, True])
+def test_filler_metal_over_one_level_above_matching_is_refused(by_hand: bool) -> None:
+    """AISC 360-22 Table J2.5 permits one level: E60 and E70 match A36 and 58 ksi needs 60, so E110 is out."""
+    part = Part(12.7, None, 36 * 1000 * PSI, 58 * 1000 * PSI) if by_hand else Part(12.7, "A36")
+    tee = replace(HALF_INCH_LAP, joint=Joint("tee", sides=2), parts=(part, part), load=SharedForce(9e4, 200.0, 0.0))
+    assert fault(replace(tee, filler=Filler("E110"))) == "#/filler"
+    assert fillet_size(replace(tee, filler=Filler("E70")))["verdict"] == "enough"
+
+
+def test_filler_metal_weaker_than_the_parts_is_refused_by_en() -> None:
+    """EN 1993-1-8 4.2(2): 400 MPa is under the 490 of S355."""
+    assert fault(replace(EN, filler=Filler(tensile_strength=400.0))) == "#/filler"
+    assert fillet_size(replace(EN, filler=Filler(tensile_strength=490.0)))
+
+
+@pytest.mark.parametrize("kind", ["tee", "lap", "inside-corner"])
+def test_one_weld_that_a_pull_opens_from_its_root_is_refused(kind: Any) -> None:
+    """One weld across the force turns about its root (EN 1993-1-8 4.12), unless the joint is held from turning."""
+    pulled = replace(EN, joint=Joint(kind), load=SharedForce(4e3, 200.0, pi / 2))
+    assert fault(pulled) == "#/held_from_turning"
+    assert fault(replace(pulled, basis="full-strength", load=None)) == "#/held_from_turning"
+    assert fillet_size(replace(pulled, held_from_turning=True))["verdict"] == "enough"
+    assert fillet_size(replace(pulled, load=SharedForce(4e3, 200.0, 0.0)))["verdict"] == "enough"
+    if kind == "tee":
+        assert fillet_size(replace(pulled, root_bending=True))["verdict"] == "enough"
+        assert fillet_size(replace(pulled, load=ForceComponents(-20.0, length=200.0)))["verdict"] == "enough"
+
+
+def test_the_inside_of_a_hollow_section_is_not_reached_without_a_word() -> None:
+    """Two welds at a hollow section need access to be told: statics of nothing, but no welder reaches in."""
+    tee = replace(
+        HALF_INCH_LAP,
+        joint=Joint("tee", sides=2),
+        parts=(Part(12.7, "A36"), Part(6.35, "A500-C")),
+        load=SharedForce(4e4, 200.0, 0.0),
+    )
+    assert fault(tee) == "#/access"
+    assert fillet_size(replace(tee, access="both-sides"))["verdict"] == "enough"
+    assert fault(replace(tee, access="one-side")) == "#/joint/sides"
+    assert fillet_size(replace(tee, joint=Joint("tee")))["verdict"] == "enough"

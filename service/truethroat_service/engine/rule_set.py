@@ -86,6 +86,13 @@ class WeldMetal:
     base: Real | None = None
     beta_w: Real | None = None
     compatible: Flag = True
+    least: Real | None = None
+    """Least tensile strength of the parts and, where it counts, of the filler metal; None where ``base`` is it."""
+
+    @property
+    def in_tension(self) -> Real | None:
+        """Tensile strength, MPa, that a pull square to the throat is held against."""
+        return self.base if self.least is None else self.least
 
 
 class WeldRules(Protocol):
@@ -122,6 +129,12 @@ class PartRules(Protocol):
 
     def along(self, part: PartMetal) -> Real:
         """Strength of the part in shear along the weld, N per mm of weld."""
+
+    def together(self, part: PartMetal, shear: Real, pull: Real) -> Real:
+        """Use made of the part by a shear and a pull across the weld together, N per mm; 1 is all of it.
+
+        It grows with the forces in proportion. A pull below zero is compression.
+        """
 
 
 class EdgeRule(Protocol):
@@ -496,6 +509,8 @@ class FilletOptions:
     flange: FlangeRule | None = None
     penetration: Note | None = None
     """On what condition proven penetration counts."""
+    needs_root_pass: bool = False
+    """Whether proven penetration counts only where the request says how the root pass is made."""
     lap_overlap: Callable[[Real], tuple[Real, Source]] | None = None
     """Least overlap of a lap by its thinner part, mm."""
     packing_elsewhere: str = ""

@@ -68,7 +68,8 @@ def fillet_size(request: FilletSizeRequest) -> Answered[FilletSizeAnswer]:
         losses = _root_losses(request, rules, faults)
         found = metals(rules, request.parts, request.filler, beta_w, request.hss_end, faults, remarks, request.process)
         faults.refuse()
-        filler_matching.remark_on_fillets(rules, request.parts, request.filler, request.process, remarks)
+        filler_matching.check_fillets(rules, request.parts, found, request.filler, request.process, faults, remarks)
+        faults.refuse()
         request = _filled(request, rules)
         run = _run(request, rules, found, faults)
         fillets = _fillets(request, rules, found, losses, run)
@@ -137,8 +138,10 @@ def _fillets(
     """Problem for the sizing arithmetic."""
     joint = request.joint
     proven = request.penetration if request.penetration and request.penetration.vouched == "proven" else None
+    if rules.options.needs_root_pass and request.root_pass is None:
+        proven = None
     assert request.size_step is not None  # noqa: S101 - filled in before
-    side_loads, part_load = _loads(request, rules, found, run)
+    side_loads, part_loads = _loads(request, rules, found, run)
     thicker = max(part.thickness for part in request.parts)
     return Fillets(
         rules=rules,
@@ -150,8 +153,9 @@ def _fillets(
         metal=found.weld,
         side_loads=side_loads,
         length=request.length if run is None else run.asked.segment,
-        end_loaded=request.end_loaded,
-        edge=None if request.edge_of is None else found.parts[request.edge_of - 1].thickness,
+        end_loaded=request.reduced,
+        longest=request.longest,
+        edges=tuple(found.parts[number - 1].thickness for number in request.edges),
         gap=joint.root_gap,
         penetration=proven.depth - proven.tolerance if proven and rules.weld else 0.0,
         by_throat=request.size_by == "throat",
@@ -162,7 +166,8 @@ def _fillets(
         full_size_ends=request.ends == "full",
         root_bending=request.root_bending,
         packing=None if request.packing is None else request.packing.thickness,
-        part_load=part_load,
+        part_loads=part_loads,
+        part_1_sheared=joint.kind == "tee" and not joint.stiffened_behind and request.unstiffened_flange is None,
         least_throat=None
         if request.minimum_throat is None
         else rules.options.least_throats[request.minimum_throat](thicker),
@@ -171,22 +176,22 @@ def _fillets(
 
 def _loads(
     request: FilletSizeRequest, rules: RuleSet, found: Metals, run: Run | None
-) -> tuple[tuple[WeldLoad, ...], WeldLoad | None]:
-    """Load on each side, and that on the parts where it is another, from the request or the strength of a part."""
+) -> tuple[tuple[WeldLoad, ...], tuple[WeldLoad, ...]]:
+    """Load on each side, and those on the parts where they are others, from the request or the strength of a part."""
     joint, load = request.joint, request.load
     psi = joint.angle
     if isinstance(load, ConcentricForce):
         return special_loads.concentric_loads(load, rules, found, psi)
     if isinstance(load, BalancedForce):
         per_length = loads.force_per_length(P=load.force, m=1.0, L=load.length)
-        return shared_load(joint.kind, joint.sides, psi, per_length, 0.0), None
+        return shared_load(joint.kind, joint.sides, psi, per_length, 0.0), ()
     if isinstance(load, SharedForce):
         per_length = loads.force_per_length(P=load.force, m=float(joint.sides), L=load.length)
-        return shared_load(joint.kind, joint.sides, psi, _on_segments(float(per_length), run), load.angle), None
+        return shared_load(joint.kind, joint.sides, psi, _on_segments(float(per_length), run), load.angle), ()
     if isinstance(load, ForceComponents):
         components = (load.normal, load.transverse, load.longitudinal)
-        return component_load(joint.kind, joint.sides, psi, *(_on_segments(f, run) for f in components)), None
-    return () if rules.parts is None else _full_strength(request, rules, found), None
+        return component_load(joint.kind, joint.sides, psi, *(_on_segments(f, run) for f in components)), ()
+    return () if rules.parts is None else _full_strength(request, rules, found), ()
 
 
 def _on_segments(per_length: float, run: Run | None) -> float:
@@ -275,8 +280,8 @@ def _result(
     }[fillets.basis]
     reached = bool(sizes.reached) and not details.beyond
     return FilletSizeAnswer(
-        required=_size(sizes, float(sizes.required_leg), basis_source),
-        minimum=_size(sizes, float(sizes.minimum_leg), str(sizes.minimum_source)),
+        required=fillet_size_of(float(sizes.required_leg), sizes.required_psi, basis_source),
+        minimum=fillet_size_of(float(sizes.minimum_leg), sizes.minimum_psi, str(sizes.minimum_source)),
         maximum=None
         if sizes.maximum_leg is None
         else _size(sizes, float(sizes.maximum_leg), str(sizes.maximum_source)),

@@ -2,16 +2,19 @@
 
 from math import pi
 
-from ...engine.formula import off_the_sheet
+from ...engine.formula import Source, off_the_sheet
 from ...engine.rounding import SAME, at_least, at_most
 from ...engine.rule_set import Intermittent, IntermittentRules, RuleSet
+from ...reference.loader import process as process_of
 from ..core.faults import Faults
 from ..joints.loads import ForceComponents
+from ..joints.metals import EN_1993_1_8, is_hollow
 from ..joints.seam_checks import check_tolerance
 from ..joints.seams import Penetration
 from .request import BalancedForce, ConcentricForce, FilletSizeRequest, Joint, SharedForce
 from .sizing import side_angles
 
+OPENS = Source(EN_1993_1_8, "4.12", "from memory")
 NO_STRENGTH = "which claims no strength; leave it out"
 
 
@@ -25,10 +28,9 @@ def check(request: FilletSizeRequest, rules: RuleSet, faults: Faults) -> None:
         _check_balanced(request, request.load, faults)
     if request.penetration is not None:
         _check_penetration(request.penetration, request, rules, faults)
-    if request.hss_end is not None and rules.metals.hollow_ends is None:
-        faults.inconsistent("#/hss_end", f"applies to AISC 360-22 only, not to {rules.id}; leave it out")
     if request.end_loaded:
         _check_end_loaded(request, rules, faults)
+    _check_what_is_told(request, rules, faults)
     if request.transverse_stiffener:
         _check_transverse_stiffener(request, rules, faults)
     if request.ends == "craters":
@@ -60,9 +62,54 @@ def _check_penetration(penetration: Penetration, request: FilletSizeRequest, rul
         )
 
 
+def _check_what_is_told(request: FilletSizeRequest, rules: RuleSet, faults: Faults) -> None:
+    """Refuse what only the caller's word makes sound, and words that have no place in the rules."""
+    if request.opens and not request.held_from_turning and not request.root_bending:
+        faults.out_of_scope(
+            "#/held_from_turning",
+            "a pull opens one weld from its root: weld both sides, or hold the joint from turning about the weld and"
+            " send held_from_turning true" + (f" ({OPENS})" if EN_1993_1_8 in rules.editions else ""),
+        )
+    _check_access(request, faults)
+    if request.root_pass is not None:
+        _check_root_pass(request, rules, faults)
+    if request.hss_end is not None and rules.metals.hollow_ends is None:
+        faults.inconsistent("#/hss_end", f"hss_end belongs to AISC 360-22, not to {rules.id}; leave it out")
+
+
+def _check_access(request: FilletSizeRequest, faults: Faults) -> None:
+    """Refuse two welds where only one can be laid, or where nobody says that the inside of a section can be reached."""
+    joint = request.joint
+    if joint.sides == 1:
+        return
+    hollow = [part.material for part in request.parts if part.material and is_hollow(part.material)]
+    if request.access == "one-side":
+        faults.inconsistent("#/joint/sides", "2 sides are welded, and access says that only one can be reached")
+    elif joint.kind == "tee" and hollow and request.access is None:
+        faults.inconsistent(
+            "#/access",
+            f"{', '.join(hollow)} is a hollow section, which can often be welded from outside alone: send access"
+            ' "both-sides", or joint.sides 1',
+        )
+
+
+def _check_root_pass(request: FilletSizeRequest, rules: RuleSet, faults: Faults) -> None:
+    """Refuse a root pass that the rules do not ask for, or that the process does not make."""
+    if not rules.options.needs_root_pass:
+        faults.inconsistent("#/root_pass", f"root_pass belongs to AISC 360-22, not to {rules.id}; leave it out")
+    elif request.process is not None and process_of(request.process).id == "SMAW":
+        faults.inconsistent(
+            "#/root_pass", f"{request.process} is welding by hand, not {request.root_pass}; leave it out"
+        )
+
+
 def _check_joint(request: FilletSizeRequest, rules: RuleSet, faults: Faults) -> None:
     """Find faults of the joint itself."""
     joint = request.joint
+    if joint.stiffened_behind and joint.kind != "tee":
+        faults.inconsistent(
+            "#/joint/stiffened_behind", f"stiffened_behind belongs to a tee, not to a {joint.kind}; leave it out"
+        )
     if joint.kind == "inside-corner" and joint.sides == 2:
         faults.inconsistent("#/joint/sides", "must be 1, because an inside corner is welded from one side")
     if request.edge_of is not None and joint.kind != "lap":
@@ -153,13 +200,15 @@ def _check_end_loaded(request: FilletSizeRequest, rules: RuleSet, faults: Faults
 def _needs_one_length(request: FilletSizeRequest, field: str, faults: Faults) -> None:
     """Refuse what goes by the length of one continuous weld where that is not known."""
     if request.basis != "load":
-        faults.inconsistent(f"#/{field}", 'applies to basis "load" only; leave it out')
-    elif isinstance(request.load, ConcentricForce | BalancedForce):
+        what = "the long-weld reduction " if field == "end_loaded" else ""
+        faults.inconsistent(f"#/{field}", f'{what}applies to basis "load" only; leave it out')
+    elif isinstance(request.load, ConcentricForce | BalancedForce) and field != "end_loaded":
         faults.inconsistent(
             f"#/{field}", "needs the length of one weld; ask for each weld alone, with its share of the load"
         )
-    elif request.load is not None and request.load.length is None:
-        faults.inconsistent(f"#/{field}", "needs the length of the weld; send load.length")
+    elif isinstance(request.load, ForceComponents) and request.load.length is None:
+        what = "the long-weld reduction " if field == "end_loaded" else ""
+        faults.inconsistent(f"#/{field}", f"{what}needs the length of the weld; send load.length")
 
 
 def _check_transverse_stiffener(request: FilletSizeRequest, rules: RuleSet, faults: Faults) -> None:
@@ -180,8 +229,10 @@ def _check_ends(request: FilletSizeRequest, rules: RuleSet, faults: Faults) -> N
         faults.inconsistent(
             "#/ends", f"does not apply to {rules.id}; send the length that is full size, and leave ends out"
         )
-    elif request.end_loaded:
-        faults.inconsistent("#/ends", "must not be combined with end_loaded; send the length that is full size")
+    elif request.reduced:
+        faults.inconsistent(
+            "#/ends", "must not be combined with the reduction of an end-loaded weld; send the length that is full size"
+        )
     elif request.intermittent is None:
         _needs_one_length(request, "ends", faults)
 

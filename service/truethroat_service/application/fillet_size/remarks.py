@@ -2,6 +2,7 @@
 
 from dataclasses import dataclass
 
+from ...engine import loads
 from ...engine.formula import Source
 from ...engine.rounding import SAME, at_most
 from ...engine.rule_set import RuleSet
@@ -82,6 +83,7 @@ def remark(
         return
     _remark_length(request, fillets, remarks)
     _remark_one_sided(request, fillets, remarks)
+    _remark_part_1(fillets, remarks)
     _remark_details(request, fillets, units, remarks)
 
 
@@ -90,7 +92,14 @@ def _remark_penetration(request: FilletSizeRequest, fillets: Fillets, units: Uni
     rules, penetration = fillets.rules, request.penetration
     remark_on_penetration(penetration, remarks)
     if penetration is not None and penetration.counted("strength"):
-        if rules.options.penetration is not None:
+        if rules.options.needs_root_pass and request.root_pass is None:
+            remarks.caution(
+                "penetration-not-counted",
+                f"The proven penetration of {units.text(penetration.depth)} does not count, because the request does"
+                " not say that the root pass is mechanized, automatic or robotic: send root_pass.",
+                rules.options.penetration.source if rules.options.penetration else None,
+            )
+        elif rules.options.penetration is not None:
             remarks.note(rules.options.penetration)
         elif rules.weld is not None:
             remarks.caution(
@@ -118,13 +127,20 @@ def _remark_thin_part(request: FilletSizeRequest, sizes: Sizes, remarks: Remarks
 def _remark_length(request: FilletSizeRequest, fillets: Fillets, remarks: Remarks) -> None:
     """Say what was not checked of the length, or what it is taken for."""
     en = EN_1993_1_8 in fillets.rules.editions
+    if request.lap_along and request.end_loaded is False:
+        remarks.caution(
+            "long-weld-not-reduced",
+            "A long lap weld that is loaded along it carries less per length. This weld is not reduced for its length,"
+            " because the request says that it is not end-loaded.",
+        )
     if isinstance(request.load, ConcentricForce):
         remarks.caution(
             "no-length",
             "The least length of each weld is not checked, because only the length of all welds together is known.",
         )
     elif fillets.length is None:
-        remarks.caution("no-length", "The least length of the weld is not checked, because no length was sent.")
+        lap = " A long weld in a lap carries less per length. That is not checked either." if request.reduced else ""
+        remarks.caution("no-length", f"The least length of the weld is not checked, because no length was sent.{lap}")
     elif en and fillets.full_size_ends:
         remarks.caution(
             "full-size-length",
@@ -165,6 +181,19 @@ def _remark_one_sided(request: FilletSizeRequest, fillets: Fillets, remarks: Rem
             " turning, or weld the other side.",
             Source(EN_1993_1_8, "4.12", "from memory") if EN_1993_1_8 in fillets.rules.editions else None,
         )
+
+
+def _remark_part_1(fillets: Fillets, remarks: Remarks) -> None:
+    """Say that a pull bends part 1 of a tee, which is not checked."""
+    load = fillets.side_loads[0]
+    if not fillets.part_1_sheared or abs(float(load.normal)) <= SAME * float(load.resultant):
+        return
+    remarks.caution(
+        "bending-of-part-1",
+        "The force across part 1 shears it through its thickness beside each weld, and that is checked. It also bends"
+        " part 1, and that is not checked. Where a plate stands behind part 1, send joint.stiffened_behind.",
+        loads.STATICS,
+    )
 
 
 def _remark_details(request: FilletSizeRequest, fillets: Fillets, units: Units, remarks: Remarks) -> None:
@@ -235,6 +264,10 @@ def _reasons(
             f" ({sizes.maximum_source})"
             + (". A finer size_step would fit." if finer else ". A closer leg_tolerance would fit." if closer else ".")
         )
+        if not at_most(sizes.minimum_leg, most):
+            remarks.because(
+                f"The least size ({sizes.minimum_source}) needs an edge of {units.text(float(sizes.minimum_leg))}."
+            )
     if not sizes.parts_carry and sizes.base_utilisation is not None:
         for number, used in enumerate(sizes.base_utilisation, start=1):
             if not at_most(used, 1.0):

@@ -4,13 +4,13 @@ All joints of a call share the rule set, the kind of joint, the number of sides 
 numbers may be columns of one length. Engine units throughout.
 """
 
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from math import pi
 from typing import Literal
 
 from ...engine import loads
 from ...engine.formula import Source, about
-from ...engine.numeric import Flag, Real, maximum, minimum, where
+from ...engine.numeric import Flag, Real, magnitude, maximum, minimum, where
 from ...engine.rounding import SAME, at_most, up
 from ...engine.rule_set import PartMetal, RuleSet, WeldLoad, WeldMetal, WeldRules
 from ...engine.section import equal_leg, equal_leg_throat
@@ -26,7 +26,7 @@ class Fillets:
     """Fillets to size.
 
     ``side_loads`` holds one load a side, empty for the thin-part basis; ``length`` is None where none was given;
-    ``edge`` is the thickness of the edge the weld runs along, None where it runs along none; ``penetration`` is proven.
+    ``edges`` are the thicknesses of the edges that the welds run along; ``penetration`` is proven.
     """
 
     rules: RuleSet
@@ -39,11 +39,13 @@ class Fillets:
     side_loads: tuple[WeldLoad, ...]
     length: Real | None
     end_loaded: bool
-    edge: Real | None
+    edges: tuple[Real, ...]
     gap: Real
     penetration: Real
     by_throat: bool
     step: Real
+    longest: Real | None = None
+    """Length, mm, of the longest weld, which the long-weld reduction goes by."""
     leg_tolerance: float = 0.0
     """How much smaller than specified both legs may be laid, mm."""
     root_losses: tuple[float | None, ...] = (None, None)
@@ -54,8 +56,10 @@ class Fillets:
     root_bending: bool = False
     packing: Real | None = None
     """Thickness of packing between the parts, mm; None where there is none."""
-    part_load: WeldLoad | None = None
-    """Load on the parts beside one weld, where it is not that of the first side."""
+    part_loads: tuple[WeldLoad, ...] = ()
+    """Loads on the parts, each at another place beside the welds, where they are not that of the first side."""
+    part_1_sheared: bool = False
+    """Whether a pull off part 1 of a tee reaches its supports as shear through its thickness beside each weld."""
     least_throat: tuple[Real, Source] | None = None
     """Least throat, mm, beyond that of the rule set, and where it is ruled."""
 
@@ -64,11 +68,14 @@ class Fillets:
 class Sizes:
     """Sizes and strengths found; legs in mm along the plate faces, strengths in N/mm, None where not claimed.
 
-    ``psi`` is the angle on the side that needs the larger leg. ``leg`` is the size rounded up, whether or not the
-    limits allow it; ``reached`` says whether they do.
+    ``psi`` is the angle on the side that needs the larger leg, ``required_psi`` that on the side where the weld metal
+    does, ``minimum_psi`` that on the blunter side, where a least throat takes the larger leg. ``leg`` is the size
+    rounded up, whether or not the limits allow it; ``reached`` says whether they do.
     """
 
     psi: Real
+    required_psi: Real
+    minimum_psi: Real
     required_leg: Real
     minimum_leg: Real
     minimum_source: Source
@@ -134,7 +141,7 @@ def component_load(
 
 
 def thickness_shares(kind: Kind, sides: int) -> tuple[tuple[float, float], tuple[float, float]]:
-    """How many welds share each part's thickness, in shear along them and in tension across them.
+    """How many welds load each part's thickness, in shear along them and in tension across them.
 
     Both welds of a tee lie on the two faces of part 2, which they share; part 1 shears beside each weld apart. The
     welds of a lap lie on two edges: they shear apart, but the pull across both runs through each part once.
@@ -150,13 +157,15 @@ def size(fillets: Fillets) -> Sizes:
     """Size fillets: what the weld metal needs, the limits, the step up, then the strength at that size."""
     rules = fillets.rules
     thinner = minimum(fillets.parts[0].thickness, fillets.parts[1].thickness)
-    psi, required_leg, throats = _required(fillets, thinner)
+    required_psi, required_leg, throats = _required(fillets, thinner)
+    blunter = _blunter(fillets)
     minimum_leg, minimum_source = (
-        (0.0 * thinner, thin_part.NO_LEAST_SIZE) if rules.weld is None else rules.weld.minimum_leg(thinner, psi)
+        (0.0 * thinner, thin_part.NO_LEAST_SIZE) if rules.weld is None else rules.weld.minimum_leg(thinner, blunter)
     )
     if fillets.least_throat is not None:
         least, minimum_source = fillets.least_throat
-        minimum_leg = maximum(minimum_leg, equal_leg(a=least, psi=psi))
+        minimum_leg = maximum(minimum_leg, equal_leg(a=least, psi=blunter))
+    psi = where(minimum_leg > required_leg, blunter, required_psi)
     gap_leg = s7_21_fit_up.along_the_face(g_add=rules.fit_up.added(fillets.gap), psi=psi)
     # What is needed with the tolerance is what is laid, which packing has to be thicker than.
     needed_leg = maximum(required_leg, minimum_leg) + fillets.leg_tolerance
@@ -167,7 +176,7 @@ def size(fillets: Fillets) -> Sizes:
         leg = equal_leg(a=throat, psi=psi)
     else:
         leg = up(unrounded, fillets.step)
-    maximum_leg, maximum_source = (None, None) if fillets.edge is None else rules.edge(fillets.edge)
+    maximum_leg, maximum_source = _largest_along_edges(fillets)
     net_leg = leg - gap_leg - packing_leg
     within_maximum: Flag = True if maximum_leg is None else at_most(net_leg, maximum_leg)
     # Packing that the leg does not reach over has a weld of its own along its edge.
@@ -184,6 +193,8 @@ def size(fillets: Fillets) -> Sizes:
     )
     return Sizes(
         psi=psi,
+        required_psi=required_psi,
+        minimum_psi=blunter,
         required_leg=required_leg,
         minimum_leg=minimum_leg,
         minimum_source=minimum_source,
@@ -207,6 +218,22 @@ def size(fillets: Fillets) -> Sizes:
     )
 
 
+def _largest_along_edges(fillets: Fillets) -> tuple[Real | None, Source | None]:
+    """Largest leg along the thinnest edge that carries weld, mm, and where it is ruled."""
+    if not fillets.edges:
+        return None, None
+    thinnest = fillets.edges[0]
+    for edge in fillets.edges[1:]:
+        thinnest = minimum(thinnest, edge)
+    return fillets.rules.edge(thinnest)
+
+
+def _blunter(fillets: Fillets) -> Real:
+    """Angle between the plates on the blunter side, where the same leg leaves the lesser throat."""
+    angles = side_angles(fillets.kind, fillets.sides, fillets.psi)
+    return angles[0] if fillets.sides == 1 else maximum(angles[0], angles[1])
+
+
 def _packing_leg(fillets: Fillets, needed_leg: Real) -> Real:
     """Leg that reaches over packing, mm."""
     rule = fillets.rules.options.packing
@@ -218,16 +245,14 @@ def _required(fillets: Fillets, thinner: Real) -> tuple[Real, Real, tuple[Real, 
     weld = fillets.rules.weld
     if weld is None:
         rule = thin_part.leg_from_one_side if fillets.sides == 1 else thin_part.leg_from_two_sides
-        angles = side_angles(fillets.kind, fillets.sides, fillets.psi)
-        widest = angles[0] if fillets.sides == 1 else maximum(angles[0], angles[1])
-        return widest, rule(t=thinner), ()
+        return _blunter(fillets), rule(t=thinner), ()
     legs, throats = [], []
     for number, (load, loss) in enumerate(zip(fillets.side_loads, fillets.root_losses, strict=False), start=1):
         with about(f"side {number}" if fillets.sides == 2 else ""):
             throat = _needed_throat(fillets, weld, load)
             throats.append(throat)
-            if fillets.end_loaded and fillets.length is not None:
-                leg = weld.long_weld_leg(throat, fillets.length, load.psi, fillets.penetration - (loss or 0.0))
+            if fillets.end_loaded and fillets.longest is not None:
+                leg = weld.long_weld_leg(throat, fillets.longest, load.psi, fillets.penetration - (loss or 0.0))
             else:
                 throat = _made_up_for_length(fillets, throat)
                 gross = throat if loss is None else s4_4_skewed_fillets.throat_before_loss(a_req=throat, Z=loss)
@@ -298,8 +323,8 @@ def _strength(fillets: Fillets, weld: WeldRules, throats: tuple[Real, ...], leg:
         # Penetration adds to a weld that carries, not to one too short to; a skewed root takes its loss off.
         throat = where(counted > 0.0, throat + beyond, throat)
         factor: Real = 1.0
-        if fillets.end_loaded and length is not None:
-            factor = maximum(weld.long_weld_factor(leg, length, load.psi, beyond), 0.0)
+        if fillets.end_loaded and fillets.longest is not None:
+            factor = maximum(weld.long_weld_factor(leg, fillets.longest, load.psi, beyond), 0.0)
         elif left is not None and length is not None:
             factor = left / length
         if fillets.stiffener_length is not None and options.stiffener is not None:
@@ -325,19 +350,16 @@ def _base_metal(fillets: Fillets) -> tuple[tuple[Real, Real] | None, tuple[Real,
     rules = fillets.rules.parts
     if rules is None:
         return None, None
-    load = fillets.part_load or fillets.side_loads[0]
     strengths, used = [], []
     shares = thickness_shares(fillets.kind, fillets.sides)
     for number, (part, (in_shear, in_tension)) in enumerate(zip(fillets.parts, shares, strict=True), start=1):
+        use: Real = 0.0
         with about(f"part {number}"):
-            along = rules.along(_shared(part, in_shear))
-            across = rules.across(_shared(part, in_tension))
-            use = loads.base_metal_utilisation(l=load.longitudinal, x=load.across, r_shear=along, r_tension=across)
+            for load in fillets.part_loads or fillets.side_loads[:1]:
+                shear, pull = load.longitudinal, load.across
+                if number == 1 and fillets.part_1_sheared:
+                    shear, pull = loads.through_part_1(n=load.normal, l=shear), magnitude(load.transverse)
+                use = maximum(use, rules.together(part, in_shear * shear, in_tension * pull))
         used.append(use)
         strengths.append(fillets.side_loads[0].resultant / use)
     return (strengths[0], strengths[1]), (used[0], used[1])
-
-
-def _shared(part: PartMetal, share: float) -> PartMetal:
-    """Part with the share of its thickness that one weld may use."""
-    return replace(part, thickness=part.thickness / share)

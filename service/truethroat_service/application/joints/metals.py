@@ -148,7 +148,7 @@ def metals(
     found = tuple(_part(rules, index, part, beta_w, faults) for index, part in enumerate(parts))
     _thicknesses(rules, parts, faults)
     _strong_enough(rules, parts, faults)
-    hollow = [part.material for part in parts if part.material and _is_hollow(part.material)]
+    hollow = [part.material for part in parts if part.material and is_hollow(part.material)]
     at_hss_end = bool(hollow) if hss_end is None else hss_end
     if rules.metals.hollow_ends is not None and (at_hss_end or hollow):
         remarks.caution("hollow-section", _about_hollow_section(hss_end, hollow), rules.metals.hollow_ends)
@@ -158,9 +158,11 @@ def metals(
     weaker = min(found, key=lambda part: (part.tensile_strength or 0.0) / (part.beta_w or 1.0))
     filler_strength = _filler(rules, filler, parts, weaker, faults, remarks)
     base = weaker.tensile_strength
-    if rules.metals.lesser is not None and base is not None and filler_strength is not None:
-        base = rules.metals.lesser(f_u_part=base, f_u_filler=filler_strength)
-    weld = WeldMetal(filler_strength, base, weaker.beta_w, compatible=not at_hss_end)
+    # The pull square to the throat is held against the lower tensile strength, whatever its beta_w (4.5.3.2(7)).
+    least = min((part.tensile_strength for part in found if part.tensile_strength is not None), default=None)
+    if rules.metals.lesser is not None and base is not None and least is not None and filler_strength is not None:
+        base, least = (rules.metals.lesser(f_u_part=f_u, f_u_filler=filler_strength) for f_u in (base, least))
+    weld = WeldMetal(filler_strength, base, weaker.beta_w, compatible=not at_hss_end, least=least)
     return Metals((found[0], found[1]), weld)
 
 
@@ -176,7 +178,8 @@ def _about_hollow_section(hss_end: bool | None, hollow: list[str]) -> str:
     )
 
 
-def _is_hollow(material: str) -> bool:
+def is_hollow(material: str) -> bool:
+    """Whether a listed material is that of hollow sections."""
     return MATERIALS[material].form == "hollow-section"
 
 
@@ -398,11 +401,11 @@ def _filler(
     matching = rules.scope.matching_filler
     base = weaker.tensile_strength
     if matching and strength is not None and isinstance(base, float) and not at_least(strength, base):
-        remarks.caution(
-            "undermatched-filler",
-            f"The filler metal has {faults.units.stress_text(strength)}, and the part"
-            f" {faults.units.stress_text(base)}. The rules expect a {matching.text}.",
-            matching.source,
+        least = faults.units.stress_text(base)
+        faults.out_of_scope(
+            "#/filler",
+            f"must have the {least} of the part or more; it has {faults.units.stress_text(strength)}. {rules.id} covers a"
+            f" {matching.text} ({matching.source})",
         )
     return strength
 

@@ -14,6 +14,7 @@ from ...standards.aisc_360_22 import (
     j2_4_concentric_groups,
     j2_6_filler,
     j3_6_spacing,
+    manual_9_interaction,
 )
 from ...standards.aws_d1_1_2020 import s5_6_matching, s7_21_fit_up, s7_23_profile, s8_1_acceptance
 from ...standards.en_1993_1_8_2005 import (
@@ -40,7 +41,20 @@ BORROWED_GAP = Reading(
 def _shares(source: Source) -> Reading:
     return Reading(
         "The two welds of a tee share the thickness of part 2, and each shears part 1 alone. The two welds of a lap"
-        " shear each part alone and share its tension.",
+        " shear each part alone and share its tension. A pull off part 1 of a tee shears it through its thickness"
+        " beside each weld, unless a plate stands behind it.",
+        source,
+    )
+
+
+def _together(text: str, source: Source) -> Reading:
+    return Reading(f"Shear and tension beside a fillet are checked together in each part. {text}", source)
+
+
+def _long_group(source: Source) -> Reading:
+    return Reading(
+        "A weld group is reduced for the length of its longest line, whatever its parts are, where a force acts in its"
+        " plane; the request may say that it is not end-loaded.",
         source,
     )
 
@@ -58,6 +72,10 @@ _REINFORCED = Reading(
 
 AISC = (
     _shares(aisc_360_22.clause("J4.1, J4.2")),
+    _together(
+        "Section J4 has no rule for both together, so yielding and rupture are each checked by Eq. 9-1 of the Manual.",
+        manual_9_interaction.INTERACTION,
+    ),
     Reading(
         "The spacing of intermittent fillets is measured from centre to centre of the segments.",
         j3_6_spacing.connector_spacing.source,
@@ -67,6 +85,12 @@ AISC = (
         " directional increase counts once.",
         j2_4_concentric_groups.equivalent_length.source,
     ),
+    Reading(
+        "The welds along the force of a concentric group are taken as two of one length, and the reduction for that"
+        " length is taken on the whole group.",
+        aisc_360_22.clause("J2.2b(d), J2.4(b)"),
+    ),
+    _long_group(aisc_360_22.clause("J2.2b(d)")),
     Reading("A weld group sized by the elastic method takes no directional increase.", aisc_360_22.clause("J2.4(a)")),
     Reading(
         "The thickness of a hollow section is taken as its design wall, unless the request says that it is the nominal"
@@ -111,6 +135,11 @@ CARBON_STEEL = (
 EN = (
     BORROWED_GAP,
     _shares(en_1993_1_1_2005.clause("6.2.3, 6.2.6")),
+    _together(
+        "The equivalent stress of 6.2.1(5) holds at any shear, and 6.2.10 where the shear is over half of the"
+        " resistance.",
+        en_1993_1_1_2005.clause("6.2.1(5), 6.2.10"),
+    ),
     Reading(
         "The largest gap of an intermittent fillet is measured to the nearest segment on either side of the plate.",
         s4_3_2_2_intermittent.gap_in_tension.source,
@@ -130,6 +159,7 @@ EN = (
         " about the throat, from the middle of part 2, is put on the throat as on a beam.",
         s4_12_single_sided.MODEL,
     ),
+    _long_group(en_1993_1_8_2005.clause("4.11", "from memory")),
     Reading(
         "A weld group is checked with the weld on either side of each line, and the worse side counts.",
         s4_5_3_2_directional.normal_to_throat.source,
@@ -171,11 +201,13 @@ HIGH_STRENGTH = (
 ALUMINIUM = (
     BORROWED_GAP,
     _shares(aluminium_fillet.HEAT_AFFECTED),
+    _together("They are combined at the toe as at the fusion boundary.", aluminium_fillet.HEAT_AFFECTED),
     Reading(
         "Both legs are checked with the strength of the weaker alloy beside the weld, and the throat of the answer"
         " covers the larger leg.",
         aluminium_fillet.HEAT_AFFECTED,
     ),
+    _long_group(aluminium_fillet.FILLET),
     Reading("Penetration does not count, because it would make the legs smaller.", aluminium_fillet.HEAT_AFFECTED),
 )
 
