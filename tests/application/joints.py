@@ -158,7 +158,8 @@ def grounds(draw: st.DrawFn, *kinds: str, tolerances: bool = False, rules: bool 
     hollow = min(draw(hundredths(0.05, 1.5)), 1.5) if face == "hollow" else None
     return GrindAllowanceRequest(
         seam=seam,
-        required_throat=draw(hundredths(0.5, 12)),
+        # No weld makes a flat seam's thinner part thicker.
+        required_throat=draw(hundredths(0.5, 12 if kind not in FLAT_SEAMS else min(12, *(seam.thickness or ())))),
         finish=draw(finishes(kind, tolerances=tolerances)),
         preparation=prepared,
         penetration=draw(penetrations(seam.overlap if kind == "half-open-corner" else 3.0, tolerances=tolerances)),

@@ -44,14 +44,15 @@ def test_the_depth_leaves_the_throat_and_a_step_less_does_not(request: BevelDept
     answer = bevel_depth(request).wire()
     assume(answer["depth"] is not None)
     depth, step = mm(answer["depth"]), request.depth_step or 0.0
-    kept = ground(request, depth)["creditable"]
-    assert kept["verdict"] == "enough"
+    answered = ground(request, depth)
+    kept = answered["budget"]
+    assert answered["verdict"] == "enough"
     assert mm(kept["remaining_worst_case"]) >= request.required_throat * (1 - CLOSE)
     for line in ("prepared_depth", "deduction", "penetration", "as_welded", "remaining", "remaining_worst_case"):
         assert mm(answer["budget"][line]) == pytest.approx(mm(kept[line]), abs=CLOSE)
     assert answer["deduction"] == {**answer["budget"]["deduction"], **answer["deduction"]}
     if depth - step > request.depth_tolerance:
-        assert ground(request, depth - step)["creditable"]["verdict"] != "enough"
+        assert ground(request, depth - step)["verdict"] != "enough"
 
 
 @given(request=edges(tolerances=True))

@@ -12,9 +12,11 @@ from tests.application.joints import mm
 from truethroat_service.application.as_welded.request import FilletAsWelded, Required
 from truethroat_service.application.core.faults import Refused
 from truethroat_service.application.fillet_size.request import BalancedForce, FilletSizeRequest, Joint, SharedForce
+from truethroat_service.application.grind_allowance import grind_allowance
+from truethroat_service.application.grind_allowance.request import GrindAllowanceRequest
 from truethroat_service.application.groove_size.request import GrooveJoint, GrooveSizeRequest, TeeButt
 from truethroat_service.application.joints.metals import Filler, Part
-from truethroat_service.application.joints.seams import Penetration
+from truethroat_service.application.joints.seams import Finish, Penetration, Preparation, Seam
 
 PSI = 6.894757 / 1000
 E70 = 0.75 * 0.60 * 70_000 * PSI
@@ -146,3 +148,67 @@ def test_balanced_welds_are_no_shorter_than_a_weld_may_be(base: FilletSizeReques
     assert second == pytest.approx(shortest)
     assert first == pytest.approx(4 * shortest)
     assert any("least length" in reason for reason in answer["reasons"])
+
+
+def test_a_cap_over_a_bevel_counts_no_further_than_its_toe() -> None:
+    """Statics: a bevel's root lies under its uncut side, so 3 mm of depth are 3 mm to that toe under any cap."""
+    corner = GrindAllowanceRequest(
+        Seam("closed-corner", (6.0, 6.0)), 5.0, preparation=Preparation(3.0), face_height=2.0
+    )
+    answer = grind_allowance(corner).wire()
+    assert (answer["verdict"], mm(answer["budget"]["as_welded"])) == ("short", pytest.approx(3.0))
+    assert "face-width-not-given" in {caution["code"] for caution in answer["cautions"]}
+
+
+def test_a_cap_over_a_square_edge_says_how_wide_its_bead_is() -> None:
+    """Statics: 2 mm fused under 3 mm of face make 5 mm where each toe is sqrt(25 - 4) from the root line."""
+    seam = GrindAllowanceRequest(
+        Seam("butt", (8.0, 8.0)), 5.0, penetration=Penetration(2.0, "measured"), face_height=3.0
+    )
+    answer = grind_allowance(seam).wire()
+    width = 2.0 * sqrt(21.0)
+    assert (answer["verdict"], mm(answer["least_face_width"])) == ("enough", pytest.approx(width))
+    assert grind_allowance(replace(seam, face_width=width)).wire()["verdict"] == "enough"
+    assert grind_allowance(replace(seam, face_width=width - 0.1)).wire()["verdict"] == "short"
+
+
+@pytest.mark.parametrize(("face", "verdict"), [(1.0, "enough-on-trust"), (4.0, "enough")])
+def test_a_throat_that_rests_on_trust_is_never_enough(face: float, verdict: str) -> None:
+    """Statics: a square corner has its face, 1 or 4 mm, and 3 mm that nobody vouches for; 4 is needed."""
+    corner = GrindAllowanceRequest(
+        Seam("closed-corner", (6.0, 6.0)), 4.0, penetration=Penetration(3.0, "assumed"), face_height=face
+    )
+    answer = grind_allowance(corner).wire()
+    assert (answer["verdict"], answer["physical"]["verdict"]) == (verdict, "enough")
+    assert mm(answer["budget"]["as_welded"]) == pytest.approx(face)
+    # What may come off rests on no assumption: nothing of the face is to spare.
+    assert mm(answer["allowance"]) == pytest.approx(0.0)
+
+
+def test_no_bevel_is_offered_that_the_blend_cuts_away() -> None:
+    """Geometry: a 6 mm radius leaves 6 - sqrt(2) (6 - 3) = 1.757 mm in a 3 mm corner, however deep its groove is."""
+    corner = GrindAllowanceRequest(
+        Seam("closed-corner", (3.0, 3.0)),
+        2.0,
+        Finish("radius", 6.0),
+        penetration=Penetration(1.0, "measured"),
+        face_height=0.0,
+    )
+    assert 6.0 - sqrt(2.0) * 3.0 < 2.0
+    assert [remedy["do"] for remedy in grind_allowance(corner).wire()["remedies"]] == ["weld-second-side"]
+
+
+@pytest.mark.parametrize(("face", "below"), [(2.0, 4.0), (7.0, 0.0)])
+def test_an_allowance_says_how_much_of_it_is_plate(face: float, below: float) -> None:
+    """Statics: 12 mm of fusion and a face of 2 mm keep 8 mm when 6 come off, 4 of them plate; over 1/32 in is much."""
+    butt = GrindAllowanceRequest(
+        Seam("butt", (12.0, 12.0)),
+        8.0 if below else 12.0,
+        Finish("flush"),
+        penetration=Penetration(12.0, "measured"),
+        face_height=face,
+    )
+    answer = grind_allowance(butt).wire()
+    assert mm(answer["allowance"]) == pytest.approx(face + below)
+    assert mm(answer["allowance_below_plane"]) == pytest.approx(below)
+    assert ("allowance-thins" in {caution["code"] for caution in answer["cautions"]}) == (below > 25.4 / 32)

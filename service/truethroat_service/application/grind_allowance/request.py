@@ -26,7 +26,8 @@ class GrindAllowanceRequest:
     face_width: Annotated[
         float | None,
         OVER_NOTHING,
-        "Width of a flat seam's face; it limits the throat to the distance to the nearer toe.",
+        "Width of a flat seam's face; it limits the throat to the distance to the nearer toe. Without it the toes of"
+        " a groove are taken at its edges.",
     ] = None
     rule_set: Annotated[str | None, RULE_SET_IDS, "Rules whose deduction the budget takes off the prepared depth."] = (
         None

@@ -40,6 +40,17 @@ def check_seam(seam: Seam, faults: Faults) -> None:
     check_tolerance("#/seam/overlap_tolerance", seam.overlap_tolerance, seam.overlap, "overlap", faults)
 
 
+def check_throat(seam: Seam, required: float, thinner_by: float, faults: Faults) -> None:
+    """Add a throat that is greater than the thinner part, whose thickness may fall short: the part would part first."""
+    room = min(seam.thickness or (0.0, 0.0)) - thinner_by
+    if not at_most(required, room):
+        faults.out_of_range(
+            "#/required_throat",
+            f"must not exceed the {faults.units.text(room)} of the thinner part"
+            f"{' at its least thickness' if thinner_by else ''}; it is {faults.units.text(required)}",
+        )
+
+
 def check_finish(seam: Seam, finish: Finish, faults: Faults) -> None:
     """Add a finish the seam cannot have, and a blend that runs off its faces."""
     possible = FINISHES[seam.kind]

@@ -82,10 +82,10 @@ def _ground(
         position=request.position,
         common=common(request),
     )
-    account = parts.ask(grind_allowance, asked).result.creditable
-    if account.verdict is not Verdict.ENOUGH:
-        raise Unworkable(*account.reasons)
-    return _Kept(asked, account.section)
+    answer = parts.ask(grind_allowance, asked)
+    if answer.verdict is not Verdict.ENOUGH:
+        raise Unworkable(*answer.result.account)
+    return _Kept(asked, answer.result.section)
 
 
 def _fused(proven: Penetration, seam: Seam) -> Penetration:
