@@ -180,12 +180,13 @@ def edges(draw: st.DrawFn, *, tolerances: bool = False) -> BevelDepthRequest:
     kind = draw(st.sampled_from(FLAT_SEAMS))
     thickness = (draw(hundredths(6, 40)), draw(hundredths(6, 40)))
     finish = draw(finishes(kind, tolerances=tolerances))
-    spare = finish.below + finish.tolerance
     off = hundredths(0, 0.5) if tolerances else st.just(0.0)
+    thinner_by = draw(off)
+    spare = finish.below + finish.tolerance + thinner_by
     vouched = draw(st.sampled_from(["assumed", "proven"]))
     depth = draw(hundredths(0, 2))
     return BevelDepthRequest(
-        seam=Seam(kind, thickness),
+        seam=Seam(kind, thickness, thickness_tolerance=thinner_by),
         required_throat=draw(hundredths(0.5, min(thickness) - spare)),
         finish=finish,
         groove=draw(st.sampled_from(["single-bevel", "single-v", "single-j", "single-u"])),

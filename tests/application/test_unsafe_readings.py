@@ -10,6 +10,10 @@ from tests.application.asked import as_welded, fillet_size, groove_size
 from tests.application.joints import mm
 
 from truethroat_service.application.as_welded.request import FilletAsWelded, Required
+from truethroat_service.application.bevel_depth import bevel_depth
+from truethroat_service.application.bevel_depth.request import BevelDepthRequest
+from truethroat_service.application.break_test import break_test
+from truethroat_service.application.break_test.request import BreakTestRequest, Plates, PreparedDepth, WeldStrength
 from truethroat_service.application.core.faults import Refused
 from truethroat_service.application.fillet_size.request import BalancedForce, FilletSizeRequest, Joint, SharedForce
 from truethroat_service.application.grind_allowance import grind_allowance
@@ -212,3 +216,71 @@ def test_an_allowance_says_how_much_of_it_is_plate(face: float, below: float) ->
     assert mm(answer["allowance"]) == pytest.approx(face + below)
     assert mm(answer["allowance_below_plane"]) == pytest.approx(below)
     assert ("allowance-thins" in {caution["code"] for caution in answer["cautions"]}) == (below > 25.4 / 32)
+
+
+def test_a_bevel_is_as_deep_as_thin_parts_need() -> None:
+    """Geometry: a 9 mm blend in a part of 6 less 0.3 mm leaves 5 mm where the root is 9 - sqrt(16 - 3.3^2) deep."""
+    request = BevelDepthRequest(
+        Seam("closed-corner", (10.0, 6.0), thickness_tolerance=0.3), 5.0, Finish("radius", 9.0), depth_step=0.01
+    )
+    depth = mm(bevel_depth(request).wire()["depth"])
+    needed = 9.0 - sqrt(16.0 - 3.3**2)
+    assert needed <= depth < needed + 0.011
+
+
+def test_no_bevel_keeps_a_throat_that_thin_parts_lack() -> None:
+    """Statics: plates of 6 mm less 0.5 have 5.5 mm; 5.8 is refused, and so is 5.4 with 0.2 mm ground off the face."""
+    butt = Seam("butt", (6.0, 6.0), thickness_tolerance=0.5)
+    with pytest.raises(Refused, match=r"5\.5 mm of the thinner part"):
+        bevel_depth(BevelDepthRequest(butt, 5.8, minimum_land=0.0))
+    answer = bevel_depth(BevelDepthRequest(butt, 5.4, Finish("flush", below=0.2), minimum_land=0.0)).wire()
+    assert (answer["verdict"], answer["depth"], answer["alternatives"]) == ("cannot-be-reached", None, [])
+
+
+def test_no_edge_seam_is_thicker_than_its_thinner_plate() -> None:
+    """Statics: two sheets of 1.5 mm part before a throat of 5 mm between them does."""
+    with pytest.raises(Refused, match=r"1\.5 mm of the thinner part"):
+        bevel_depth(BevelDepthRequest(Seam("edge", (1.5, 1.5)), 5.0, penetration=Penetration(5.0, "proven")))
+
+
+def test_a_drawing_calls_for_the_throat_that_stays() -> None:
+    """Statics: 5 mm kept 1 mm below the face take a bevel of 6 mm, of which grinding leaves 5."""
+    answer = bevel_depth(BevelDepthRequest(Seam("butt", (12.0, 12.0)), 5.0, Finish("flush", below=1.0))).wire()
+    assert answer["callout"] == {
+        "iso_2553": "s 5 mm, single bevel, 45 deg, prepared 6 mm deep, ground flush and 1 mm below",
+        "aws_a2_4": "6 mm (5 mm) single bevel groove, 45 deg, ground flush and 1 mm below",
+    }
+
+
+def test_the_worst_overlap_may_be_the_smaller_one() -> None:
+    """Geometry: 3 mm of fusion on an overlap of 6 +- 2 in 12 x 3 mm, less 1.5 hollow, leaves 33/hypot(8, 3) - 1.5."""
+    corner = GrindAllowanceRequest(
+        Seam("half-open-corner", (12.0, 3.0), overlap=6.0, overlap_tolerance=2.0),
+        2.6,
+        penetration=Penetration(3.0, "proven"),
+        hollow=1.5,
+    )
+    answer = grind_allowance(corner).wire()
+    assert mm(answer["budget"]["remaining_worst_case"]) == pytest.approx(33.0 / sqrt(73.0) - 1.5)
+    assert answer["verdict"] == "short"
+
+
+@pytest.mark.parametrize(("depth", "fused"), [(3.0, 0.0), (0.0, 3.0)])
+def test_a_coupon_with_a_bevel_has_no_throat_in_its_cap(depth: float, fused: float) -> None:
+    """Statics: 3 mm deep under a face of 1 mm, a bevel has a throat of 3 mm and a square edge of 4."""
+    coupon = BreakTestRequest(
+        "outside-corner",
+        Seam("closed-corner", (6.0, 6.0)),
+        WeldStrength(420.0, 500.0),
+        Plates(235.0),
+        length=100.0,
+        lever=300.0,
+        preparation=PreparedDepth(depth),
+        penetration=Penetration(fused, "measured"),
+        face_height=1.0,
+    )
+    answer = break_test(coupon).wire()
+    throat = 3.0 if depth else 4.0
+    assert mm(answer["throat"]["nominal"]) == pytest.approx(throat)
+    width = answer["least_face_width"]
+    assert width is None if depth else mm(width) == pytest.approx(2.0 * sqrt(16.0 - 9.0))

@@ -304,10 +304,10 @@ def _radius(request: GrindAllowanceRequest, account: _Account, verdict: Verdict)
     judged = account.budget.judged
     ground = (request.finish.below if request.finish.to == "radius" else 0.0) + account.section.worse["below"]
     q = account.budget.required + ground
-    nearest = min(judged.u, judged.v)
-    if not at_most(q, nearest):
+    if not at_most(q, min(judged.u, judged.v)):
         return None, "the throat is short even where the seam is flush with its outer faces"
-    radius = largest_radius(judged, account.shape.psi, min(q, nearest))
+    cases = account.budget.cases if account.budget.judged_on_worst else (judged,)
+    radius = min(largest_radius(case, account.shape.psi, min(q, case.u, case.v)) for case in cases)
     if request.seam.width is not None:
         with off_the_sheet():
             run = tangent_run(1.0, account.shape.psi)
