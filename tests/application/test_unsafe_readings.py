@@ -20,7 +20,9 @@ from truethroat_service.application.grind_allowance import grind_allowance
 from truethroat_service.application.grind_allowance.request import GrindAllowanceRequest
 from truethroat_service.application.groove_size.request import GrooveJoint, GrooveSizeRequest, TeeButt
 from truethroat_service.application.joints.metals import Filler, Part
+from truethroat_service.application.joints.rule_sets import rule_set
 from truethroat_service.application.joints.seams import Finish, Penetration, Preparation, Seam
+from truethroat_service.engine.rule_set import PartMetal
 
 PSI = 6.894757 / 1000
 E70 = 0.75 * 0.60 * 70_000 * PSI
@@ -284,3 +286,90 @@ def test_a_coupon_with_a_bevel_has_no_throat_in_its_cap(depth: float, fused: flo
     assert mm(answer["throat"]["nominal"]) == pytest.approx(throat)
     width = answer["least_face_width"]
     assert width is None if depth else mm(width) == pytest.approx(2.0 * sqrt(16.0 - 9.0))
+
+
+def across_tee(rules: str, material: str, thickness: tuple[float, float], load: SharedForce) -> FilletSizeRequest:
+    """Tee of two welds under a force across or askew."""
+    return FilletSizeRequest(
+        rule_set=rules,
+        joint=Joint("tee", sides=2),
+        parts=(Part(thickness[0], material), Part(thickness[1], material)),
+        basis="load",
+        load=load,
+        filler={"aisc-360-22-lrfd": Filler("E70"), "en-1999-1-1-2007": Filler("ER5356")}.get(rules),
+    )
+
+
+def test_shear_and_tension_of_a_part_count_together_by_aisc() -> None:
+    """190 kip at 56 deg on 10 in of 1/2 in A36 (Manual Eq. 9-1, as in its Design Example J.2B).
+
+    15.752 kip/in across against 0.90*36*0.5 = 16.2 is n = 0.9723, and 10.625 along against 0.6*36*0.5 = 10.8 is
+    v = 0.9838; n^2 + v^4 = 0.9454 + 0.9367 = 1.882, over 1. Of the load, U^2 = (n^2 + sqrt(n^4 + 4 v^4))/2 is used.
+    """
+    kip = 4448.2216152605
+    request = across_tee("aisc-360-22-lrfd", "A36", (25.4, 12.7), SharedForce(190 * kip, 254.0, radians(56)))
+    answer = fillet_size(request)
+    assert (answer["verdict"], answer["governs"]) == ("cannot-be-reached", "base-metal")
+    n, v = 19.0 * sin(radians(56)) / 16.2, 19.0 * sin(radians(34)) / 10.8
+    used = sqrt((n**2 + sqrt(n**4 + 4 * v**4)) / 2)
+    strength = 9.5 * kip / 25.4 / used
+    assert answer["strength"]["base_metal"][1]["value"] == pytest.approx(strength, rel=1e-3)
+    # At 1/U of the load n^2 + v^4 is 1: the part holds that much and no more.
+    assert (n / used) ** 2 + (v / used) ** 4 == pytest.approx(1.0)
+    for share, verdict in ((0.99 / used, "enough"), (1.01 / used, "cannot-be-reached")):
+        load = SharedForce(190 * kip * share, 254.0, radians(56))
+        assert fillet_size(replace(request, load=load))["verdict"] == verdict
+
+
+def test_shear_and_tension_of_a_part_count_together_by_en() -> None:
+    """541 kN at 60 deg on 200 mm of 10 mm S235 (EN 1993-1-1 6.2.1(5)).
+
+    2343 N/mm across against 2350 and 1352 along against 2350/sqrt(3) = 1357 make sqrt(0.997^2 + 0.997^2) = 1.41.
+    """
+    directional = "en-1993-1-8-2005-directional"
+    answer = fillet_size(across_tee(directional, "S235", (20.0, 10.0), SharedForce(541e3, 200.0, radians(60))))
+    assert (answer["verdict"], answer["governs"]) == ("cannot-be-reached", "base-metal")
+    assert answer["strength"]["base_metal"][1]["value"] == pytest.approx(541e3 / 400 / 1.4097, rel=1e-3)
+
+
+def test_a_shear_over_half_of_the_resistance_takes_strength_off() -> None:
+    """3550 N/mm of tension and 2040 of shear with 10 mm of S355 (EN 1993-1-1 6.2.10(3)).
+
+    By hand: v = 0.95 of V_pl leaves 1 - (2*0.95 - 1)^2 = 0.19 of the yield strength for tension, less than the
+    sqrt(1 - 0.95^2) = 0.312 of 6.2.1(5).
+    """
+    parts = rule_set("en-1993-1-8-2005-directional").parts
+    assert parts is not None
+    plate = PartMetal(10.0, 355.0, 490.0)
+    shear = 0.95 * 3550 / sqrt(3)
+    assert parts.together(plate, shear, 0.19 * 3550) == pytest.approx(1.0)
+    # The equivalent stress is the stricter one up to there: at half, sqrt(1 - 0.25) of the tension is left.
+    assert parts.together(plate, 0.5 * 3550 / sqrt(3), sqrt(0.75) * 3550) == pytest.approx(1.0)
+    assert parts.together(plate, 0.0, -3550.0) == pytest.approx(1.0)
+
+
+def test_shear_and_tension_of_a_softened_part_count_together() -> None:
+    """200 kN at 60 deg on 200 mm of 6 mm 6082-T6 (EN 1999-1-1 8.6.3.4 at the toe).
+
+    By hand: each weld has 3 mm: sigma 144.3 and tau 83.3 MPa, sqrt(144.3^2 + 3*83.3^2) = 204.1 of 185/1.25 = 148.
+    """
+    load = SharedForce(200e3, 200.0, radians(60))
+    answer = fillet_size(across_tee("en-1999-1-1-2007", "6082-T6", (20.0, 6.0), load))
+    assert (answer["verdict"], answer["governs"]) == ("cannot-be-reached", "base-metal")
+    assert answer["strength"]["base_metal"][1]["value"] == pytest.approx(500.0 / (204.1 / 148), rel=1e-3)
+
+
+def test_a_pull_off_part_1_shears_it_through_its_thickness() -> None:
+    """160 kip across on 10 in of 1/4 in A36 (AISC 360-22 J4.2): 8 kip/in a weld against 0.6*36*0.25 = 5.4 is 148 %."""
+    kip = 4448.2216152605
+    request = across_tee("aisc-360-22-lrfd", "A36", (6.35, 19.05), SharedForce(160 * kip, 254.0, pi / 2))
+    answer = fillet_size(request)
+    assert (answer["verdict"], answer["governs"]) == ("cannot-be-reached", "base-metal")
+    assert answer["strength"]["base_metal"][0]["value"] == pytest.approx(5.4 * kip / 25.4, rel=1e-4)
+    assert "bending-of-part-1" in {caution["code"] for caution in answer["cautions"]}
+    # A plate behind part 1 takes the pull from it.
+    stiffened = fillet_size(replace(request, joint=Joint("tee", sides=2, stiffened_behind=True)))
+    assert stiffened["verdict"] == "enough"
+    assert "bending-of-part-1" not in {caution["code"] for caution in stiffened["cautions"]}
+    with pytest.raises(Refused):
+        fillet_size(replace(request, joint=Joint("lap", sides=2, stiffened_behind=True)))

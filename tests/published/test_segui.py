@@ -21,7 +21,8 @@ def test_plate_strength(ask: Ask) -> None:
     """The gusset yields in shear at 5.4 kip/in and ruptures at 6.525 kip/in, phi 1.00 and 0.75."""
     answer = ask(FILLET_SIZE, aisc_fillet(LRFD, "3/16 in", length="4 in", sides=2, parts=(GUSSET, GUSSET)))
     assert base_metal(answer, 1) == pytest.approx(5.4, rel=0.003)
-    by_yield, by_rupture = (value / KIP_PER_INCH for value in worked(answer, "r_avail")[:2])
+    # Shear and tension in turn, first by yielding, then by rupture.
+    by_yield, _, by_rupture, _ = (value / KIP_PER_INCH for value in worked(answer, "r_avail")[:4])
     assert by_yield == pytest.approx(5.4, rel=0.003)
     assert by_rupture == pytest.approx(6.525, rel=0.003)
 

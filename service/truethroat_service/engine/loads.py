@@ -68,6 +68,12 @@ def resultant(x: Real, l: Real) -> Real:  # noqa: E741 - the symbol of the compo
     return hypot(x, l)
 
 
+@formula("v_1", "hypot(n, l)", unit="N/mm", source=STATICS, args={"n": PER_LENGTH, "l": PER_LENGTH})
+def through_part_1(n: Real, l: Real) -> Real:  # noqa: E741 - the symbol of the component along the weld
+    """Shear through part 1 beside one weld, from a pull off it and a force along it."""
+    return hypot(n, l)
+
+
 @formula("theta", "atan2(x, abs(l))", unit="rad", source=STATICS, args={"x": Arg("N/mm", 0, 2000), "l": PER_LENGTH})
 def angle_to_axis(x: Real, l: Real) -> Real:  # noqa: E741 - the symbol of the component along the weld
     """Angle between the force and the axis of the weld, 0 along it."""

@@ -123,6 +123,12 @@ class PartRules(Protocol):
     def along(self, part: PartMetal) -> Real:
         """Strength of the part in shear along the weld, N per mm of weld."""
 
+    def together(self, part: PartMetal, shear: Real, pull: Real) -> Real:
+        """Use made of the part by a shear and a pull across the weld together, N per mm; 1 is all of it.
+
+        It grows with the forces in proportion. A pull below zero is compression.
+        """
+
 
 class EdgeRule(Protocol):
     """Largest leg along an edge."""

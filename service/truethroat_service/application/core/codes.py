@@ -40,6 +40,7 @@ CautionCode = Literal[
     "back-gouge",
     "backing-left-in",
     "base-metal-not-checked",
+    "bending-of-part-1",
     "below-minimum-throat",
     "below-quick-chill-size",
     "boron-hardens",

@@ -138,7 +138,7 @@ def _fillets(
     joint = request.joint
     proven = request.penetration if request.penetration and request.penetration.vouched == "proven" else None
     assert request.size_step is not None  # noqa: S101 - filled in before
-    side_loads, part_load = _loads(request, rules, found, run)
+    side_loads, part_loads = _loads(request, rules, found, run)
     thicker = max(part.thickness for part in request.parts)
     return Fillets(
         rules=rules,
@@ -162,7 +162,8 @@ def _fillets(
         full_size_ends=request.ends == "full",
         root_bending=request.root_bending,
         packing=None if request.packing is None else request.packing.thickness,
-        part_load=part_load,
+        part_loads=part_loads,
+        part_1_sheared=joint.kind == "tee" and not joint.stiffened_behind and request.unstiffened_flange is None,
         least_throat=None
         if request.minimum_throat is None
         else rules.options.least_throats[request.minimum_throat](thicker),
@@ -171,22 +172,22 @@ def _fillets(
 
 def _loads(
     request: FilletSizeRequest, rules: RuleSet, found: Metals, run: Run | None
-) -> tuple[tuple[WeldLoad, ...], WeldLoad | None]:
-    """Load on each side, and that on the parts where it is another, from the request or the strength of a part."""
+) -> tuple[tuple[WeldLoad, ...], tuple[WeldLoad, ...]]:
+    """Load on each side, and those on the parts where they are others, from the request or the strength of a part."""
     joint, load = request.joint, request.load
     psi = joint.angle
     if isinstance(load, ConcentricForce):
         return special_loads.concentric_loads(load, rules, found, psi)
     if isinstance(load, BalancedForce):
         per_length = loads.force_per_length(P=load.force, m=1.0, L=load.length)
-        return shared_load(joint.kind, joint.sides, psi, per_length, 0.0), None
+        return shared_load(joint.kind, joint.sides, psi, per_length, 0.0), ()
     if isinstance(load, SharedForce):
         per_length = loads.force_per_length(P=load.force, m=float(joint.sides), L=load.length)
-        return shared_load(joint.kind, joint.sides, psi, _on_segments(float(per_length), run), load.angle), None
+        return shared_load(joint.kind, joint.sides, psi, _on_segments(float(per_length), run), load.angle), ()
     if isinstance(load, ForceComponents):
         components = (load.normal, load.transverse, load.longitudinal)
-        return component_load(joint.kind, joint.sides, psi, *(_on_segments(f, run) for f in components)), None
-    return () if rules.parts is None else _full_strength(request, rules, found), None
+        return component_load(joint.kind, joint.sides, psi, *(_on_segments(f, run) for f in components)), ()
+    return () if rules.parts is None else _full_strength(request, rules, found), ()
 
 
 def _on_segments(per_length: float, run: Run | None) -> float:

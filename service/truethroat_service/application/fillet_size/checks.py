@@ -64,6 +64,10 @@ def _check_penetration(penetration: Penetration, request: FilletSizeRequest, rul
 def _check_joint(request: FilletSizeRequest, rules: RuleSet, faults: Faults) -> None:
     """Find faults of the joint itself."""
     joint = request.joint
+    if joint.stiffened_behind and joint.kind != "tee":
+        faults.inconsistent(
+            "#/joint/stiffened_behind", f"stiffened_behind belongs to a tee, not to a {joint.kind}; leave it out"
+        )
     if joint.kind == "inside-corner" and joint.sides == 2:
         faults.inconsistent("#/joint/sides", "an inside corner has one inside: sides is 1")
     if request.edge_of is not None and joint.kind != "lap":

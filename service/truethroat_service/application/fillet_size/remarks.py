@@ -2,6 +2,7 @@
 
 from dataclasses import dataclass
 
+from ...engine import loads
 from ...engine.formula import Source
 from ...engine.rounding import SAME, at_most
 from ...engine.rule_set import RuleSet
@@ -82,6 +83,7 @@ def remark(
         return
     _remark_length(request, fillets, remarks)
     _remark_one_sided(request, fillets, remarks)
+    _remark_part_1(fillets, remarks)
     _remark_details(request, fillets, units, remarks)
 
 
@@ -162,6 +164,19 @@ def _remark_one_sided(request: FilletSizeRequest, fillets: Fillets, remarks: Rem
             " turning or weld the other side.",
             Source(EN_1993_1_8, "4.12", "from memory") if EN_1993_1_8 in fillets.rules.editions else None,
         )
+
+
+def _remark_part_1(fillets: Fillets, remarks: Remarks) -> None:
+    """Say that a pull bends part 1 of a tee, which is not checked."""
+    load = fillets.side_loads[0]
+    if not fillets.part_1_sheared or abs(float(load.normal)) <= SAME * float(load.resultant):
+        return
+    remarks.caution(
+        "bending-of-part-1",
+        "The force across part 1 shears it through its thickness beside each weld, and that is checked. It also bends"
+        " part 1, and that is not checked. Where a plate stands behind part 1, send joint.stiffened_behind.",
+        loads.STATICS,
+    )
 
 
 def _remark_details(request: FilletSizeRequest, fillets: Fillets, units: Units, remarks: Remarks) -> None:

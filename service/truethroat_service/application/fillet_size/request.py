@@ -35,6 +35,11 @@ class Joint:
     angle: Annotated[float, WIDE_PLATE_ANGLE, "Angle between the plates on the first weld's side."] = pi / 2
     root_gap: Annotated[float, UP_TO_50, "Gap between the parts at the root."] = 0.0
     sides: Annotated[Literal[1, 2], "Number of sides welded, each by a weld of this size."] = 1
+    stiffened_behind: Annotated[
+        bool,
+        "Whether a plate or stiffener stands behind part 1 of a tee, opposite part 2, so that a pull does not shear"
+        " part 1 through its thickness.",
+    ] = False
 
 
 @dataclass(frozen=True, slots=True)

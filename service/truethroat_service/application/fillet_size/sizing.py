@@ -4,13 +4,13 @@ All joints of a call share the rule set, the kind of joint, the number of sides 
 numbers may be columns of one length. Engine units throughout.
 """
 
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from math import pi
 from typing import Literal
 
 from ...engine import loads
 from ...engine.formula import Source, about
-from ...engine.numeric import Flag, Real, maximum, minimum, where
+from ...engine.numeric import Flag, Real, magnitude, maximum, minimum, where
 from ...engine.rounding import SAME, at_most, up
 from ...engine.rule_set import PartMetal, RuleSet, WeldLoad, WeldMetal, WeldRules
 from ...engine.section import equal_leg, equal_leg_throat
@@ -54,8 +54,10 @@ class Fillets:
     root_bending: bool = False
     packing: Real | None = None
     """Thickness of packing between the parts, mm; None where there is none."""
-    part_load: WeldLoad | None = None
-    """Load on the parts beside one weld, where it is not that of the first side."""
+    part_loads: tuple[WeldLoad, ...] = ()
+    """Loads on the parts, each at another place beside the welds, where they are not that of the first side."""
+    part_1_sheared: bool = False
+    """Whether a pull off part 1 of a tee reaches its supports as shear through its thickness beside each weld."""
     least_throat: tuple[Real, Source] | None = None
     """Least throat, mm, beyond that of the rule set, and where it is ruled."""
 
@@ -134,7 +136,7 @@ def component_load(
 
 
 def thickness_shares(kind: Kind, sides: int) -> tuple[tuple[float, float], tuple[float, float]]:
-    """How many welds share each part's thickness, in shear along them and in tension across them.
+    """How many welds load each part's thickness, in shear along them and in tension across them.
 
     Both welds of a tee lie on the two faces of part 2, which they share; part 1 shears beside each weld apart. The
     welds of a lap lie on two edges: they shear apart, but the pull across both runs through each part once.
@@ -325,19 +327,16 @@ def _base_metal(fillets: Fillets) -> tuple[tuple[Real, Real] | None, tuple[Real,
     rules = fillets.rules.parts
     if rules is None:
         return None, None
-    load = fillets.part_load or fillets.side_loads[0]
     strengths, used = [], []
     shares = thickness_shares(fillets.kind, fillets.sides)
     for number, (part, (in_shear, in_tension)) in enumerate(zip(fillets.parts, shares, strict=True), start=1):
+        use: Real = 0.0
         with about(f"part {number}"):
-            along = rules.along(_shared(part, in_shear))
-            across = rules.across(_shared(part, in_tension))
-            use = loads.base_metal_utilisation(l=load.longitudinal, x=load.across, r_shear=along, r_tension=across)
+            for load in fillets.part_loads or fillets.side_loads[:1]:
+                shear, pull = load.longitudinal, load.across
+                if number == 1 and fillets.part_1_sheared:
+                    shear, pull = loads.through_part_1(n=load.normal, l=shear), magnitude(load.transverse)
+                use = maximum(use, rules.together(part, in_shear * shear, in_tension * pull))
         used.append(use)
         strengths.append(fillets.side_loads[0].resultant / use)
     return (strengths[0], strengths[1]), (used[0], used[1])
-
-
-def _shared(part: PartMetal, share: float) -> PartMetal:
-    """Part with the share of its thickness that one weld may use."""
-    return replace(part, thickness=part.thickness / share)

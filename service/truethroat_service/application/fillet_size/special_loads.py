@@ -21,16 +21,17 @@ def packing(asked: Packing, sizes: Sizes) -> PackedFillet:
 
 def concentric_loads(
     load: ConcentricForce, rules: RuleSet, found: Metals, psi: float
-) -> tuple[tuple[WeldLoad, ...], WeldLoad]:
-    """Load on the equivalent length along the force, and that on the parts beside each kind of weld."""
+) -> tuple[tuple[WeldLoad, ...], tuple[WeldLoad, ...]]:
+    """Load on the equivalent length along the force, and those on the parts beside each kind of weld."""
     concentric = rules.options.concentric
     assert concentric is not None  # noqa: S101 - refused before
     length = concentric.equivalent_length(load.longitudinal_length, load.transverse_length, bool(found.weld.compatible))
     per_length = loads.force_per_length(P=load.force, m=1.0, L=length)
     made = shared_load("lap", 1, psi, per_length, 0.0)
     along, across = _worth(load, rules, found)
-    beside = WeldLoad(0.0, 0.0, along * per_length, across * per_length, per_length, 0.0, psi)
-    return made, beside
+    beside_longitudinal = WeldLoad(0.0, 0.0, along * per_length, 0.0, per_length, 0.0, psi)
+    beside_transverse = WeldLoad(0.0, 0.0, 0.0, across * per_length, per_length, 0.0, psi)
+    return made, (beside_longitudinal, beside_transverse)
 
 
 def _worth(load: ConcentricForce, rules: RuleSet, found: Metals) -> tuple[float, float]:

@@ -14,6 +14,7 @@ from ...standards.aisc_360_22 import (
     j2_4_concentric_groups,
     j2_6_filler,
     j3_6_spacing,
+    manual_9_interaction,
 )
 from ...standards.aws_d1_1_2020 import s5_6_matching, s7_21_fit_up, s7_23_profile, s8_1_acceptance
 from ...standards.en_1993_1_8_2005 import (
@@ -40,9 +41,14 @@ BORROWED_GAP = Reading(
 def _shares(source: Source) -> Reading:
     return Reading(
         "The two welds of a tee share the thickness of part 2, and each shears part 1 alone. The two welds of a lap"
-        " shear each part alone and share its tension.",
+        " shear each part alone and share its tension. A pull off part 1 of a tee shears it through its thickness"
+        " beside each weld, unless a plate stands behind it.",
         source,
     )
+
+
+def _together(text: str, source: Source) -> Reading:
+    return Reading(f"Shear and tension beside a fillet are checked together in each part. {text}", source)
 
 
 _GROOVE_SHARES = Reading(
@@ -58,6 +64,10 @@ _REINFORCED = Reading(
 
 AISC = (
     _shares(aisc_360_22.clause("J4.1, J4.2")),
+    _together(
+        "Section J4 has no rule for both together, so yielding and rupture are each checked by Eq. 9-1 of the Manual.",
+        manual_9_interaction.INTERACTION,
+    ),
     Reading(
         "The spacing of intermittent fillets is measured from centre to centre of the segments.",
         j3_6_spacing.connector_spacing.source,
@@ -111,6 +121,11 @@ CARBON_STEEL = (
 EN = (
     BORROWED_GAP,
     _shares(en_1993_1_1_2005.clause("6.2.3, 6.2.6")),
+    _together(
+        "The equivalent stress of 6.2.1(5) holds at any shear, and 6.2.10 where the shear is over half of the"
+        " resistance.",
+        en_1993_1_1_2005.clause("6.2.1(5), 6.2.10"),
+    ),
     Reading(
         "The largest gap of an intermittent fillet is measured to the nearest segment on either side of the plate.",
         s4_3_2_2_intermittent.gap_in_tension.source,
@@ -171,6 +186,7 @@ HIGH_STRENGTH = (
 ALUMINIUM = (
     BORROWED_GAP,
     _shares(aluminium_fillet.HEAT_AFFECTED),
+    _together("They are combined at the toe as at the fusion boundary.", aluminium_fillet.HEAT_AFFECTED),
     Reading(
         "Both legs are checked with the strength of the weaker alloy beside the weld, and the throat of the answer"
         " covers the larger leg.",

@@ -3,7 +3,7 @@
 from dataclasses import dataclass
 
 from ...engine.formula import Source
-from ...engine.numeric import Real, minimum
+from ...engine.numeric import Real, magnitude, maximum, minimum
 from ...engine.rounding import SAME
 from ...engine.rule_set import Groove, PartMetal, WeldLoad, WeldMetal
 from . import (
@@ -12,6 +12,7 @@ from . import (
     j2_2_fillet_limits,
     j2_4_fillet_strength,
     j4_base_metal,
+    manual_9_interaction,
 )
 from .chapter_b3_available_strength import Method, available, nominal_needed
 
@@ -86,6 +87,25 @@ class AiscParts:
             available(self.method, j4_base_metal.SHEAR_YIELD, by_yield),
             available(self.method, j4_base_metal.SHEAR_RUPTURE, by_rupture),
         )
+
+    def together(self, part: PartMetal, shear: Real, pull: Real) -> Real:
+        """J4.1 and J4.2 by the Manual's Eq. 9-1: yielding together and rupture together."""
+        f_y, f_u = _strengths(part)
+        t, rules = part.design_thickness, j4_base_metal
+        yields = manual_9_interaction.use_made(
+            v=magnitude(shear),
+            n=magnitude(pull),
+            r_v=available(self.method, rules.SHEAR_YIELD, rules.shear_yield(F_y=f_y, t=t)),
+            r_n=available(self.method, rules.TENSION_YIELD, rules.tension_yield(F_y=f_y, t=t)),
+        )
+        breaks = manual_9_interaction.use_made(
+            v=magnitude(shear),
+            # What is pressed does not tear.
+            n=maximum(pull, 0.0),
+            r_v=available(self.method, rules.SHEAR_RUPTURE, rules.shear_rupture(F_u=f_u, t=t)),
+            r_n=available(self.method, rules.TENSION_RUPTURE, rules.tension_rupture(F_u=f_u, t=t)),
+        )
+        return maximum(yields, breaks)
 
 
 def largest_edge_leg(thickness: Real) -> tuple[Real, Source]:

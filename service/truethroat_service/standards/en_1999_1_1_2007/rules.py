@@ -3,7 +3,7 @@
 from dataclasses import dataclass
 
 from ...engine.formula import Source
-from ...engine.numeric import Real
+from ...engine.numeric import Real, magnitude
 from ...engine.rounding import SAME
 from ...engine.rule_set import Groove, PartMetal, WeldLoad, WeldMetal
 from ...engine.section import equal_leg, equal_leg_throat
@@ -76,6 +76,10 @@ class AluminiumParts:
         """Shear."""
         assert part.tensile_strength is not None  # noqa: S101 - the use case refuses a part without it
         return fillet.shear_beside(t=part.thickness, f_u_haz=part.tensile_strength, gamma_Mw=self.gamma_mw)
+
+    def together(self, part: PartMetal, shear: Real, pull: Real) -> Real:
+        """Tension and shear combined as at the fusion boundary."""
+        return fillet.use_beside(v=magnitude(shear) / self.along(part), n=magnitude(pull) / self.across(part))
 
 
 @dataclass(frozen=True, slots=True)

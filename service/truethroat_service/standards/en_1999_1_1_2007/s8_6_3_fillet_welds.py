@@ -110,6 +110,14 @@ def shear_beside(t: Real, f_u_haz: Real, gamma_Mw: Real) -> Real:
 
 
 @formula(
+    "U_haz", "sqrt(n**2 + v**2)", unit="", source=HEAT_AFFECTED, args={"v": Arg("", 0.05, 1.5), "n": Arg("", 0.05, 1.5)}
+)
+def use_beside(v: Real, n: Real) -> Real:
+    """Use made of the heat-affected zone at the toe by its shares in shear and in tension together."""
+    return sqrt(n * n + v * v)
+
+
+@formula(
     "a_counted",
     "where(L >= 8*a*(1 - same), a, 0*a)",
     unit="mm",
