@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from math import pi, radians, sin, sqrt
+from math import cos, pi, radians, sin, sqrt
 
 import pytest
 from tests.application.asked import as_welded, fillet_size, groove_size
@@ -18,11 +18,17 @@ from truethroat_service.application.core.faults import Refused
 from truethroat_service.application.fillet_size.request import BalancedForce, FilletSizeRequest, Joint, SharedForce
 from truethroat_service.application.grind_allowance import grind_allowance
 from truethroat_service.application.grind_allowance.request import GrindAllowanceRequest
-from truethroat_service.application.groove_size.request import GrooveJoint, GrooveSizeRequest, TeeButt
+from truethroat_service.application.groove_size.request import (
+    GrooveJoint,
+    GrooveSizeRequest,
+    PartialWeld,
+    TeeButt,
+)
+from truethroat_service.application.joints.loads import ForceComponents
 from truethroat_service.application.joints.metals import Filler, Part
 from truethroat_service.application.joints.rule_sets import rule_set
 from truethroat_service.application.joints.seams import Finish, Penetration, Preparation, Seam
-from truethroat_service.engine.rule_set import PartMetal
+from truethroat_service.engine.rule_set import Intermittent, PartMetal
 
 PSI = 6.894757 / 1000
 E70 = 0.75 * 0.60 * 70_000 * PSI
@@ -373,3 +379,61 @@ def test_a_pull_off_part_1_shears_it_through_its_thickness() -> None:
     assert "bending-of-part-1" not in {caution["code"] for caution in stiffened["cautions"]}
     with pytest.raises(Refused):
         fillet_size(replace(request, joint=Joint("lap", sides=2, stiffened_behind=True)))
+
+
+def test_two_grades_are_pulled_by_the_lower_tensile_strength() -> None:
+    """S355 with S460N, 4000 N/mm square to a double-V (EN 1993-1-8 4.5.3.2(6), (7)): 4000*1.25/(0.9*490) = 11.338 mm.
+
+    S460N has the lower f_u/beta_w, 540/1.0 against 490/0.9, and S355 the lower f_u.
+    """
+    request = GrooveSizeRequest(
+        rule_set="en-1993-1-8-2005-directional",
+        joint=GrooveJoint("butt"),
+        parts=(Part(20.0, "S355"), Part(20.0, "S460N")),
+        weld=PartialWeld("partial", "double-v"),
+        basis="load",
+        load=ForceComponents(4000.0),
+    )
+    assert mm(groove_size(request)["required"]["throat"]) == pytest.approx(4000 * 1.25 / (0.9 * 490), rel=1e-6)
+    # A fillet pulled square to its throat: n = 1500 and t = -1500 at 90 deg are 1500*sqrt(2).
+    fillet = FilletSizeRequest(
+        rule_set="en-1993-1-8-2005-directional",
+        joint=Joint("tee", stiffened_behind=True),
+        parts=request.parts,
+        basis="load",
+        load=ForceComponents(1500.0, -1500.0),
+    )
+    assert mm(fillet_size(fillet)["required"]["throat"]) == pytest.approx(1500 * sqrt(2) * 1.25 / (0.9 * 490), rel=1e-6)
+
+
+def test_a_skewed_tee_keeps_its_least_throat_on_both_sides() -> None:
+    """3 mm of throat between plates at 105 deg take 3/cos(52.5 deg) = 4.928 mm of leg (EN 1993-1-8 4.5.2(2))."""
+    request = FilletSizeRequest(
+        rule_set="en-1993-1-8-2005-directional",
+        joint=Joint("tee", radians(75), sides=2),
+        parts=(Part(10.0, "S355"), Part(10.0, "S355")),
+        basis="load",
+        load=ForceComponents(61.0, 79.0, 0.0, 200.0),
+        size_by="leg",
+        size_step=0.1,
+    )
+    answer = fillet_size(request)
+    assert mm(answer["minimum"]["leg"]) == pytest.approx(3.0 / cos(radians(52.5)))
+    assert mm(answer["minimum"]["throat"]) == pytest.approx(3.0)
+    assert mm(answer["specify"]["leg"]) == pytest.approx(5.0)
+
+
+def test_the_shortest_staggered_segment_still_keeps_the_gap() -> None:
+    """Gap of 130 mm, nearer gap of 15 mm at most (2.5*6 mm, EN 1993-1-8 4.3.2.2): (130 - l)/2 = 15 at l = 100 mm."""
+    run = Intermittent(100.0, "shear", 130.0, staggered=True, member="stiffener", widths=(60.0, 300.0))
+    request = FilletSizeRequest(
+        rule_set="en-1993-1-8-2005-directional",
+        joint=Joint("tee", sides=2),
+        parts=(Part(15.0, "S355"), Part(6.0, "S355")),
+        basis="load",
+        load=ForceComponents(0.0, 0.0, 100.0),
+        intermittent=run,
+    )
+    answer = fillet_size(request)
+    assert answer["verdict"] == "enough"
+    assert mm(answer["intermittent"]["shortest_segment"]) == pytest.approx(100.0)

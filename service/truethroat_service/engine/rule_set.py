@@ -86,6 +86,13 @@ class WeldMetal:
     base: Real | None = None
     beta_w: Real | None = None
     compatible: Flag = True
+    least: Real | None = None
+    """Least tensile strength of the parts and, where it counts, of the filler metal; None where ``base`` is it."""
+
+    @property
+    def in_tension(self) -> Real | None:
+        """Tensile strength, MPa, that a pull square to the throat is held against."""
+        return self.base if self.least is None else self.least
 
 
 class WeldRules(Protocol):

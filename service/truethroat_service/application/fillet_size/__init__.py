@@ -276,8 +276,8 @@ def _result(
     }[fillets.basis]
     reached = bool(sizes.reached) and not details.beyond
     return FilletSizeAnswer(
-        required=_size(sizes, float(sizes.required_leg), basis_source),
-        minimum=_size(sizes, float(sizes.minimum_leg), str(sizes.minimum_source)),
+        required=fillet_size_of(float(sizes.required_leg), sizes.required_psi, basis_source),
+        minimum=fillet_size_of(float(sizes.minimum_leg), sizes.minimum_psi, str(sizes.minimum_source)),
         maximum=None
         if sizes.maximum_leg is None
         else _size(sizes, float(sizes.maximum_leg), str(sizes.maximum_source)),

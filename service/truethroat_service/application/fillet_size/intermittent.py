@@ -124,6 +124,9 @@ def _carried(sizes: Sizes) -> float:
 
 def _shortest_segment(made: Run, least: float, carried: float, line: float) -> float:
     """Shortest segment at the gap asked for, mm."""
+    # Where segments are staggered, a shorter one stands farther from the nearest on the other side.
+    near = [made.gap - 2.0 * limit.most for limit in made.limits if limit.measure == "nearer-gap"]
+    least = max([least, *near]) if made.asked.staggered else least
     # A segment carries its pitch: carried*l = line*(l + gap). One that carries has carried over line.
     return max(least, line * made.gap / (carried - line)) if carried > line * (1.0 + SAME) else made.asked.segment
 

@@ -66,11 +66,14 @@ class Fillets:
 class Sizes:
     """Sizes and strengths found; legs in mm along the plate faces, strengths in N/mm, None where not claimed.
 
-    ``psi`` is the angle on the side that needs the larger leg. ``leg`` is the size rounded up, whether or not the
-    limits allow it; ``reached`` says whether they do.
+    ``psi`` is the angle on the side that needs the larger leg, ``required_psi`` that on the side where the weld metal
+    does, ``minimum_psi`` that on the blunter side, where a least throat takes the larger leg. ``leg`` is the size
+    rounded up, whether or not the limits allow it; ``reached`` says whether they do.
     """
 
     psi: Real
+    required_psi: Real
+    minimum_psi: Real
     required_leg: Real
     minimum_leg: Real
     minimum_source: Source
@@ -152,13 +155,15 @@ def size(fillets: Fillets) -> Sizes:
     """Size fillets: what the weld metal needs, the limits, the step up, then the strength at that size."""
     rules = fillets.rules
     thinner = minimum(fillets.parts[0].thickness, fillets.parts[1].thickness)
-    psi, required_leg, throats = _required(fillets, thinner)
+    required_psi, required_leg, throats = _required(fillets, thinner)
+    blunter = _blunter(fillets)
     minimum_leg, minimum_source = (
-        (0.0 * thinner, thin_part.NO_LEAST_SIZE) if rules.weld is None else rules.weld.minimum_leg(thinner, psi)
+        (0.0 * thinner, thin_part.NO_LEAST_SIZE) if rules.weld is None else rules.weld.minimum_leg(thinner, blunter)
     )
     if fillets.least_throat is not None:
         least, minimum_source = fillets.least_throat
-        minimum_leg = maximum(minimum_leg, equal_leg(a=least, psi=psi))
+        minimum_leg = maximum(minimum_leg, equal_leg(a=least, psi=blunter))
+    psi = where(minimum_leg > required_leg, blunter, required_psi)
     gap_leg = s7_21_fit_up.along_the_face(g_add=rules.fit_up.added(fillets.gap), psi=psi)
     # What is needed with the tolerance is what is laid, which packing has to be thicker than.
     needed_leg = maximum(required_leg, minimum_leg) + fillets.leg_tolerance
@@ -186,6 +191,8 @@ def size(fillets: Fillets) -> Sizes:
     )
     return Sizes(
         psi=psi,
+        required_psi=required_psi,
+        minimum_psi=blunter,
         required_leg=required_leg,
         minimum_leg=minimum_leg,
         minimum_source=minimum_source,
@@ -209,6 +216,12 @@ def size(fillets: Fillets) -> Sizes:
     )
 
 
+def _blunter(fillets: Fillets) -> Real:
+    """Angle between the plates on the blunter side, where the same leg leaves the lesser throat."""
+    angles = side_angles(fillets.kind, fillets.sides, fillets.psi)
+    return angles[0] if fillets.sides == 1 else maximum(angles[0], angles[1])
+
+
 def _packing_leg(fillets: Fillets, needed_leg: Real) -> Real:
     """Leg that reaches over packing, mm."""
     rule = fillets.rules.options.packing
@@ -220,9 +233,7 @@ def _required(fillets: Fillets, thinner: Real) -> tuple[Real, Real, tuple[Real, 
     weld = fillets.rules.weld
     if weld is None:
         rule = thin_part.leg_from_one_side if fillets.sides == 1 else thin_part.leg_from_two_sides
-        angles = side_angles(fillets.kind, fillets.sides, fillets.psi)
-        widest = angles[0] if fillets.sides == 1 else maximum(angles[0], angles[1])
-        return widest, rule(t=thinner), ()
+        return _blunter(fillets), rule(t=thinner), ()
     legs, throats = [], []
     for number, (load, loss) in enumerate(zip(fillets.side_loads, fillets.root_losses, strict=False), start=1):
         with about(f"side {number}" if fillets.sides == 2 else ""):

@@ -158,9 +158,11 @@ def metals(
     weaker = min(found, key=lambda part: (part.tensile_strength or 0.0) / (part.beta_w or 1.0))
     filler_strength = _filler(rules, filler, parts, weaker, faults, remarks)
     base = weaker.tensile_strength
-    if rules.metals.lesser is not None and base is not None and filler_strength is not None:
-        base = rules.metals.lesser(f_u_part=base, f_u_filler=filler_strength)
-    weld = WeldMetal(filler_strength, base, weaker.beta_w, compatible=not at_hss_end)
+    # The pull square to the throat is held against the lower tensile strength, whatever its beta_w (4.5.3.2(7)).
+    least = min((part.tensile_strength for part in found if part.tensile_strength is not None), default=None)
+    if rules.metals.lesser is not None and base is not None and least is not None and filler_strength is not None:
+        base, least = (rules.metals.lesser(f_u_part=f_u, f_u_filler=filler_strength) for f_u in (base, least))
+    weld = WeldMetal(filler_strength, base, weaker.beta_w, compatible=not at_hss_end, least=least)
     return Metals((found[0], found[1]), weld)
 
 

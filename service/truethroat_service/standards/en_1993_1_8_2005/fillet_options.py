@@ -141,9 +141,15 @@ class EnRootBending:
         v_perp = directional.shear_across_throat(n=load.normal, t=load.transverse, psi=load.psi)
         n_root = s4_12_single_sided.force_at_root(n_perp=n_perp, m_root=m_root, a=throat)
         if self.directional:
+            assert metal.in_tension is not None  # noqa: S101 - there with the base
             f_w = directional.equivalent_force(n_perp=n_root, v_perp=v_perp, l=load.longitudinal)
             return directional.required_throat(
-                f_w=f_w, n_perp=n_root, f_u=metal.base, beta_w=metal.beta_w, gamma_M2=self.gamma_m2
+                f_w=f_w,
+                n_perp=n_root,
+                f_u=metal.base,
+                f_u_low=metal.in_tension,
+                beta_w=metal.beta_w,
+                gamma_M2=self.gamma_m2,
             )
         f_vw_d = simplified.shear_strength(f_u=metal.base, beta_w=metal.beta_w, gamma_M2=self.gamma_m2)
         across = loads.across(n=n_root, t=v_perp)

@@ -19,9 +19,9 @@ class EnGrooveWeld:
         """4.7.2, as a deep-penetration fillet by the rule set's method."""
         assert metal.base is not None and metal.beta_w is not None  # noqa: S101 - refused before
         if self.directional:
-            return s4_7_butt_welds.partial_throat(
-                load.normal, load.transverse, load.longitudinal, metal.base, metal.beta_w, self.gamma_m2
-            )
+            assert metal.in_tension is not None  # noqa: S101 - there with the base
+            force_and_metal = (load.normal, load.transverse, load.longitudinal, metal.base, metal.in_tension)
+            return s4_7_butt_welds.partial_throat(*force_and_metal, metal.beta_w, self.gamma_m2)
         force = hypot(load.normal, hypot(load.transverse, load.longitudinal))
         strength = s4_5_3_3_simplified.shear_strength(f_u=metal.base, beta_w=metal.beta_w, gamma_M2=self.gamma_m2)
         return s4_5_3_3_simplified.required_throat(f=force, f_vw_d=strength)

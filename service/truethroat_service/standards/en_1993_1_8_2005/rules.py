@@ -23,12 +23,18 @@ class EnWeld:
         if not self.directional:
             f_vw_d = s4_5_3_3_simplified.shear_strength(f_u=metal.base, beta_w=metal.beta_w, gamma_M2=self.gamma_m2)
             return s4_5_3_3_simplified.required_throat(f=load.resultant, f_vw_d=f_vw_d)
+        assert metal.in_tension is not None  # noqa: S101 - there with the base
         rules = s4_5_3_2_directional
         n_perp = rules.normal_to_throat(n=load.normal, t=load.transverse, psi=load.psi)
         v_perp = rules.shear_across_throat(n=load.normal, t=load.transverse, psi=load.psi)
         f_w = rules.equivalent_force(n_perp=n_perp, v_perp=v_perp, l=load.longitudinal)
         return rules.required_throat(
-            f_w=f_w, n_perp=n_perp, f_u=metal.base, beta_w=metal.beta_w, gamma_M2=self.gamma_m2
+            f_w=f_w,
+            n_perp=n_perp,
+            f_u=metal.base,
+            f_u_low=metal.in_tension,
+            beta_w=metal.beta_w,
+            gamma_M2=self.gamma_m2,
         )
 
     def minimum_leg(self, thinner: Real, psi: Real) -> tuple[Real, Source]:

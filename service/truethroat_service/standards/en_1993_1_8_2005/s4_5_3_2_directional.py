@@ -53,17 +53,19 @@ def equivalent_force(n_perp: Real, v_perp: Real, l: Real) -> Real:  # noqa: E741
 
 @formula(
     "a_req",
-    "maximum(f_w*beta_w/f_u, abs(n_perp)/(0.9*f_u))*gamma_M2",
+    "maximum(f_w*beta_w/f_u, abs(n_perp)/(0.9*f_u_low))*gamma_M2",
     unit="mm",
     source=clause("4.5.3.2(6), eq. (4.1) solved for the throat"),
     args={
         "f_w": Arg("N/mm", 0, 4000),
         "n_perp": FORCE,
         "f_u": TENSILE,
+        "f_u_low": TENSILE,
         "beta_w": Arg("", 0.5, 1.0),
         "gamma_M2": FACTOR,
     },
 )
-def required_throat(f_w: Real, n_perp: Real, f_u: Real, beta_w: Real, gamma_M2: Real) -> Real:
+def required_throat(f_w: Real, n_perp: Real, f_u: Real, f_u_low: Real, beta_w: Real, gamma_M2: Real) -> Real:
     """Throat that meets both conditions of the method."""
-    return maximum(f_w * beta_w / f_u, magnitude(n_perp) / (0.9 * f_u)) * gamma_M2
+    # Of two grades the one that is worth less by f_u/beta_w need not be the one of the lower f_u.
+    return maximum(f_w * beta_w / f_u, magnitude(n_perp) / (0.9 * f_u_low)) * gamma_M2

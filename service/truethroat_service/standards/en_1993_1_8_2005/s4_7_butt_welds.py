@@ -44,10 +44,14 @@ def tee_is_full_strength(first: float, second: float, thickness: float, unwelded
     return bool(at_least(both, thickness)) and bool(at_most(unwelded, most))
 
 
-def partial_throat(normal: Real, transverse: Real, longitudinal: Real, f_u: Real, beta_w: Real, gamma_M2: Real) -> Real:
+def partial_throat(
+    normal: Real, transverse: Real, longitudinal: Real, f_u: Real, f_u_low: Real, beta_w: Real, gamma_M2: Real
+) -> Real:
     """4.7.2(1): throat, mm, of a partial-penetration weld, by the directional method of 4.5.3.2.
 
     The throat stands square to the plates, so the force across them is square to it.
     """
     force = s4_5_3_2_directional.equivalent_force(n_perp=normal, v_perp=transverse, l=longitudinal)
-    return s4_5_3_2_directional.required_throat(f_w=force, n_perp=normal, f_u=f_u, beta_w=beta_w, gamma_M2=gamma_M2)
+    return s4_5_3_2_directional.required_throat(
+        f_w=force, n_perp=normal, f_u=f_u, f_u_low=f_u_low, beta_w=beta_w, gamma_M2=gamma_M2
+    )
