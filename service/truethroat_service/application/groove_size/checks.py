@@ -46,6 +46,10 @@ def check_request(request: GrooveSizeRequest, rules: RuleSet, faults: Faults) ->
 def _check_joint(request: GrooveSizeRequest, rules: RuleSet, faults: Faults) -> None:
     """Refuse a weld that the joint cannot have, or the rules do not cover."""
     kind, weld = request.joint.kind, request.weld
+    if request.joint.stiffened_behind and kind != "tee":
+        faults.inconsistent(
+            "#/joint/stiffened_behind", f"stiffened_behind belongs to a tee, not to a {kind}; leave it out"
+        )
     if isinstance(weld, Holes) != (kind == "lap"):
         right = "lap" if isinstance(weld, Holes) else "butt, tee or corner"
         faults.inconsistent("#/joint/kind", f"a {weld.kind} weld goes with a {right} joint, not with a {kind}")

@@ -1,5 +1,6 @@
 """What is said beside a groove's size: why it is what it is, and what it does not cover."""
 
+from ...engine import loads
 from ...engine.formula import Source
 from ...engine.rule_set import GrooveLoad, RuleSet
 from ...practice import groove_fill
@@ -35,6 +36,13 @@ def remark(
             "Welded from one side with its root in tension: bending that opens the root is not in these figures. Keep"
             " the joint from turning or weld the other side.",
             rules.grooves.one_sided,
+        )
+    if request.part_1_sheared and load.normal != 0.0:
+        remarks.caution(
+            "bending-of-part-1",
+            "The force across part 1 shears it through its thickness beside the weld, and that is checked. It also"
+            " bends part 1, and that is not checked. Where a plate stands behind part 1, send joint.stiffened_behind.",
+            loads.STATICS,
         )
     if isinstance(weld, FullWeld) and chosen is not None:
         _about_root(request, rules, load, chosen, remarks)
