@@ -10,6 +10,7 @@ import pytest
 from tests.application.asked import groove_size
 from tests.application.joints import mm
 
+from truethroat_service.application.core.faults import Refused
 from truethroat_service.application.groove_size.request import (
     FullWeld,
     GrooveForce,
@@ -19,8 +20,10 @@ from truethroat_service.application.groove_size.request import (
 )
 from truethroat_service.application.joints.loads import ForceComponents
 from truethroat_service.application.joints.metals import Filler, Part
+from truethroat_service.application.joints.seams import Penetration
 
 INCH, KIP = 25.4, 4448.2216152605
+BY_MACHINE: Any = "mechanized"
 
 
 def _pull(kips: float, degrees: float) -> GrooveForce:
@@ -124,3 +127,24 @@ def test_no_preparation_is_no_weld() -> None:
     sized = groove_size(asked)
     assert sized["preparation"] is None
     assert (sized["verdict"], sized["governs"], sized["specify"]) == ("cannot-be-reached", "preparation", None)
+
+
+@pytest.mark.parametrize("root_pass", [None, BY_MACHINE])
+def test_proven_penetration_counts_for_a_root_pass_that_no_hand_makes(root_pass: Any) -> None:
+    """AISC 360-22 J2.1a: 1/16 in proven stands in for the 1/8 in of a vertical bevel where a machine makes the root.
+
+    9.8 kip/in take 9.8/(0.60 x 36) = 0.454 in of A36: 0.454 + 1/8 = 0.579 in, or 0.454 - 1/16 = 0.391 in, to a 1/16.
+    """
+    fused = Penetration(1 / 16 * INCH, "proven")
+    weld = PartialWeld("partial", groove="single-bevel", groove_angle=radians(45.0), penetration=fused)
+    sized = groove_size(replace(BUTT, weld=replace(weld, depth_step=INCH / 16), position="3G", root_pass=root_pass))
+    by_hand = 9.8 / 21.6 + (1 / 8 if root_pass is None else -1 / 16)
+    assert by_hand <= mm(sized["specify"]["depth"]) / INCH < by_hand + 1 / 16
+    counted = "penetration-not-counted" not in {caution["code"] for caution in sized["cautions"]}
+    assert counted == (root_pass is not None)
+
+
+def test_a_stick_welder_makes_no_mechanized_root() -> None:
+    """SMAW is welding by hand (AWS A3.0), so it is not asked for with a root pass that a machine makes."""
+    with pytest.raises(Refused, match="SMAW is welding by hand"):
+        groove_size(replace(BUTT, process="SMAW", root_pass=BY_MACHINE))

@@ -120,6 +120,7 @@ CautionCode = Literal[
     "overwelded",
     "packing",
     "parts-not-checked",
+    "penetration-not-counted",
     "pitch-not-checked",
     "preheat-short",
     "proven-penetration",

@@ -18,7 +18,7 @@ from ..joints.given import usual_depth_step
 from ..joints.metals import Metals, metals
 from ..joints.rule_sets import chosen
 from .answer import GrooveSizeAnswer, GrooveStrength, GrooveThroat
-from .checks import check_filler, check_request
+from .checks import check_filler, check_request, counts_proven
 from .holes import holes, welded_holes
 from .remarks import remark
 from .request import GrooveForce, GrooveSizeRequest, Holes, PartialWeld
@@ -39,7 +39,7 @@ def groove_size(request: GrooveSizeRequest) -> Answered[GrooveSizeAnswer]:
         # The directional increase it speaks of belongs to fillets.
         remarks.cautions = [caution for caution in remarks.cautions if caution.code != "hollow-section"]
         faults.refuse()
-        request = _filled(request)
+        request = _credited(_filled(request), rules, remarks)
         load = _load(request, rules, metal)
         check_filler(request, rules, load, metal, faults, remarks)
         faults.refuse()
@@ -67,6 +67,20 @@ def _filled(request: GrooveSizeRequest) -> GrooveSizeRequest:
     if isinstance(weld, Holes) and weld.leg is None and weld.filling is None:
         return replace(request, weld=replace(weld, filling=request.parts[1].thickness))
     return request
+
+
+def _credited(request: GrooveSizeRequest, rules: RuleSet, remarks: Remarks) -> GrooveSizeRequest:
+    """Request without proven penetration that the rules do not count, and a caution that says so."""
+    weld = request.weld
+    if not isinstance(weld, PartialWeld) or weld.proven <= 0.0 or counts_proven(request, rules):
+        return request
+    remarks.caution(
+        "penetration-not-counted",
+        f"The proven penetration of {remarks.units.text(weld.proven)} does not count, because the request does not say"
+        " that the root pass is mechanized, automatic or robotic: send root_pass.",
+        None if rules.grooves.proven is None else rules.grooves.proven.source,
+    )
+    return replace(request, weld=replace(weld, penetration=None))
 
 
 def _load(request: GrooveSizeRequest, rules: RuleSet, metal: Metals) -> GrooveLoad:

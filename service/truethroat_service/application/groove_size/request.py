@@ -309,6 +309,10 @@ class GrooveSizeRequest:
     ] = None
     filler: AnyFiller | None = None
     parameters: Annotated[Parameters, "Parameters over the rule set's own; EN 1993-1-8 only."] = ()
+    root_pass: Annotated[
+        Literal["mechanized", "automatic", "robotic"] | None,
+        "How the root pass is made, where it is not made by hand; AISC 360-22 counts proven penetration only then.",
+    ] = None
     process: Process | None = None
     position: Position | None = None
     common: Common = Common()

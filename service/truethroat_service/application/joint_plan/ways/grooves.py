@@ -14,7 +14,7 @@ from ...groove_size.request import FullWeld, GrooveForce, GrooveJoint, GrooveSiz
 from ...joints import weld_sections
 from ...joints.given import usual_step
 from ...joints.rule_sets import rule_set
-from ...joints.seams import Lengths, Shape
+from ...joints.seams import Lengths, Penetration, Shape
 from ..asking import Parts, Unworkable
 from ..request import JointPlanRequest
 from .way import Judged, Made, common, opens_one_side
@@ -110,7 +110,9 @@ def _one_groove(
     """Section of one of the grooves that share the throat; None where the parts rule, or under a reinforcing fillet."""
     if isinstance(weld, FullWeld) or weld.reinforcing_fillet > 0.0 or required is None:
         return None
-    proven = request.proven
+    # Where the rules ask how the root pass is made, a plan that does not say it counts none.
+    uncounted = rule_set(request.rule_set).grooves.proven is not None
+    proven = Penetration(0.0, "proven") if uncounted else request.proven
     t_1, t_2 = request.thickness
     shape = Shape("butt", pi / 2, False, "as-welded", 0.0, None, False)
     lengths = Lengths(
