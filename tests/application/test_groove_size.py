@@ -137,8 +137,8 @@ def test_only_proven_penetration_counts(request: GrooveSizeRequest, depth: float
     if request.rule_set.startswith("aisc"):
         # J2.1a credits it for a root pass that no hand makes.
         assert groove_size(by_tests)["preparations"] == plain["preparations"]
-        root_pass: Any = "robotic"
-        by_tests = replace(by_tests, process="GMAW", root_pass=root_pass)
+        made_by: Any = "robotic"
+        by_tests = replace(by_tests, process="GMAW", root_pass=made_by)
     proven = groove_size(by_tests)
     made = proven["preparation"]
     assume(made is not None)

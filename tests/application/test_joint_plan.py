@@ -80,7 +80,7 @@ def test_an_open_corner_keeps_the_height_of_its_triangle() -> None:
     Filled to the sharp corner it takes 10 * 10 = 100 mm2, so 0.785 kg.
     """
     way = ways(CORNER)["open-corner"]
-    creditable = way["parts"]["grind_allowance"]["creditable"]
+    creditable = way["parts"]["grind_allowance"]["budget"]
     assert mm(creditable["as_welded"]) == pytest.approx(10 / sqrt(2))
     assert way["costs"]["filler"]["value"] == pytest.approx(0.785)
 
