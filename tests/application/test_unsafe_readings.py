@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 from math import cos, pi, radians, sin, sqrt
+from typing import Any
 
 import pytest
 from tests.application.asked import as_welded, fillet_size, groove_size
@@ -437,3 +438,23 @@ def test_the_shortest_staggered_segment_still_keeps_the_gap() -> None:
     answer = fillet_size(request)
     assert answer["verdict"] == "enough"
     assert mm(answer["intermittent"]["shortest_segment"]) == pytest.approx(100.0)
+
+
+@pytest.mark.parametrize("made_by", [None, "mechanized"])
+def test_a_bevel_counts_proven_penetration_by_the_root_pass_that_aisc_asks_for(made_by: Any) -> None:
+    """AISC 360-22 J2.1a: 2 mm proven spare 2 of 8 mm, and 1/8 in of Table J2.1, where a machine makes the root."""
+    asked = BevelDepthRequest(
+        Seam("butt", (20.0, 20.0)),
+        8.0,
+        groove_angle=radians(45.0),
+        penetration=Penetration(2.0, "proven"),
+        depth_step=0.01,
+        rule_set="aisc-360-22-lrfd",
+        root_pass=made_by,
+        process="GMAW",
+        position="3G",
+    )
+    answer = bevel_depth(asked).wire()
+    by_hand = 8.0 - 2.0 if made_by else 8.0 + 25.4 / 8
+    assert by_hand - 1e-9 <= mm(answer["depth"]) < by_hand + 0.011
+    assert ("penetration-not-counted" in {caution["code"] for caution in answer["cautions"]}) == (made_by is None)

@@ -17,10 +17,17 @@ from ..core.remarks import Remarks
 from ..core.units import Units
 from ..joints import grooves
 from ..joints.given import usual_depth_step
-from ..joints.penetration_remarks import remark_on_achieved_depth, remark_on_penetration
+from ..joints.penetration_remarks import remark_on_achieved_depth, remark_on_penetration, remark_on_root_pass
 from ..joints.rule_sets import rule_set
-from ..joints.seam_checks import check_finish, check_penetration, check_seam, check_throat
-from ..joints.seams import DEFAULT_ANGLES, GrooveForm
+from ..joints.seam_checks import (
+    check_finish,
+    check_penetration,
+    check_root_pass,
+    check_seam,
+    check_throat,
+    counts_proven,
+)
+from ..joints.seams import DEFAULT_ANGLES, GrooveForm, Penetration
 from ..joints.throat_budget import Budget, seam_section, throat_budget
 from .answer import Alternative, BevelDepthAnswer, PreparationCallout
 from .request import BevelDepthRequest
@@ -50,7 +57,7 @@ def bevel_depth(request: BevelDepthRequest) -> Answered[BevelDepthAnswer]:
     with working() as sheet:
         rules = None if request.rule_set is None else rule_set(request.rule_set)
         need = _check(request, rules)
-        request = _filled(request)
+        request = _filled(_credited(request, rules, remarks))
         limit = request.seam.runs_through - request.minimum_land
         fits = need.reachable and at_most(need.depth, limit)
         result = _result(request, need, remarks.units) if fits else _nothing(need)
@@ -67,6 +74,14 @@ def bevel_depth(request: BevelDepthRequest) -> Answered[BevelDepthAnswer]:
         rule_set=request.rule_set,
         parameters={} if rules is None else rules.parameters,
     )
+
+
+def _credited(request: BevelDepthRequest, rules: RuleSet | None, remarks: Remarks) -> BevelDepthRequest:
+    """Request without proven penetration that the rules do not count, and a caution that says so."""
+    if request.proven.depth <= 0.0 or rules is None or counts_proven(rules, request.root_pass):
+        return request
+    remark_on_root_pass(request.proven.depth, rules, remarks)
+    return replace(request, penetration=Penetration(0.0, "assumed"))
 
 
 def _filled(request: BevelDepthRequest) -> BevelDepthRequest:
@@ -87,6 +102,7 @@ def _check(request: BevelDepthRequest, rules: RuleSet | None) -> _Need:
     check_seam(seam, faults)
     check_finish(seam, finish, faults)
     check_penetration(seam, request.penetration, faults)
+    check_root_pass(rules, request.root_pass, request.process, faults)
     if request.groove in ("single-v", "single-u") and request.bevelled in (1, 2):
         faults.inconsistent("#/bevelled", f'must be "both" for a {request.groove}, which cuts both parts')
     if request.root_radius is not None and request.groove not in ("single-j", "single-u"):
@@ -138,7 +154,7 @@ def _need(request: BevelDepthRequest, rules: RuleSet | None, form: GrooveForm, a
         _, t_2 = _least_thickness(request)
         needed = float(section.clearance_for_blend(R=request.finish.radius or 0.0, q=needed, v=t_2))
     reachable = bool(at_most(needed, request.seam.runs_through - request.seam.thickness_tolerance))
-    proven = request.proven
+    proven = request.proven if counts_proven(rules, request.root_pass) else Penetration(0.0, "proven")
     unrounded = needed - proven.depth + proven.tolerance + request.depth_tolerance
     if proven.depth > 0.0 and unrounded - request.depth_tolerance <= 0.0:
         return _Need(0.0, 0.0, 0.0, reachable)

@@ -22,9 +22,17 @@ from ..core.remarks import Remarks
 from ..core.units import Units
 from ..joints import grooves
 from ..joints.given import usual_depth_step
-from ..joints.penetration_remarks import remark_on_achieved_depth, remark_on_penetration
+from ..joints.penetration_remarks import remark_on_achieved_depth, remark_on_penetration, remark_on_root_pass
 from ..joints.rule_sets import rule_set
-from ..joints.seam_checks import check_finish, check_penetration, check_seam, check_throat, check_tolerance
+from ..joints.seam_checks import (
+    check_finish,
+    check_penetration,
+    check_root_pass,
+    check_seam,
+    check_throat,
+    check_tolerance,
+    counts_proven,
+)
 from ..joints.seams import (
     CORNERS,
     FLAT_SEAMS,
@@ -145,6 +153,7 @@ def _check(request: GrindAllowanceRequest, rules: RuleSet | None) -> tuple[float
     check_seam(seam, faults)
     check_finish(seam, finish, faults)
     check_penetration(seam, request.penetration, faults)
+    check_root_pass(rules, request.root_pass, request.process, faults)
     if seam.kind in FLAT_SEAMS:
         check_throat(seam, request.required_throat, 0.0, faults)
     if prepared.depth > 0.0 and seam.kind not in FLAT_SEAMS:
@@ -162,7 +171,7 @@ def _check(request: GrindAllowanceRequest, rules: RuleSet | None) -> tuple[float
     _check_face(request, faults)
     taken = 0.0
     # Proven penetration replaces the deduction; a square edge has nothing to deduct from.
-    if rules is not None and prepared.depth > 0.0 and not _proven(request):
+    if rules is not None and prepared.depth > 0.0 and not _proven(request, rules):
         groove = grooves.coded(prepared.groove, prepared.angle, request.process, request.position)
         try:
             taken = grooves.deduction(rules, groove)
@@ -200,9 +209,10 @@ def _check_face(request: GrindAllowanceRequest, faults: Faults) -> None:
         )
 
 
-def _proven(request: GrindAllowanceRequest) -> bool:
-    """Whether there is penetration proven by a qualified procedure."""
-    return request.penetration.vouched == "proven" and request.penetration.depth > 0.0
+def _proven(request: GrindAllowanceRequest, rules: RuleSet | None) -> bool:
+    """Whether there is penetration proven by a qualified procedure, as the rules credit it."""
+    proven = request.penetration.vouched == "proven" and request.penetration.depth > 0.0
+    return proven and counts_proven(rules, request.root_pass)
 
 
 def _account(
@@ -420,7 +430,7 @@ def _bevel(request: GrindAllowanceRequest, account: _Account, step: float, reaso
         # A hollow is as deep in the deeper groove, and the finish may not reach its bottom.
         needed = max(needed, account.budget.required - float(lengths.face) - worse["face"])
     taken = 0.0
-    if not _proven(request):
+    if not _proven(request, account.rules):
         groove = grooves.coded(prepared.groove, prepared.angle, request.process, request.position)
         try:
             taken = grooves.deduction(account.rules, groove)
@@ -438,6 +448,10 @@ def _cautions(
     """Add the cautions: what the figures assume and what they leave out."""
     penetration, seam, finish, units = request.penetration, request.seam, request.finish, remarks.units
     counted = "the physical budget only" if penetration.vouched == "assumed" else "the physical and creditable budgets"
+    rules = credited.rules
+    if penetration.vouched == "proven" and penetration.depth > 0.0 and rules and not _proven(request, rules):
+        text = "counts like a measured one and replaces no deduction"
+        remark_on_root_pass(penetration.depth, rules, remarks, text)
     remark_on_penetration(penetration, remarks, f"It counts in {counted}, and in no strength.")
     if seam.kind in FLAT_SEAMS and request.face_width is None and request.face > 0.0:
         if request.preparation.depth > 0.0:

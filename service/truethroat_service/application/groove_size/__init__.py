@@ -16,9 +16,11 @@ from ..core.remarks import Remarks
 from ..core.units import Units
 from ..joints.given import usual_depth_step
 from ..joints.metals import Metals, metals
+from ..joints.penetration_remarks import remark_on_root_pass
 from ..joints.rule_sets import chosen
+from ..joints.seam_checks import counts_proven
 from .answer import GrooveSizeAnswer, GrooveStrength, GrooveThroat
-from .checks import check_filler, check_request, counts_proven
+from .checks import check_filler, check_request
 from .holes import holes, welded_holes
 from .remarks import remark
 from .request import GrooveForce, GrooveSizeRequest, Holes, PartialWeld
@@ -72,14 +74,9 @@ def _filled(request: GrooveSizeRequest) -> GrooveSizeRequest:
 def _credited(request: GrooveSizeRequest, rules: RuleSet, remarks: Remarks) -> GrooveSizeRequest:
     """Request without proven penetration that the rules do not count, and a caution that says so."""
     weld = request.weld
-    if not isinstance(weld, PartialWeld) or weld.proven <= 0.0 or counts_proven(request, rules):
+    if not isinstance(weld, PartialWeld) or weld.proven <= 0.0 or counts_proven(rules, request.root_pass):
         return request
-    remarks.caution(
-        "penetration-not-counted",
-        f"The proven penetration of {remarks.units.text(weld.proven)} does not count, because the request does not say"
-        " that the root pass is mechanized, automatic or robotic: send root_pass.",
-        None if rules.grooves.proven is None else rules.grooves.proven.source,
-    )
+    remark_on_root_pass(weld.proven, rules, remarks)
     return replace(request, weld=replace(weld, penetration=None))
 
 

@@ -3,7 +3,6 @@
 from ...engine.formula import Source, cite, off_the_sheet
 from ...engine.rounding import SAME, at_least, at_most
 from ...engine.rule_set import GrooveLoad, RuleSet, Unlisted
-from ...reference.loader import process as process_of
 from ...standards.aisc_360_22 import j2_6_filler
 from ...standards.aws_d1_1_2020 import s5_6_matching
 from ...standards.en_1993_1_8_2005 import s4_7_butt_welds
@@ -12,7 +11,7 @@ from ..core.remarks import Remarks
 from ..joints import filler_matching, grooves
 from ..joints.loads import ForceComponents
 from ..joints.metals import AISC, Metals
-from ..joints.seam_checks import check_tolerance
+from ..joints.seam_checks import check_root_pass, check_tolerance, counts_proven
 from .holes import check_holes
 from .request import FlareWeld, FullWeld, GrooveForce, GrooveSizeRequest, Holes, PartialWeld, TeeButt, fits_joint, sides
 
@@ -24,8 +23,10 @@ def check_request(request: GrooveSizeRequest, rules: RuleSet, faults: Faults) ->
     weld = request.weld
     _check_joint(request, rules, faults)
     _check_load(request, faults)
-    if request.root_pass is not None:
-        _check_root_pass(request, rules, faults)
+    if request.root_pass is not None and not isinstance(weld, PartialWeld):
+        faults.inconsistent("#/root_pass", f"root_pass changes nothing about a {weld.kind} weld; leave it out")
+    else:
+        check_root_pass(rules, request.root_pass, request.process, faults)
     if isinstance(weld, Holes):
         with off_the_sheet():
             check_holes(weld, request, rules, faults)
@@ -63,24 +64,6 @@ def _check_joint(request: GrooveSizeRequest, rules: RuleSet, faults: Faults) -> 
             faults.out_of_scope(
                 "#/weld/kind", f"the rule for a T-butt is that of {s4_7_butt_welds.TEE}; {rules.id} has none"
             )
-
-
-def counts_proven(request: GrooveSizeRequest, rules: RuleSet) -> bool:
-    """Whether proven penetration of a partial groove counts: AISC 360-22 asks for a root pass that no hand makes."""
-    return rules.grooves.proven is None or request.root_pass is not None
-
-
-def _check_root_pass(request: GrooveSizeRequest, rules: RuleSet, faults: Faults) -> None:
-    """Refuse a root pass that the rules do not ask for, or that the process does not make."""
-    if rules.grooves.proven is None:
-        faults.inconsistent("#/root_pass", f"root_pass belongs to AISC 360-22, not to {rules.id}; leave it out")
-    elif not isinstance(request.weld, PartialWeld):
-        kind = request.weld.kind
-        faults.inconsistent("#/root_pass", f"root_pass changes nothing about a {kind} weld; leave it out")
-    elif request.process is not None and process_of(request.process).id == "SMAW":
-        faults.inconsistent(
-            "#/root_pass", f"{request.process} is welding by hand, not {request.root_pass}; leave it out"
-        )
 
 
 def _check_load(request: GrooveSizeRequest, faults: Faults) -> None:
@@ -148,7 +131,7 @@ def _check_partial(weld: PartialWeld, request: GrooveSizeRequest, rules: RuleSet
             faults.inconsistent("#/weld/bears", f"bears belongs to AISC 360-22, not to {rules.id}; leave it out")
         elif not _presses(request.load):
             faults.inconsistent("#/weld/bears", "a joint bears where the load presses the parts together")
-    if not (weld.proven > 0.0 and counts_proven(request, rules)) and weld.groove != "square":
+    if not (weld.proven > 0.0 and counts_proven(rules, request.root_pass)) and weld.groove != "square":
         try:
             # A J has a row for every process and position of the table, so what is missing here is missing for all.
             with off_the_sheet():

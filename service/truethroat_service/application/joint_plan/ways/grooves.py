@@ -14,7 +14,7 @@ from ...groove_size.request import FullWeld, GrooveForce, GrooveJoint, GrooveSiz
 from ...joints import weld_sections
 from ...joints.given import usual_step
 from ...joints.rule_sets import rule_set
-from ...joints.seams import Lengths, Penetration, Shape
+from ...joints.seams import Lengths, Shape
 from ..asking import Parts, Unworkable
 from ..request import JointPlanRequest
 from .way import Judged, Made, common, opens_one_side
@@ -52,6 +52,7 @@ def _groove(request: JointPlanRequest, parts: Parts, weld: PartialWeld | FullWel
             load=load,
             filler=request.filler,
             parameters=request.parameters,
+            root_pass=request.root_pass if isinstance(weld, PartialWeld) else None,
             process=request.process,
             position=request.position,
             common=common(request),
@@ -110,9 +111,7 @@ def _one_groove(
     """Section of one of the grooves that share the throat; None where the parts rule, or under a reinforcing fillet."""
     if isinstance(weld, FullWeld) or weld.reinforcing_fillet > 0.0 or required is None:
         return None
-    # Where the rules ask how the root pass is made, a plan that does not say it counts none.
-    uncounted = rule_set(request.rule_set).grooves.proven is not None
-    proven = Penetration(0.0, "proven") if uncounted else request.proven
+    proven = request.proven
     t_1, t_2 = request.thickness
     shape = Shape("butt", pi / 2, False, "as-welded", 0.0, None, False)
     lengths = Lengths(

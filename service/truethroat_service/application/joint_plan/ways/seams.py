@@ -78,6 +78,7 @@ def _ground(
         face_height_tolerance=request.tolerances.face_height if face else 0.0,
         face_width=face_width,
         rule_set=request.rule_set,
+        root_pass=request.root_pass,
         process=request.process,
         position=request.position,
         common=common(request),
@@ -118,6 +119,8 @@ def _seam_made(request: JointPlanRequest, kept: _Kept, size: str, shape: weld_se
 
 def square(request: JointPlanRequest, parts: Parts) -> Made:
     """Square edges closed tight: the throat is what penetration is proven."""
+    if request.penetration.vouched == "proven" and request.penetration.depth > request.proven.depth:
+        raise Unworkable("a tight square edge keeps only its penetration, and none counts by hand: send root_pass")
     if request.proven.depth <= 0.0:
         raise Unworkable("a tight square edge keeps only its penetration, and none is proven")
     kept = _ground(request, parts, _flat_seam(request))
@@ -157,6 +160,7 @@ def bevelled(request: JointPlanRequest, parts: Parts) -> Made:
             penetration=request.penetration,
             depth_tolerance=request.tolerances.depth,
             rule_set=request.rule_set,
+            root_pass=request.root_pass,
             process=request.process,
             position=request.position,
             common=common(request),
