@@ -35,7 +35,6 @@ FAULTS: dict[str, tuple[Any, str, str, str]] = {
     ),
     "group in a tee": (changed(CONCENTRIC, joint__kind="tee"), "#/joint/kind", "inconsistent", "make a lap joint"),
     "group of two sides": (changed(CONCENTRIC, joint__sides=2), "#/joint/sides", "inconsistent", "leave sides out"),
-    "group end-loaded": (changed(CONCENTRIC, end_loaded=True), "#/end_loaded", "inconsistent", "ask each weld alone"),
     "balance on one side": (changed(ANGLE_ON_GUSSET, joint__sides=1), "#/joint", "inconsistent", "on 2 sides"),
     "centroid outside": (
         changed(ANGLE_ON_GUSSET, load__centroid="4 in"),
@@ -70,7 +69,7 @@ FAULTS: dict[str, tuple[Any, str, str, str]] = {
     ),
     "craters by AISC": (changed(AISC, ends="craters"), "#/ends", "inconsistent", "counts the length that is full size"),
     "craters of an end-loaded lap": (
-        changed(EN, joint__kind="lap", end_loaded=True, ends="craters"),
+        changed(EN, joint__kind="lap", load__angle="0 deg", ends="craters"),
         "#/ends",
         "inconsistent",
         "both reduce the length",

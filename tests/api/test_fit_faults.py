@@ -131,7 +131,7 @@ FILLET_FAULTS: dict[str, tuple[Any, str, str]] = {
         "edge_of belongs to a lap joint, not to tee; leave it out",
     ),
     "edge_of on an inside corner": (
-        changed(EN, joint={"kind": "inside-corner"}, edge_of=2),
+        changed(EN, joint={"kind": "inside-corner"}, held_from_turning=True, edge_of=2),
         "#/edge_of",
         "edge_of belongs to a lap joint, not to inside-corner; leave it out",
     ),
@@ -167,12 +167,12 @@ FILLET_SCOPE: dict[str, tuple[Any, str, str]] = {
         f"2.9 mm is too thin: {LRFD} covers parts of 1/8 in (3 mm) and more (AWS D1.1/D1.1M:2020, 1.2",
     ),
     "EN 50 deg": (
-        changed(EN, joint={"kind": "tee", "angle": "50 deg"}),
+        changed(EN, joint={"kind": "tee", "angle": "50 deg"}, held_from_turning=True),
         "#/joint/angle",
         f"50 deg between the plates: {DIRECTIONAL} covers {EN_ANGLES}",
     ),
     "EN 130 deg": (
-        changed(EN, joint={"kind": "tee", "angle": "130 deg"}),
+        changed(EN, joint={"kind": "tee", "angle": "130 deg"}, held_from_turning=True),
         "#/joint/angle",
         f"130 deg between the plates: {DIRECTIONAL} covers {EN_ANGLES}",
     ),
@@ -280,8 +280,8 @@ def test_both_sides_of_a_tee_are_held_to_the_angle(service: Exchange) -> None:
 @pytest.mark.parametrize(
     ("request_", "needed"),
     [
-        (changed(EN, joint={"kind": "tee", "angle": "60 deg"}), True),
-        (changed(EN, joint={"kind": "tee", "angle": "120 deg"}), True),
+        (changed(EN, joint={"kind": "tee", "angle": "60 deg"}, held_from_turning=True), True),
+        (changed(EN, joint={"kind": "tee", "angle": "120 deg"}, held_from_turning=True), True),
         (changed(AISC, joint={"kind": "tee", "angle": "135 deg"}), True),
         (changed(EN, parts__1__thickness="4 mm"), True),
         (changed(AISC, joint__root_gap="3/16 in"), True),

@@ -147,10 +147,11 @@ FIELDS = [
         (
             f"{SHARED}, rule_set, joint, parts, basis, load, filler, parameters, process, position,"
             " end_loaded, transverse_stiffener, ends, root_bending, packing, intermittent, tension_member,"
-            " unstiffened_flange, minimum_throat, hss_end, edge_of, leg_tolerance, penetration, size_by, size_step"
+            " unstiffened_flange, minimum_throat, hss_end, edge_of, held_from_turning, access,"
+            " root_pass, leg_tolerance, penetration, size_by, size_step"
         ),
     ),
-    (FILLET, changed(EN, joint__legs=1), "#/joint/legs", "kind, angle, root_gap, sides"),
+    (FILLET, changed(EN, joint__legs=1), "#/joint/legs", "kind, angle, root_gap, sides, stiffened_behind"),
     (FILLET, changed(EN, parts__0__grade="x"), "#/parts/0/grade", "thickness, material, wall"),
     (FILLET, changed(THIN, parts__0__grade="x"), "#/parts/0/grade", "thickness"),
     (
@@ -273,7 +274,7 @@ TYPES: list[tuple[str, Any, str, str, str]] = [
     ),
     (FILLET, changed(EN, units="inch"), "#/units", "unknown-choice", 'must be one of "metric", "us"'),
     (FILLET, changed(EN, units=["us"]), "#/units", "unknown-choice", 'must be one of "metric", "us"'),
-    (FILLET, changed(EN, edge_of=0), "#/edge_of", "unknown-choice", "must be one of 1, 2"),
+    (FILLET, changed(EN, edge_of=0), "#/edge_of", "unknown-choice", 'must be one of 1, 2, "both"'),
     (FILLET, changed(EN, joint=[]), "#/joint", "wrong-type", "must be an object"),
     (FILLET, changed(EN, load="240 kN"), "#/load", "wrong-type", "must be an object"),
     (FILLET, changed(EN, load=None), "#/load", "null", "is null; leave the field out instead"),
@@ -413,7 +414,7 @@ TYPES: list[tuple[str, Any, str, str, str]] = [
         "unknown-choice",
         'must be one of "single-bevel", "single-v", "single-j", "single-u"',
     ),
-    (BEVEL, changed(TO_BEVEL, bevelled="1"), "#/bevelled", "unknown-choice", 'must be one of 1, 2, "both"'),
+    (BEVEL, changed(TO_BEVEL, bevelled="1"), "#/bevelled", "unknown-choice", "must be one of 1, 2"),
     (
         BEVEL,
         changed(TO_BEVEL, groove_angle="121 deg"),

@@ -70,11 +70,16 @@ def parts(draw: st.DrawFn, rules: str) -> tuple[Part, Part]:
     return made[0], made[1]
 
 
-def fillers(rules: str) -> st.SearchStrategy[Filler | None]:
-    """Make a filler metal where the rules go by one."""
+def fillers(rules: str, of: tuple[Part, Part]) -> st.SearchStrategy[Filler | None]:
+    """Make a filler metal where the rules go by one; by AISC no more than one level over what matches the parts."""
     if rules == ALUMINIUM:
         return st.just(Filler("ER5356"))
-    if rules in AISC or rules in HIGH_STRENGTH:
+    if rules in AISC:
+        stronger = max(part.tensile_strength or 0.0 for part in of)
+        # The matching level of 10 ksi and one more: no less than 10 ksi, 68.9 MPa, over the part itself.
+        most = int(max(stronger, 414.0) + 68.0)
+        return st.integers(min(300, most), most).map(lambda strength: Filler(tensile_strength=float(strength)))
+    if rules in HIGH_STRENGTH:
         return st.integers(420, 760).map(lambda strength: Filler(tensile_strength=float(strength)))
     return st.none()
 
@@ -85,13 +90,18 @@ def fillets(draw: st.DrawFn, rules: str, **fixed: Any) -> FilletSizeRequest:
     kind = draw(st.sampled_from(["tee", "lap", "inside-corner"]))
     sides = 1 if kind == "inside-corner" else draw(st.sampled_from([1, 2]))
     load = SharedForce(draw(st.integers(1, 600)) * 1e3, float(draw(st.integers(150, 900))), draw(FORCE_ANGLES))
+    made = draw(parts(rules))
+    filler = draw(fillers(rules, made))
     request = FilletSizeRequest(
         rule_set=rules,
         joint=Joint(kind, draw(ANGLES), sides=sides),
-        parts=draw(parts(rules)),
+        parts=made,
         basis="thin-part" if rules == "thin-part" else "load",
         load=None if rules == "thin-part" else load,
-        filler=draw(fillers(rules)),
+        filler=filler,
+        # The properties are those of a joint held from turning, whose length takes nothing off.
+        held_from_turning=True,
+        end_loaded=False,
         size_step=draw(st.sampled_from([0.5, 1.0, 1.5875])),
     )
     return replace(request, **fixed)

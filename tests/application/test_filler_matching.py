@@ -8,6 +8,7 @@ from typing import Any
 import pytest
 from tests.application.asked import fillet_size
 
+from truethroat_service.application.core.faults import Refused
 from truethroat_service.application.fillet_size.request import FilletSizeRequest, Joint, SharedForce
 from truethroat_service.application.joints.filler_matching import matching
 from truethroat_service.application.joints.metals import Filler, Part
@@ -139,18 +140,19 @@ def codes(answer: dict[str, Any]) -> dict[str, str]:
 def test_a_matching_filler_needs_no_word() -> None:
     """E7018 on A992: nothing to say."""
     answer = fillet_size(TEE)
-    assert not {"overmatched-filler", "low-hydrogen-needed"} & codes(answer).keys()
+    assert "low-hydrogen-needed" not in codes(answer)
     assert not [reason for reason in answer["reasons"] if "matches" in reason]
 
 
 def test_what_is_said_of_a_fillet() -> None:
-    """Under matching is permitted and said; two classes over are cautioned, and a covering that is not low-hydrogen."""
+    """Under matching is permitted and said; two classes over are refused; not low-hydrogen is cautioned."""
     under = fillet_size(replace(TEE, filler=Filler("E6013"), process="SMAW"))
     assert "E6013 is under what matches group II (E70)" in " ".join(under["reasons"])
     assert "E6013 is not low-hydrogen" in codes(under)["low-hydrogen-needed"]
     assert under["specify"] is not None
-    assert "overmatched-filler" not in codes(fillet_size(replace(TEE, filler=Filler("E80"))))
-    assert "2 classes of 10 ksi over" in codes(fillet_size(replace(TEE, filler=Filler("E90"))))["overmatched-filler"]
+    assert fillet_size(replace(TEE, filler=Filler("E80")))["specify"] is not None
+    with pytest.raises(Refused, match="2 classes of 10 ksi over"):
+        fillet_size(replace(TEE, filler=Filler("E90")))
     unlike = (Part(12.7, "A36"), Part(12.7, "A913-65"))
     assert (
         "weaker of group I and group III"

@@ -20,6 +20,7 @@ from truethroat_service.application.grind_allowance.request import GrindAllowanc
 from truethroat_service.application.joints.metals import Filler, Part
 from truethroat_service.application.joints.seams import Finish, Penetration, Preparation, Seam
 
+ROBOT: dict[str, Any] = {"root_pass": "robotic"}
 PLATES = (Part(12.0, "S355"), Part(10.0, "S355"))
 TEE = FilletSizeRequest(EN[0], Joint("tee", sides=2), PLATES, "load", SharedForce(240e3, 200.0, pi / 2))
 LAP = FilletSizeRequest(
@@ -45,17 +46,22 @@ def said(answer: dict[str, Any]) -> str:
 
 
 FILLET_CAUTIONS: list[tuple[str, FilletSizeRequest, FilletSizeRequest]] = [
-    ("proven-penetration", replace(LAP, penetration=Penetration(1.0, "proven")), LAP),
+    ("proven-penetration", replace(LAP, penetration=Penetration(1.0, "proven"), **ROBOT), LAP),
+    ("penetration-not-counted", replace(LAP, penetration=Penetration(1.0, "proven")), LAP),
+    ("long-weld-not-reduced", replace(LAP, end_loaded=False), LAP),
     ("proven-penetration", replace(TEE, penetration=Penetration(1.0, "proven")), TEE),
     ("assumed-penetration", replace(TEE, penetration=Penetration(1.0, "assumed")), TEE),
     ("measured-penetration", replace(THIN, penetration=Penetration(1.0, "measured")), THIN),
     ("no-strength-claimed", THIN, TEE),
     ("below-quick-chill-size", replace(THIN, parts=(Part(3.0), Part(25.0))), THIN),
-    ("one-sided", replace(TEE, joint=Joint("tee")), TEE),
-    ("one-sided", replace(LAP, joint=Joint("tee"), load=SharedForce(9e4, 200.0, pi / 2)), LAP),
+    ("one-sided", replace(TEE, joint=Joint("tee"), held_from_turning=True), TEE),
+    (
+        "one-sided",
+        replace(LAP, joint=Joint("tee"), load=SharedForce(9e4, 200.0, pi / 2), held_from_turning=True),
+        LAP,
+    ),
     ("no-length", replace(TEE, basis="full-strength", load=None), TEE),
     ("full-size-length", TEE, LAP),
-    ("undermatched-filler", replace(TEE, filler=Filler(tensile_strength=450.0)), replace(TEE, filler=Filler("E 46"))),
     ("hollow-section", replace(LAP, parts=(LAP.parts[0], Part(9.525, "A500-C"))), LAP),
 ]
 

@@ -7,7 +7,7 @@ from math import cos, pi, radians, sin, sqrt
 from typing import Any
 
 import pytest
-from tests.application.asked import as_welded, fillet_size, groove_size
+from tests.application.asked import as_welded, fillet_size, groove_size, weld_group
 from tests.application.joints import mm
 
 from truethroat_service.application.as_welded.request import FilletAsWelded, Required
@@ -16,7 +16,13 @@ from truethroat_service.application.bevel_depth.request import BevelDepthRequest
 from truethroat_service.application.break_test import break_test
 from truethroat_service.application.break_test.request import BreakTestRequest, Plates, PreparedDepth, WeldStrength
 from truethroat_service.application.core.faults import Refused
-from truethroat_service.application.fillet_size.request import BalancedForce, FilletSizeRequest, Joint, SharedForce
+from truethroat_service.application.fillet_size.request import (
+    BalancedForce,
+    ConcentricForce,
+    FilletSizeRequest,
+    Joint,
+    SharedForce,
+)
 from truethroat_service.application.grind_allowance import grind_allowance
 from truethroat_service.application.grind_allowance.request import GrindAllowanceRequest
 from truethroat_service.application.groove_size.request import (
@@ -29,7 +35,9 @@ from truethroat_service.application.joints.loads import ForceComponents
 from truethroat_service.application.joints.metals import Filler, Part
 from truethroat_service.application.joints.rule_sets import rule_set
 from truethroat_service.application.joints.seams import Finish, Penetration, Preparation, Seam
+from truethroat_service.application.weld_group.request import GroupLoad, Vector, WeldGroupRequest
 from truethroat_service.engine.rule_set import Intermittent, PartMetal
+from truethroat_service.practice.weld_patterns import line
 
 PSI = 6.894757 / 1000
 E70 = 0.75 * 0.60 * 70_000 * PSI
@@ -100,6 +108,7 @@ def test_a_hollow_section_is_as_strong_as_its_design_wall() -> None:
         AISC,
         parts=(Part(25.4, "A992"), Part(6.35, "A500-C", wall="nominal")),
         load=SharedForce(194e3, 100.0, pi / 2),
+        held_from_turning=True,
     )
     answer = fillet_size(told)
     assert answer["strength"]["base_metal"][1]["value"] == pytest.approx(0.90 * 50_000 * PSI * 0.93 * 6.35, rel=1e-6)
@@ -403,6 +412,7 @@ def test_two_grades_are_pulled_by_the_lower_tensile_strength() -> None:
         parts=request.parts,
         basis="load",
         load=ForceComponents(1500.0, -1500.0),
+        held_from_turning=True,
     )
     assert mm(fillet_size(fillet)["required"]["throat"]) == pytest.approx(1500 * sqrt(2) * 1.25 / (0.9 * 490), rel=1e-6)
 
@@ -458,3 +468,164 @@ def test_a_bevel_counts_proven_penetration_by_the_root_pass_that_aisc_asks_for(m
     by_hand = 8.0 - 2.0 if made_by else 8.0 + 25.4 / 8
     assert by_hand - 1e-9 <= mm(answer["depth"]) < by_hand + 0.011
     assert ("penetration-not-counted" in {caution["code"] for caution in answer["cautions"]}) == (made_by is None)
+
+
+ROBOT: dict[str, Any] = {"root_pass": "robotic"}
+KIP, INCH = 4448.2216152605, 25.4
+HALF_INCH_LAP = FilletSizeRequest(
+    rule_set="aisc-360-22-lrfd",
+    joint=Joint("lap", sides=2),
+    parts=(Part(INCH, "A572-50"), Part(INCH / 2, "A572-50")),
+    basis="load",
+    load=SharedForce(330 * KIP, 40 * INCH, 0.0),
+    filler=Filler("E70"),
+    size_step=INCH / 16,
+)
+
+
+def codes(answer: dict[str, Any]) -> set[str]:
+    """Give the codes of an answer's cautions."""
+    return {caution["code"] for caution in answer["cautions"]}
+
+
+def fault(request: FilletSizeRequest) -> str:
+    """Give the field that a request is refused for."""
+    with pytest.raises(Refused) as refused:
+        fillet_size(request)
+    [found] = refused.value.faults
+    return found.pointer
+
+
+def test_a_lap_keeps_to_its_edges_without_being_told() -> None:
+    """A 1/4 in edge takes 1/4 - 1/16 = 3/16 in (AISC 360-22 J2.2b(b)); two welds across lie on both edges."""
+    lap = replace(HALF_INCH_LAP, parts=(Part(INCH, "A572-50"), Part(INCH / 4, "A572-50")))
+    along = fillet_size(replace(lap, load=SharedForce(140 * KIP, 10 * INCH, 0.0)))
+    assert (along["verdict"], mm(along["maximum"]["leg"])) == ("cannot-be-reached", pytest.approx(3 / 16 * INCH))
+    thin_1 = replace(lap, parts=(Part(3 / 16 * INCH, "A572-50"), Part(INCH, "A572-50")))
+    across = replace(thin_1, load=SharedForce(10 * KIP, 10 * INCH, pi / 2))
+    assert mm(fillet_size(across)["maximum"]["leg"]) == pytest.approx(3 / 16 * INCH)
+    assert mm(fillet_size(replace(across, edge_of=2))["maximum"]["leg"]) == pytest.approx(15 / 16 * INCH)
+    assert mm(fillet_size(replace(across, edge_of="both"))["maximum"]["leg"]) == pytest.approx(3 / 16 * INCH)
+
+
+def test_a_lap_loaded_along_it_is_reduced_for_its_length() -> None:
+    """AISC 360-22 J2.2b(d): at 1/4 in, 40 in are 160 legs and 1.2 - 0.002*160 = 0.88 of them counts.
+
+    At 3/16 in they are 213 legs, 0.773 and 258 kip, under the 330 that are asked for.
+    """
+    answer = fillet_size(HALF_INCH_LAP)
+    assert mm(answer["specify"]["leg"]) == pytest.approx(INCH / 4)
+    assert answer["length"]["factor"] == pytest.approx(0.88)
+    off = fillet_size(replace(HALF_INCH_LAP, end_loaded=False))
+    assert mm(off["specify"]["leg"]) == pytest.approx(3 / 16 * INCH)
+    assert "long-weld-not-reduced" in codes(off)
+    assert "long-weld-not-reduced" not in codes(answer)
+    # A force square across the weld loads it evenly.
+    across = fillet_size(replace(HALF_INCH_LAP, load=SharedForce(330 * KIP, 40 * INCH, pi / 2), end_loaded=True))
+    assert across["length"]["factor"] == 1.0
+
+
+def test_balanced_and_concentric_welds_are_reduced_for_their_length() -> None:
+    """AISC 360-22 J2.2b(d): 440 kip on two welds of 60 in; at 1/4 in they are 240 legs, 0.72, and 481 kip.
+
+    At 3/16 in they are 320 legs, of which 180 count: 0.5625 and 282 kip. 80 in along in two are 160 legs of 1/4 in.
+    """
+    balanced = fillet_size(replace(HALF_INCH_LAP, load=BalancedForce(440 * KIP, 120 * INCH, 4 * INCH, 2 * INCH)))
+    assert mm(balanced["specify"]["leg"]) == pytest.approx(INCH / 4)
+    assert balanced["length"]["factor"] == pytest.approx(0.72)
+    # 1.392 kip/in for each sixteenth (Manual, Part 8).
+    assert balanced["utilisation"] == pytest.approx(440 / (0.72 * 4 * 1.392 * 120), rel=1e-3)
+    group = replace(HALF_INCH_LAP, joint=Joint("lap"), load=ConcentricForce(400 * KIP, 80 * INCH, 6 * INCH))
+    at_quarter = fillet_size(replace(group, size_step=INCH / 4))
+    assert at_quarter["utilisation"] == pytest.approx(400 / (0.88 * 4 * 1.392 * 86), rel=1e-3)
+
+
+def test_a_long_lap_by_en_is_reduced() -> None:
+    """EN 1993-1-8 4.11(3): 7 mm on 4 m is 1.2 - 0.2*4000/(150*7) = 0.438; 3 mm carries nothing there."""
+    request = FilletSizeRequest(
+        rule_set="en-1993-1-8-2005-directional",
+        joint=Joint("lap", sides=2),
+        parts=(Part(20.0, "S235"), Part(20.0, "S235")),
+        basis="load",
+        load=SharedForce(4500e3, 4000.0, 0.0),
+    )
+    answer = fillet_size(request)
+    assert mm(answer["specify"]["throat"]) == pytest.approx(7.0)
+    assert answer["length"]["factor"] == pytest.approx(1.2 - 0.2 * 4000 / 1050)
+
+
+def test_a_long_group_is_reduced() -> None:
+    """EN 1993-1-8 4.11(3): what needs a without the length needs (a + L/750)/1.2 over 2 m; S355 30, two lines."""
+    request = WeldGroupRequest(
+        rule_set="en-1993-1-8-2005-directional",
+        group=(line(0.0, 0.0, 2000.0, 0.0), line(0.0, 200.0, 2000.0, 200.0)),
+        load=GroupLoad(Vector(2000e3), Vector(1000.0, 100.0)),
+        parts=(Part(30.0, "S355"), Part(30.0, "S355")),
+    )
+    # 500 N/mm along two lines of 2 m: sqrt(3)*500*0.9*1.25/490.
+    plain = sqrt(3) * 500 * 0.9 * 1.25 / 490
+    answer = weld_group(request)
+    assert mm(answer["required"]["throat"]) == pytest.approx((plain + 2000 / 750) / 1.2)
+    off = weld_group(replace(request, end_loaded=False))
+    assert mm(off["required"]["throat"]) == pytest.approx(plain)
+    assert "long-weld-not-reduced" in codes(off)
+
+
+def test_proven_penetration_counts_for_a_root_pass_that_is_not_made_by_hand() -> None:
+    """AISC 360-22 J2.2a: 5 kip/in need 5/(0.75*0.6*70) = 0.1587 in of throat, 0.2245 in of leg without penetration."""
+    tee = replace(
+        HALF_INCH_LAP,
+        joint=Joint("tee", sides=2),
+        load=SharedForce(100 * KIP, 10 * INCH, 0.0),
+        penetration=Penetration(INCH / 8, "proven"),
+    )
+    by_hand = fillet_size(tee)
+    assert mm(by_hand["required"]["leg"]) == pytest.approx(5 / 31.5 * sqrt(2) * INCH, rel=1e-6)
+    assert "penetration-not-counted" in codes(by_hand)
+    robotic = fillet_size(replace(tee, **ROBOT))
+    assert mm(robotic["required"]["leg"]) == pytest.approx((5 / 31.5 - 1 / 8) * sqrt(2) * INCH, rel=1e-6)
+    assert "proven-penetration" in codes(robotic)
+    assert fault(replace(tee, **ROBOT, process="111")) == "#/root_pass"
+    assert fault(replace(EN, **ROBOT)) == "#/root_pass"
+
+
+@pytest.mark.parametrize("by_hand", [False, True])
+def test_filler_metal_over_one_level_above_matching_is_refused(by_hand: bool) -> None:
+    """AISC 360-22 Table J2.5 permits one level: E60 and E70 match A36 and 58 ksi needs 60, so E110 is out."""
+    part = Part(12.7, None, 36 * 1000 * PSI, 58 * 1000 * PSI) if by_hand else Part(12.7, "A36")
+    tee = replace(HALF_INCH_LAP, joint=Joint("tee", sides=2), parts=(part, part), load=SharedForce(9e4, 200.0, 0.0))
+    assert fault(replace(tee, filler=Filler("E110"))) == "#/filler"
+    assert fillet_size(replace(tee, filler=Filler("E70")))["verdict"] == "enough"
+
+
+def test_filler_metal_weaker_than_the_parts_is_refused_by_en() -> None:
+    """EN 1993-1-8 4.2(2): 400 MPa is under the 490 of S355."""
+    assert fault(replace(EN, filler=Filler(tensile_strength=400.0))) == "#/filler"
+    assert fillet_size(replace(EN, filler=Filler(tensile_strength=490.0)))
+
+
+@pytest.mark.parametrize("kind", ["tee", "lap", "inside-corner"])
+def test_one_weld_that_a_pull_opens_from_its_root_is_refused(kind: Any) -> None:
+    """One weld across the force turns about its root (EN 1993-1-8 4.12), unless the joint is held from turning."""
+    pulled = replace(EN, joint=Joint(kind), load=SharedForce(4e3, 200.0, pi / 2))
+    assert fault(pulled) == "#/held_from_turning"
+    assert fault(replace(pulled, basis="full-strength", load=None)) == "#/held_from_turning"
+    assert fillet_size(replace(pulled, held_from_turning=True))["verdict"] == "enough"
+    assert fillet_size(replace(pulled, load=SharedForce(4e3, 200.0, 0.0)))["verdict"] == "enough"
+    if kind == "tee":
+        assert fillet_size(replace(pulled, root_bending=True))["verdict"] == "enough"
+        assert fillet_size(replace(pulled, load=ForceComponents(-20.0, length=200.0)))["verdict"] == "enough"
+
+
+def test_the_inside_of_a_hollow_section_is_not_reached_without_a_word() -> None:
+    """Two welds at a hollow section need access to be told: statics of nothing, but no welder reaches in."""
+    tee = replace(
+        HALF_INCH_LAP,
+        joint=Joint("tee", sides=2),
+        parts=(Part(12.7, "A36"), Part(6.35, "A500-C")),
+        load=SharedForce(4e4, 200.0, 0.0),
+    )
+    assert fault(tee) == "#/access"
+    assert fillet_size(replace(tee, access="both-sides"))["verdict"] == "enough"
+    assert fault(replace(tee, access="one-side")) == "#/joint/sides"
+    assert fillet_size(replace(tee, joint=Joint("tee")))["verdict"] == "enough"

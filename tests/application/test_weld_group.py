@@ -90,12 +90,13 @@ def test_elastic_forces_add_up(first: GroupLoad, second: GroupLoad) -> None:
 @given(x=st.floats(-400.0, 400.0), y=st.floats(10.0, 200.0))
 def test_methods_scale_with_the_load(method: Any, x: float, y: float) -> None:
     """Twice the load needs twice the throat; two groups half; ASD needs 1.5 times LRFD's (phi Omega = 1.5)."""
+    by: dict[str, Any] = {"method": method, "end_loaded": False}
     load = GroupLoad(Vector(y=1e3 * y), Vector(x=x))
     twice = GroupLoad(Vector(y=2e3 * y), Vector(x=x))
-    once = throat(weld_group(request(RULES[0], load, method=method)))
-    assert throat(weld_group(request(RULES[0], twice, method=method))) == pytest.approx(2 * once, rel=1e-6)
-    assert throat(weld_group(request(RULES[0], load, method=method, count=2))) == pytest.approx(once / 2, rel=1e-6)
-    assert throat(weld_group(request(RULES[1], load, method=method))) == pytest.approx(1.5 * once, rel=1e-6)
+    once = throat(weld_group(request(RULES[0], load, **by)))
+    assert throat(weld_group(request(RULES[0], twice, **by))) == pytest.approx(2 * once, rel=1e-6)
+    assert throat(weld_group(request(RULES[0], load, **by, count=2))) == pytest.approx(once / 2, rel=1e-6)
+    assert throat(weld_group(request(RULES[1], load, **by))) == pytest.approx(1.5 * once, rel=1e-6)
 
 
 @given(x=st.floats(60.0, 400.0))

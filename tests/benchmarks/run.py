@@ -285,7 +285,7 @@ def sized(rules: RuleSet, joints: Joints) -> Sizes:
             side_loads=shared_load("tee", 2, math.pi / 2, per_length, joints.theta),
             length=joints.length,
             end_loaded=False,
-            edge=None,
+            edges=(),
             gap=0.0,
             penetration=0.0,
             by_throat=rules.family == "en",

@@ -38,11 +38,15 @@ def aisc_fillet(
         "basis": "load",
         "joint": {"kind": kind, "sides": sides},
         "parts": list(parts or (steel("1/4 in"), steel("1/4 in"))),
+        # A weld of any leg is put to the service, so a lap lies along an edge that is thick enough for it.
+        **({"parts": [steel("1/4 in"), steel("4 in")], "edge_of": 2} if kind == "lap" and parts is None else {}),
         "filler": filler,
         "load": {"force": force, "length": length, "angle": angle},
         "size_step": leg,
         "size_by": "leg",
         "units": units,
+        # The published strengths are those of the weld itself, in whatever joint: one weld is held from turning.
+        **({"held_from_turning": True} if sides == 1 else {}),
         **more,
     }
 
@@ -75,6 +79,7 @@ def en_fillet(
         "load": {"force": "0.1 kN", "length": length, "angle": angle},
         "size_step": throat,
         "size_by": "throat",
+        "held_from_turning": True,
         **more,
     }
 

@@ -196,7 +196,9 @@ def test_example_k_2(ask: Ask, rules: str, strength: float) -> None:
     wall = {"thickness": "0.233 in", "material": "A500-C"}
     answer = ask(
         FILLET_SIZE,
-        aisc_fillet(rules, "1/4 in", length="11.5 in", sides=2, kind="tee", parts=(wall, steel("0.4 in"))),
+        aisc_fillet(
+            rules, "1/4 in", length="11.5 in", sides=2, kind="tee", parts=(wall, steel("0.4 in")), access="both-sides"
+        ),
     )
     nominal = weld(answer) / {LRFD: 0.75, ASD: 0.5}[rules]
     assert 2 * 11.5 * weld(answer) == pytest.approx(strength, rel=0.003)

@@ -170,6 +170,7 @@ def _branch(wall: dict[str, Any]) -> dict[str, Any]:
         "rule_set": LRFD,
         "basis": "full-strength",
         "joint": {"kind": "tee", "sides": 1},
+        "held_from_turning": True,
         "parts": [steel("1/2 in"), wall],
         "filler": "E70",
         "units": "us",

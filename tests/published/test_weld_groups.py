@@ -32,6 +32,8 @@ def group(pattern: str | list[Any], load: dict[str, Any], *, rules: str = "lrfd"
         "parts": [PART, PART],
         "filler": "E70",
         "units": "us",
+        # The published strengths and coefficients are those of the group without any reduction for length.
+        "end_loaded": False,
         **more,
     }
 

@@ -509,6 +509,8 @@ class FilletOptions:
     flange: FlangeRule | None = None
     penetration: Note | None = None
     """On what condition proven penetration counts."""
+    needs_root_pass: bool = False
+    """Whether proven penetration counts only where the request says how the root pass is made."""
     lap_overlap: Callable[[Real], tuple[Real, Source]] | None = None
     """Least overlap of a lap by its thinner part, mm."""
     packing_elsewhere: str = ""

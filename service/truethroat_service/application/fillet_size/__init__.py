@@ -68,7 +68,8 @@ def fillet_size(request: FilletSizeRequest) -> Answered[FilletSizeAnswer]:
         losses = _root_losses(request, rules, faults)
         found = metals(rules, request.parts, request.filler, beta_w, request.hss_end, faults, remarks, request.process)
         faults.refuse()
-        filler_matching.remark_on_fillets(rules, request.parts, request.filler, request.process, remarks)
+        filler_matching.check_fillets(rules, request.parts, found, request.filler, request.process, faults, remarks)
+        faults.refuse()
         request = _filled(request, rules)
         run = _run(request, rules, found, faults)
         fillets = _fillets(request, rules, found, losses, run)
@@ -137,6 +138,8 @@ def _fillets(
     """Problem for the sizing arithmetic."""
     joint = request.joint
     proven = request.penetration if request.penetration and request.penetration.vouched == "proven" else None
+    if rules.options.needs_root_pass and request.root_pass is None:
+        proven = None
     assert request.size_step is not None  # noqa: S101 - filled in before
     side_loads, part_loads = _loads(request, rules, found, run)
     thicker = max(part.thickness for part in request.parts)
@@ -150,8 +153,9 @@ def _fillets(
         metal=found.weld,
         side_loads=side_loads,
         length=request.length if run is None else run.asked.segment,
-        end_loaded=request.end_loaded,
-        edge=None if request.edge_of is None else found.parts[request.edge_of - 1].thickness,
+        end_loaded=request.reduced,
+        longest=request.longest,
+        edges=tuple(found.parts[number - 1].thickness for number in request.edges),
         gap=joint.root_gap,
         penetration=proven.depth - proven.tolerance if proven and rules.weld else 0.0,
         by_throat=request.size_by == "throat",

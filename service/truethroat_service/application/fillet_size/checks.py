@@ -2,16 +2,19 @@
 
 from math import pi
 
-from ...engine.formula import off_the_sheet
+from ...engine.formula import Source, off_the_sheet
 from ...engine.rounding import SAME, at_least, at_most
 from ...engine.rule_set import Intermittent, IntermittentRules, RuleSet
+from ...reference.loader import process as process_of
 from ..core.faults import Faults
 from ..joints.loads import ForceComponents
+from ..joints.metals import EN_1993_1_8, is_hollow
 from ..joints.seam_checks import check_tolerance
 from ..joints.seams import Penetration
 from .request import BalancedForce, ConcentricForce, FilletSizeRequest, Joint, SharedForce
 from .sizing import side_angles
 
+OPENS = Source(EN_1993_1_8, "4.12", "from memory")
 STRENGTH = "claims no strength"
 
 
@@ -25,10 +28,9 @@ def check(request: FilletSizeRequest, rules: RuleSet, faults: Faults) -> None:
         _check_balanced(request, request.load, faults)
     if request.penetration is not None:
         _check_penetration(request.penetration, request, rules, faults)
-    if request.hss_end is not None and rules.metals.hollow_ends is None:
-        faults.inconsistent("#/hss_end", f"hss_end belongs to AISC 360-22, not to {rules.id}; leave it out")
     if request.end_loaded:
         _check_end_loaded(request, rules, faults)
+    _check_what_is_told(request, rules, faults)
     if request.transverse_stiffener:
         _check_transverse_stiffener(request, rules, faults)
     if request.ends == "craters":
@@ -58,6 +60,47 @@ def _check_penetration(penetration: Penetration, request: FilletSizeRequest, rul
         faults.out_of_range(
             "#/penetration/depth",
             f"{faults.units.text(penetration.depth)} is deeper than the thinner part's {faults.units.text(thinner)}",
+        )
+
+
+def _check_what_is_told(request: FilletSizeRequest, rules: RuleSet, faults: Faults) -> None:
+    """Refuse what only the caller's word makes sound, and words that have no place in the rules."""
+    if request.opens and not request.held_from_turning and not request.root_bending:
+        faults.out_of_scope(
+            "#/held_from_turning",
+            "a pull opens one weld from its root: weld both sides, or hold the joint from turning about the weld and"
+            " send held_from_turning true" + (f" ({OPENS})" if EN_1993_1_8 in rules.editions else ""),
+        )
+    _check_access(request, faults)
+    if request.root_pass is not None:
+        _check_root_pass(request, rules, faults)
+    if request.hss_end is not None and rules.metals.hollow_ends is None:
+        faults.inconsistent("#/hss_end", f"hss_end belongs to AISC 360-22, not to {rules.id}; leave it out")
+
+
+def _check_access(request: FilletSizeRequest, faults: Faults) -> None:
+    """Refuse two welds where only one can be laid, or where nobody says that the inside of a section can be reached."""
+    joint = request.joint
+    if joint.sides == 1:
+        return
+    hollow = [part.material for part in request.parts if part.material and is_hollow(part.material)]
+    if request.access == "one-side":
+        faults.inconsistent("#/joint/sides", "2 sides are welded, and access says that only one can be reached")
+    elif joint.kind == "tee" and hollow and request.access is None:
+        faults.inconsistent(
+            "#/access",
+            f"{', '.join(hollow)} is a hollow section, which can often be welded from outside alone: send access"
+            ' "both-sides", or joint.sides 1',
+        )
+
+
+def _check_root_pass(request: FilletSizeRequest, rules: RuleSet, faults: Faults) -> None:
+    """Refuse a root pass that the rules do not ask for, or that the process does not make."""
+    if not rules.options.needs_root_pass:
+        faults.inconsistent("#/root_pass", f"root_pass belongs to AISC 360-22, not to {rules.id}; leave it out")
+    elif request.process is not None and process_of(request.process).id == "SMAW":
+        faults.inconsistent(
+            "#/root_pass", f"{request.process} is welding by hand, not {request.root_pass}; leave it out"
         )
 
 
@@ -156,9 +199,9 @@ def _needs_one_length(request: FilletSizeRequest, field: str, faults: Faults) ->
     if request.basis != "load":
         what = "the long-weld reduction" if field == "end_loaded" else field
         faults.inconsistent(f"#/{field}", f'{what} goes with basis "load"; leave it out')
-    elif isinstance(request.load, ConcentricForce | BalancedForce):
+    elif isinstance(request.load, ConcentricForce | BalancedForce) and field != "end_loaded":
         faults.inconsistent(f"#/{field}", f"{field} goes by the length of one weld; ask each weld alone with its share")
-    elif request.load is not None and request.load.length is None:
+    elif isinstance(request.load, ForceComponents) and request.load.length is None:
         what = "the long-weld reduction" if field == "end_loaded" else field
         faults.inconsistent(f"#/{field}", f"{what} needs the length of the weld: load.length")
 
@@ -181,7 +224,7 @@ def _check_ends(request: FilletSizeRequest, rules: RuleSet, faults: Faults) -> N
     """Refuse ends that take length off where no rule says how much."""
     if rules.options.ends is None:
         faults.inconsistent("#/ends", f"{rules.id} counts the length that is full size: send that, and leave ends out")
-    elif request.end_loaded:
+    elif request.reduced:
         faults.inconsistent("#/ends", "ends and end_loaded both reduce the length; send the length that is full size")
     elif request.intermittent is None:
         _needs_one_length(request, "ends", faults)

@@ -92,7 +92,14 @@ def _remark_penetration(request: FilletSizeRequest, fillets: Fillets, units: Uni
     rules, penetration = fillets.rules, request.penetration
     remark_on_penetration(penetration, remarks)
     if penetration is not None and penetration.counted("strength"):
-        if rules.options.penetration is not None:
+        if rules.options.needs_root_pass and request.root_pass is None:
+            remarks.caution(
+                "penetration-not-counted",
+                f"The proven penetration of {units.text(penetration.depth)} does not count, because the request does"
+                " not say that the root pass is mechanized, automatic or robotic: send root_pass.",
+                rules.options.penetration.source if rules.options.penetration else None,
+            )
+        elif rules.options.penetration is not None:
             remarks.note(rules.options.penetration)
         elif rules.weld is not None:
             remarks.caution(
@@ -119,12 +126,24 @@ def _remark_thin_part(request: FilletSizeRequest, sizes: Sizes, remarks: Remarks
 def _remark_length(request: FilletSizeRequest, fillets: Fillets, remarks: Remarks) -> None:
     """Say what was not checked of the length, or what it is taken for."""
     en = EN_1993_1_8 in fillets.rules.editions
+    if request.lap_along and request.end_loaded is False:
+        remarks.caution(
+            "long-weld-not-reduced",
+            "A long lap weld that is loaded along it carries less per length. This weld is not reduced for its length,"
+            " because the request says that it is not end-loaded.",
+        )
     if isinstance(request.load, ConcentricForce):
         remarks.caution(
             "no-length", "The least length of each weld was not checked: only the lengths of all are known."
         )
     elif fillets.length is None:
-        remarks.caution("no-length", "Without a length the least length of the weld was not checked.")
+        remarks.caution(
+            "no-length",
+            "Without a length the least length of the weld was not checked."
+            + (
+                " A long weld in a lap carries less per length; that was not checked either." if request.reduced else ""
+            ),
+        )
     elif en and fillets.full_size_ends:
         remarks.caution(
             "full-size-length",
@@ -246,6 +265,10 @@ def _reasons(
             f" ({sizes.maximum_source})"
             + ("; a finer size_step would fit." if finer else "; a closer leg_tolerance would fit." if closer else ".")
         )
+        if not at_most(sizes.minimum_leg, most):
+            remarks.because(
+                f"The least size ({sizes.minimum_source}) needs an edge of {units.text(float(sizes.minimum_leg))}."
+            )
     if not sizes.parts_carry and sizes.base_utilisation is not None:
         for number, used in enumerate(sizes.base_utilisation, start=1):
             if not at_most(used, 1.0):

@@ -4,6 +4,7 @@ from dataclasses import dataclass
 from math import pi
 from typing import Annotated, Literal
 
+from ...engine.rounding import SAME
 from ...engine.rule_set import Flange, Intermittent
 from ..core.answers import Common
 from ..core.quantities import AREA, LENGTH
@@ -178,7 +179,10 @@ class FilletSizeRequest:
     parameters: Parameters = ()
     process: Process | None = None
     position: Position | None = None
-    end_loaded: Annotated[bool, "Whether the long-weld reduction applies."] = False
+    end_loaded: Annotated[
+        bool | None,
+        "Whether the long-weld reduction applies. Not given: it does for a lap that is loaded along its weld.",
+    ] = None
     transverse_stiffener: Annotated[
         bool,
         "Whether the weld joins a transverse stiffener to a plated member, so that EN 1993-1-8 4.11(4) reduces it over"
@@ -215,7 +219,21 @@ class FilletSizeRequest:
         " directional increase. Not said: left out wherever a part is a hollow section.",
     ] = None
     edge_of: Annotated[
-        Literal[1, 2] | None, "Part whose edge the weld of a lap runs along, so that the maximum size applies."
+        Literal[1, 2, "both"] | None,
+        "Part whose edge the welds of a lap run along, which sets their largest size. Not given: part 2, and part 1 as"
+        " well where two welds lie across the force.",
+    ] = None
+    held_from_turning: Annotated[
+        bool,
+        "Whether the joint is held from turning about its weld, so that a pull does not open one weld from its root.",
+    ] = False
+    access: Annotated[
+        Literal["one-side", "both-sides"] | None,
+        "Sides that the joint can be welded from; needed for two welds at a hollow section.",
+    ] = None
+    root_pass: Annotated[
+        Literal["mechanized", "automatic", "robotic"] | None,
+        "How the root pass is made, where it is not made by hand; AISC 360-22 counts proven penetration only then.",
     ] = None
     leg_tolerance: Annotated[
         float, UP_TO_50, "How much smaller a leg may be laid than specified; the size makes up for it."
@@ -234,3 +252,62 @@ class FilletSizeRequest:
         if isinstance(load, BalancedForce):
             return load.length * min(load.centroid, load.width - load.centroid) / load.width
         return None
+
+    @property
+    def longest(self) -> float | None:
+        """Length of the longest weld along the force, mm; those of a group are taken as two of one length."""
+        load = self.load
+        if isinstance(load, BalancedForce):
+            return load.length * max(load.centroid, load.width - load.centroid) / load.width
+        return load.longitudinal_length / 2.0 if isinstance(load, ConcentricForce) else self.length
+
+    @property
+    def along(self) -> bool:
+        """Whether a part of the load runs along the weld."""
+        load = self.load
+        if isinstance(load, SharedForce):
+            return load.angle < pi / 2 - SAME
+        if isinstance(load, ForceComponents):
+            return bool(load.longitudinal)
+        return load is not None
+
+    @property
+    def across(self) -> bool:
+        """Whether a part of the load runs across the weld; full strength does."""
+        load = self.load
+        if isinstance(load, SharedForce):
+            return load.angle > SAME
+        if isinstance(load, ForceComponents):
+            return bool(load.normal or load.transverse)
+        return isinstance(load, ConcentricForce) or self.basis == "full-strength"
+
+    @property
+    def opens(self) -> bool:
+        """Whether one weld alone carries a pull that may open it from its root."""
+        load = self.load
+        if self.joint.sides == 2 or isinstance(load, ConcentricForce) or self.basis == "thin-part":
+            return False
+        if isinstance(load, ForceComponents) and self.joint.kind != "lap" and not load.transverse:
+            # Part 2 is pressed on part 1.
+            return load.normal > 0.0
+        return self.across
+
+    @property
+    def lap_along(self) -> bool:
+        """Whether it is a continuous lap that is loaded along its weld."""
+        return self.joint.kind == "lap" and self.along and self.intermittent is None
+
+    @property
+    def reduced(self) -> bool:
+        """Whether the weld is reduced for its length; a force square across it leaves it whole."""
+        return self.along and (self.lap_along if self.end_loaded is None else self.end_loaded)
+
+    @property
+    def edges(self) -> tuple[Literal[1, 2], ...]:
+        """Parts whose edges the welds of a lap run along."""
+        if self.joint.kind != "lap":
+            return ()
+        if self.edge_of is None:
+            two_across = self.joint.sides == 2 and self.across
+            return (1, 2) if two_across or isinstance(self.load, ConcentricForce) else (2,)
+        return (1, 2) if self.edge_of == "both" else (self.edge_of,)

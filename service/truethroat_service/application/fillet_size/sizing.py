@@ -26,7 +26,7 @@ class Fillets:
     """Fillets to size.
 
     ``side_loads`` holds one load a side, empty for the thin-part basis; ``length`` is None where none was given;
-    ``edge`` is the thickness of the edge the weld runs along, None where it runs along none; ``penetration`` is proven.
+    ``edges`` are the thicknesses of the edges that the welds run along; ``penetration`` is proven.
     """
 
     rules: RuleSet
@@ -39,11 +39,13 @@ class Fillets:
     side_loads: tuple[WeldLoad, ...]
     length: Real | None
     end_loaded: bool
-    edge: Real | None
+    edges: tuple[Real, ...]
     gap: Real
     penetration: Real
     by_throat: bool
     step: Real
+    longest: Real | None = None
+    """Length, mm, of the longest weld, which the long-weld reduction goes by."""
     leg_tolerance: float = 0.0
     """How much smaller than specified both legs may be laid, mm."""
     root_losses: tuple[float | None, ...] = (None, None)
@@ -174,7 +176,7 @@ def size(fillets: Fillets) -> Sizes:
         leg = equal_leg(a=throat, psi=psi)
     else:
         leg = up(unrounded, fillets.step)
-    maximum_leg, maximum_source = (None, None) if fillets.edge is None else rules.edge(fillets.edge)
+    maximum_leg, maximum_source = _largest_along_edges(fillets)
     net_leg = leg - gap_leg - packing_leg
     within_maximum: Flag = True if maximum_leg is None else at_most(net_leg, maximum_leg)
     # Packing that the leg does not reach over has a weld of its own along its edge.
@@ -216,6 +218,16 @@ def size(fillets: Fillets) -> Sizes:
     )
 
 
+def _largest_along_edges(fillets: Fillets) -> tuple[Real | None, Source | None]:
+    """Largest leg along the thinnest edge that carries weld, mm, and where it is ruled."""
+    if not fillets.edges:
+        return None, None
+    thinnest = fillets.edges[0]
+    for edge in fillets.edges[1:]:
+        thinnest = minimum(thinnest, edge)
+    return fillets.rules.edge(thinnest)
+
+
 def _blunter(fillets: Fillets) -> Real:
     """Angle between the plates on the blunter side, where the same leg leaves the lesser throat."""
     angles = side_angles(fillets.kind, fillets.sides, fillets.psi)
@@ -239,8 +251,8 @@ def _required(fillets: Fillets, thinner: Real) -> tuple[Real, Real, tuple[Real, 
         with about(f"side {number}" if fillets.sides == 2 else ""):
             throat = _needed_throat(fillets, weld, load)
             throats.append(throat)
-            if fillets.end_loaded and fillets.length is not None:
-                leg = weld.long_weld_leg(throat, fillets.length, load.psi, fillets.penetration - (loss or 0.0))
+            if fillets.end_loaded and fillets.longest is not None:
+                leg = weld.long_weld_leg(throat, fillets.longest, load.psi, fillets.penetration - (loss or 0.0))
             else:
                 throat = _made_up_for_length(fillets, throat)
                 gross = throat if loss is None else s4_4_skewed_fillets.throat_before_loss(a_req=throat, Z=loss)
@@ -311,8 +323,8 @@ def _strength(fillets: Fillets, weld: WeldRules, throats: tuple[Real, ...], leg:
         # Penetration adds to a weld that carries, not to one too short to; a skewed root takes its loss off.
         throat = where(counted > 0.0, throat + beyond, throat)
         factor: Real = 1.0
-        if fillets.end_loaded and length is not None:
-            factor = maximum(weld.long_weld_factor(leg, length, load.psi, beyond), 0.0)
+        if fillets.end_loaded and fillets.longest is not None:
+            factor = maximum(weld.long_weld_factor(leg, fillets.longest, load.psi, beyond), 0.0)
         elif left is not None and length is not None:
             factor = left / length
         if fillets.stiffener_length is not None and options.stiffener is not None:

@@ -155,7 +155,8 @@ def check_filler(
     """Refuse a filler metal that the joint may not have; say what is taken for granted about it."""
     if isinstance(request.weld, Holes):
         if request.weld.leg is not None:
-            filler_matching.remark_on_fillets(rules, request.parts, request.filler, request.process, remarks)
+            given = (request.filler, request.process)
+            filler_matching.check_fillets(rules, request.parts, metal, *given, faults, remarks)
         return
     if rules.metals.matched_by_group:
         _check_filler_by_group(request, load, metal, faults, remarks)

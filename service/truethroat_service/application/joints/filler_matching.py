@@ -7,14 +7,17 @@ from math import floor
 from typing import Literal
 
 from ...engine.formula import Source
+from ...engine.rounding import SAME, at_most
 from ...engine.rule_set import RuleSet
 from ...engine.units import KSI
 from ...reference.loader import FILLER_METALS
 from ...reference.loader import process as process_of
+from ...standards.aisc_360_22 import j2_6_filler
 from ...standards.aws_d1_1_2020 import s5_6_matching
 from ...standards.aws_d1_1_2020.s5_6_matching import Group
+from ..core.faults import Faults
 from ..core.remarks import Remarks
-from .metals import AISC, Filler, Part
+from .metals import AISC, Filler, Metals, Part
 
 Standing = Literal["under", "matching", "over"]
 
@@ -87,14 +90,21 @@ def matching(parts: Iterable[Part], filler: Filler, process: str | None) -> Matc
     )
 
 
-def remark_on_fillets(
-    rules: RuleSet, parts: tuple[Part, Part], filler: Filler | None, process: str | None, remarks: Remarks
+def check_fillets(
+    rules: RuleSet,
+    parts: tuple[Part, Part],
+    metal: Metals,
+    filler: Filler | None,
+    process: str | None,
+    faults: Faults,
+    remarks: Remarks,
 ) -> None:
-    """Say what AISC 360-22 has to say of a filler metal for fillets: one that matches, or less, or one class over."""
+    """Hold a filler metal for fillets to AISC 360-22 Table J2.5: one that matches, or less, or one class over."""
     if filler is None or not rules.metals.matched_by_group:
         return
     known = matching(parts, filler, process)
     if known is None:
+        _check_by_strength(metal, faults)
         return
     name, wanted, groups = filler.id or "The filler metal", known.classes_wanted, known.group_names
     if known.standing == "under":
@@ -103,12 +113,26 @@ def remark_on_fillets(
             f" ({AISC}, Table J2.5)."
         )
     if known.standing == "over" and known.classes > PERMITTED_OVER:
-        remarks.caution(
-            "overmatched-filler",
-            f"{name} is {known.classes} classes of 10 ksi over what matches {groups} ({wanted}); one is permitted.",
-            Source(AISC, "Table J2.5"),
+        faults.out_of_scope(
+            "#/filler",
+            f"{name} is {known.classes} classes of 10 ksi over what matches {groups} ({wanted}); one is permitted"
+            f" ({AISC}, Table J2.5)",
         )
     remark_on_hydrogen(name, known, remarks)
+
+
+def _check_by_strength(metal: Metals, faults: Faults) -> None:
+    """Refuse a filler metal by levels of strength, where a part is in no group of base metals."""
+    level, text = j2_6_filler.LEVEL, faults.units.stress_text
+    stronger = max(float(part.tensile_strength or 0.0) for part in metal.parts)
+    matched = float(j2_6_filler.matching_level(F_u=stronger, l=level, l_60=j2_6_filler.LEAST_LEVEL, same=SAME))
+    most = matched + PERMITTED_OVER * level
+    if not at_most(float(metal.weld.filler or 0.0), most * _ROUNDED):
+        faults.out_of_scope(
+            "#/filler",
+            f"{text(float(metal.weld.filler or 0.0))} is more than one level of {text(level)} over the matching"
+            f" {text(matched)}: use a filler metal of {text(most)} at most ({j2_6_filler.MATCHING})",
+        )
 
 
 def remark_on_hydrogen(name: str, known: Matching, remarks: Remarks) -> None:

@@ -148,7 +148,7 @@ def metals(
     found = tuple(_part(rules, index, part, beta_w, faults) for index, part in enumerate(parts))
     _thicknesses(rules, parts, faults)
     _strong_enough(rules, parts, faults)
-    hollow = [part.material for part in parts if part.material and _is_hollow(part.material)]
+    hollow = [part.material for part in parts if part.material and is_hollow(part.material)]
     at_hss_end = bool(hollow) if hss_end is None else hss_end
     if rules.metals.hollow_ends is not None and (at_hss_end or hollow):
         remarks.caution("hollow-section", _about_hollow_section(hss_end, hollow), rules.metals.hollow_ends)
@@ -178,7 +178,8 @@ def _about_hollow_section(hss_end: bool | None, hollow: list[str]) -> str:
     )
 
 
-def _is_hollow(material: str) -> bool:
+def is_hollow(material: str) -> bool:
+    """Whether a listed material is that of hollow sections."""
     return MATERIALS[material].form == "hollow-section"
 
 
@@ -392,11 +393,11 @@ def _filler(
     matching = rules.scope.matching_filler
     base = weaker.tensile_strength
     if matching and strength is not None and isinstance(base, float) and not at_least(strength, base):
-        remarks.caution(
-            "undermatched-filler",
-            f"The filler metal's {faults.units.stress_text(strength)} is under the part's"
-            f" {faults.units.stress_text(base)}: the rules expect {matching.text}.",
-            matching.source,
+        least = faults.units.stress_text(base)
+        faults.out_of_scope(
+            "#/filler",
+            f"{faults.units.stress_text(strength)} is under the part's {least}: {rules.id}"
+            f" covers {matching.text} ({matching.source}); use a filler metal of {least} or more",
         )
     return strength
 

@@ -51,6 +51,14 @@ def _together(text: str, source: Source) -> Reading:
     return Reading(f"Shear and tension beside a fillet are checked together in each part. {text}", source)
 
 
+def _long_group(source: Source) -> Reading:
+    return Reading(
+        "A weld group is reduced for the length of its longest line, whatever its parts are, where a force acts in its"
+        " plane; the request may say that it is not end-loaded.",
+        source,
+    )
+
+
 _GROOVE_SHARES = Reading(
     "Each part beside a groove carries the whole force on its thickness once, shear and tension together as beside a"
     " fillet. Part 1 of a tee carries a pull off it as shear through its thickness, unless a plate stands behind it.",
@@ -84,6 +92,12 @@ AISC = (
         " directional increase counts once.",
         j2_4_concentric_groups.equivalent_length.source,
     ),
+    Reading(
+        "The welds along the force of a concentric group are taken as two of one length, and the reduction for that"
+        " length is taken on the whole group.",
+        aisc_360_22.clause("J2.2b(d), J2.4(b)"),
+    ),
+    _long_group(aisc_360_22.clause("J2.2b(d)")),
     Reading("A weld group sized by the elastic method takes no directional increase.", aisc_360_22.clause("J2.4(a)")),
     Reading(
         "The thickness of a hollow section is taken as its design wall, unless the request says that it is the nominal"
@@ -152,6 +166,7 @@ EN = (
         " about the throat, from the middle of part 2, is put on the throat as on a beam.",
         s4_12_single_sided.MODEL,
     ),
+    _long_group(en_1993_1_8_2005.clause("4.11", "from memory")),
     Reading(
         "A weld group is checked with the weld on either side of each line, and the worse side counts.",
         s4_5_3_2_directional.normal_to_throat.source,
@@ -199,6 +214,7 @@ ALUMINIUM = (
         " covers the larger leg.",
         aluminium_fillet.HEAT_AFFECTED,
     ),
+    _long_group(aluminium_fillet.FILLET),
     Reading("Penetration does not count, because it would make the legs smaller.", aluminium_fillet.HEAT_AFFECTED),
 )
 

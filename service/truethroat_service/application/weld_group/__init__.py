@@ -78,7 +78,8 @@ def weld_group(request: WeldGroupRequest) -> Answered[WeldGroupAnswer]:
         _check(request, rules, load, shape, faults)
         of_parts = metals(rules, request.parts, request.filler, beta_w, None, faults, remarks)
         faults.refuse()
-        filler_matching.remark_on_fillets(rules, request.parts, request.filler, None, remarks)
+        filler_matching.check_fillets(rules, request.parts, of_parts, request.filler, None, faults, remarks)
+        faults.refuse()
         request = _filled(request, rules)
         # An elastic resultant says nothing of how the welds strain together, so no directional increase goes with it.
         metal = replace(of_parts.weld, compatible=False)
@@ -278,6 +279,10 @@ def _sized(
     thinner = min(part.thickness for part in request.parts)
     minimum, minimum_source = rules.weld.minimum_leg(thinner, RIGHT_ANGLE)
     required = float(equal_leg(a=needed.throat, psi=RIGHT_ANGLE))
+    longest = max(length(piece) for piece in request.group)
+    if request.reduced:
+        with about("longest line"):
+            required = float(rules.weld.long_weld_leg(needed.throat, longest, RIGHT_ANGLE, 0.0))
     unrounded = max(required, float(minimum))
     if request.size_by == "throat":
         throat = float(up(equal_leg_throat(z=unrounded, psi=RIGHT_ANGLE), request.size_step))
@@ -294,7 +299,11 @@ def _sized(
         reached = at_least(float(rules.weld.counted_leg(specified, run, RIGHT_ANGLE)), required)
     with about("shortest run"):
         counted = float(rules.weld.counted_leg(leg, run, RIGHT_ANGLE))
-    factor = counted / required
+    share = 1.0
+    if request.reduced and counted:
+        with about("longest line"):
+            share = max(float(rules.weld.long_weld_factor(leg, longest, RIGHT_ANGLE, 0.0)), 0.0)
+    factor = counted * share / float(equal_leg(a=needed.throat, psi=RIGHT_ANGLE))
     enough = at_least(counted, required) and at_least(leg, minimum)
     force = hypot(load.force.x, load.force.y, load.force.z)
     verdict = Verdict.ENOUGH if enough else Verdict.CANNOT_BE_REACHED if asked is None else Verdict.SHORT
@@ -330,7 +339,7 @@ def _sized(
         specify=fillet_size_of(specified, RIGHT_ANGLE, f"rounded up to the next {units.text(request.size_step)}")
         if reached
         else None,
-        utilisation=required / counted if counted else None,
+        utilisation=1.0 / factor if factor else None,
         strength=GroupStrength(factor, force * request.count * factor, abs(load.moment.z) * request.count * factor),
         equivalent_force=force_per_length,
         efficiency=force / (force_per_length * float(shape.length[0])),
@@ -360,6 +369,12 @@ def _remark(request: WeldGroupRequest, rules: RuleSet, remarks: Remarks) -> None
     remarks.caution(
         "parts-not-checked", "The parts beside the welds are not checked here, nor is the lever that brings the load."
     )
+    if request.end_loaded is False:
+        remarks.caution(
+            "long-weld-not-reduced",
+            "A long weld in a lap that is loaded along it carries less per length. These welds are not reduced for"
+            " their length, because the request says that they are not end-loaded.",
+        )
     if request.method == "elastic" and rules.options.instantaneous_centre:
         remarks.caution(
             "elastic-method",

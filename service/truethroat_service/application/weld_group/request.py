@@ -172,6 +172,16 @@ class WeldGroupRequest:
     parameters: Annotated[Parameters, "Parameters over the rule set's own; EN 1993-1-8 only."] = ()
     leg: Annotated[float | None, Within(LENGTH, 0.5, most=100.0), "Leg that is there, to learn what it carries."] = None
     throat: Annotated[float | None, Within(LENGTH, 0.3, most=100.0), "Throat that is there, instead of the leg."] = None
+    end_loaded: Annotated[
+        bool | None,
+        "Whether the long-weld reduction applies. Not given: it does where a force acts in the plane of the group.",
+    ] = None
     size_by: SizeBy | None = None
     size_step: SizeStep | None = None
     common: Common = Common()
+
+    @property
+    def reduced(self) -> bool:
+        """Whether the welds are reduced for the length of the longest of them."""
+        in_plane = bool(self.load.force.x or self.load.force.y)
+        return in_plane if self.end_loaded is None else self.end_loaded

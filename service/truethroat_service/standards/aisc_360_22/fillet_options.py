@@ -128,6 +128,7 @@ def aisc_options(method: Method) -> FilletOptions:
             " and travel speed.",
             clause("J2.2a"),
         ),
+        needs_root_pass=True,
         lap_overlap=_lap_overlap,
         packing_elsewhere="fillers have rules of their own in AISC 360-22 J5, not covered here",
     )

@@ -17,6 +17,7 @@ from ...fillet_size import fillet_size
 from ...fillet_size.answer import IntermittentFillet, SpecifiedFilletSize
 from ...fillet_size.request import FilletSizeRequest, Joint, SharedForce
 from ...joints import weld_sections
+from ...joints.metals import is_hollow
 from ...joints.rule_sets import rule_set
 from ...joints.seams import Lengths, Shape
 from ..asking import Parts, Unworkable
@@ -41,9 +42,6 @@ def _fillet(
     as_welded_only(request)
     joint = request.joint
     kind: Any = joint.kind
-    edge: Literal[1, 2] | None = None
-    if kind == "lap":
-        edge = 1 if sides == 2 and request.thickness[0] == request.thinner else 2
     load = None
     if request.load is not None:
         load = SharedForce(request.load.force, request.length, request.load.angle)
@@ -60,12 +58,15 @@ def _fillet(
             process=request.process,
             position=request.position,
             intermittent=intermittent,
-            edge_of=edge,
-            end_loaded=kind == "lap" and load is not None and load.angle < pi / 2 - SAME,
             root_bending=_opens_from_root(request, sides)
             and rule_set(request.rule_set).options.root_bending is not None,
+            held_from_turning=request.held_from_turning,
+            access=request.access
+            if any(part.material and is_hollow(part.material) for part in request.parts)
+            else None,
             leg_tolerance=request.tolerances.legs,
             penetration=request.penetration if request.penetration.depth else None,
+            root_pass=request.root_pass,
             common=common(request),
         ),
     )
