@@ -168,7 +168,8 @@ def grounds(draw: st.DrawFn, *kinds: str, tolerances: bool = False, rules: bool 
     hollow = min(draw(hundredths(0.05, 1.5)), 1.5) if face == "hollow" else None
     return GrindAllowanceRequest(
         seam=seam,
-        required_throat=draw(hundredths(0.5, 12)),
+        # No weld makes a flat seam's thinner part thicker.
+        required_throat=draw(hundredths(0.5, 12 if kind not in FLAT_SEAMS else min(12, *(seam.thickness or ())))),
         finish=draw(finishes(kind, tolerances=tolerances)),
         preparation=prepared,
         penetration=draw(penetrations(seam.overlap if kind == "half-open-corner" else 3.0, tolerances=tolerances)),
@@ -189,12 +190,13 @@ def edges(draw: st.DrawFn, *, tolerances: bool = False) -> BevelDepthRequest:
     kind = draw(st.sampled_from(FLAT_SEAMS))
     thickness = (draw(hundredths(6, 40)), draw(hundredths(6, 40)))
     finish = draw(finishes(kind, tolerances=tolerances))
-    spare = finish.below + finish.tolerance
     off = hundredths(0, 0.5) if tolerances else st.just(0.0)
+    thinner_by = draw(off)
+    spare = finish.below + finish.tolerance + thinner_by
     vouched = draw(st.sampled_from(["assumed", "proven"]))
     depth = draw(hundredths(0, 2))
     return BevelDepthRequest(
-        seam=Seam(kind, thickness),
+        seam=Seam(kind, thickness, thickness_tolerance=thinner_by),
         required_throat=draw(hundredths(0.5, min(thickness) - spare)),
         finish=finish,
         groove=draw(st.sampled_from(["single-bevel", "single-v", "single-j", "single-u"])),

@@ -114,7 +114,7 @@ def test_the_throat_is_what_grinding_leaves(request: BreakTestRequest) -> None:
         face_height=request.face_height,
     )
     answer = break_test(request).wire()
-    for ours, theirs in ((answer, "budget"), (answer["creditable"], "creditable")):
+    for ours, theirs in ((answer, "physical"), (answer["creditable"], "budget")):
         assert ours["throat"]["nominal"] == grind_allowance(ground).wire()[theirs]["remaining"]
 
 

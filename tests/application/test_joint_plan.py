@@ -80,7 +80,7 @@ def test_an_open_corner_keeps_the_height_of_its_triangle() -> None:
     Filled to the sharp corner it takes 10 * 10 = 100 mm2, so 0.785 kg.
     """
     way = ways(CORNER)["open-corner"]
-    creditable = way["parts"]["grind_allowance"]["creditable"]
+    creditable = way["parts"]["grind_allowance"]["budget"]
     assert mm(creditable["as_welded"]) == pytest.approx(10 / sqrt(2))
     assert way["costs"]["filler"]["value"] == pytest.approx(0.785)
 
@@ -97,9 +97,13 @@ def test_a_square_edge_counts_only_what_is_proven() -> None:
         told = replace(CORNER, penetration=Penetration(8.0, vouched))  # type: ignore[arg-type]
         assert "none is proven" in refused(told)["square-edge"]
         assert f"{vouched}-penetration" in {caution["code"] for caution in joint_plan(told)["cautions"]}
-    proven = replace(CORNER, penetration=Penetration(6.0, "proven", 0.5))
+    # AISC 360-22 J2.1a counts what is proven for a root pass that no hand makes.
+    by_hand = replace(CORNER, penetration=Penetration(6.0, "proven", 0.5))
+    assert "send root_pass" in refused(by_hand)["square-edge"]
+    made_by: Any = "automatic"
+    proven = replace(by_hand, root_pass=made_by)
     assert mm(ways(proven)["square-edge"]["budget"]["remaining_worst_case"]) == pytest.approx(5.0)
-    short = replace(CORNER, penetration=Penetration(5.9, "proven", 0.5))
+    short = replace(proven, penetration=Penetration(5.9, "proven", 0.5))
     assert "square-edge" in refused(short)
 
 

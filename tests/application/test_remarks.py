@@ -203,8 +203,8 @@ def test_working_has_every_symbol_once_it_is_used() -> None:
     assert "working" not in fillet_size(TEE)
 
 
-def test_the_working_is_of_the_physical_account_alone() -> None:
-    """Alternatives, remedies and the creditable account leave no steps on the sheet: each symbol's value is one."""
+def test_the_working_is_of_the_creditable_account_alone() -> None:
+    """Alternatives, remedies and the physical account leave no steps on the sheet: each symbol's value is one."""
     answer = grind_allowance(replace(CORNER, finish=Finish("radius", 9.0), common=Common(working=True))).wire()
     values: dict[str, set[float]] = {}
     for step in answer["working"]:
@@ -249,7 +249,9 @@ def test_no_bevel_is_offered_that_the_code_does_not_list() -> None:
     """Where Table J2.1 has no row for the groove (here for want of a process) no bevel is a remedy, and why is said."""
     answer = grind_allowance(replace(CORNER, rule_set=AISC[0])).wire()
     assert "bevel" not in {remedy["do"] for remedy in answer["remedies"]}
-    assert "Physical: no bevel is offered, because the rules do not list it: Table J2.1 goes by process" in said(answer)
+    assert "Creditable: no bevel is offered, because the rules do not list it: Table J2.1 goes by process" in said(
+        answer
+    )
     listed = grind_allowance(replace(CORNER, rule_set=AISC[0], process="GMAW", position="1G")).wire()
     assert "bevel" in {remedy["do"] for remedy in listed["remedies"]}
 

@@ -11,6 +11,10 @@ from tests.application.asked import as_welded, fillet_size, groove_size, weld_gr
 from tests.application.joints import mm
 
 from truethroat_service.application.as_welded.request import FilletAsWelded, Required
+from truethroat_service.application.bevel_depth import bevel_depth
+from truethroat_service.application.bevel_depth.request import BevelDepthRequest
+from truethroat_service.application.break_test import break_test
+from truethroat_service.application.break_test.request import BreakTestRequest, Plates, PreparedDepth, WeldStrength
 from truethroat_service.application.core.faults import Refused
 from truethroat_service.application.fillet_size.request import (
     BalancedForce,
@@ -19,6 +23,8 @@ from truethroat_service.application.fillet_size.request import (
     Joint,
     SharedForce,
 )
+from truethroat_service.application.grind_allowance import grind_allowance
+from truethroat_service.application.grind_allowance.request import GrindAllowanceRequest
 from truethroat_service.application.groove_size.request import (
     GrooveJoint,
     GrooveSizeRequest,
@@ -28,7 +34,7 @@ from truethroat_service.application.groove_size.request import (
 from truethroat_service.application.joints.loads import ForceComponents
 from truethroat_service.application.joints.metals import Filler, Part
 from truethroat_service.application.joints.rule_sets import rule_set
-from truethroat_service.application.joints.seams import Penetration
+from truethroat_service.application.joints.seams import Finish, Penetration, Preparation, Seam
 from truethroat_service.application.weld_group.request import GroupLoad, Vector, WeldGroupRequest
 from truethroat_service.engine.rule_set import Intermittent, PartMetal
 from truethroat_service.practice.weld_patterns import line
@@ -164,6 +170,138 @@ def test_balanced_welds_are_no_shorter_than_a_weld_may_be(base: FilletSizeReques
     assert second == pytest.approx(shortest)
     assert first == pytest.approx(4 * shortest)
     assert any("least length" in reason for reason in answer["reasons"])
+
+
+def test_a_cap_over_a_bevel_counts_no_further_than_its_toe() -> None:
+    """Statics: a bevel's root lies under its uncut side, so 3 mm of depth are 3 mm to that toe under any cap."""
+    corner = GrindAllowanceRequest(
+        Seam("closed-corner", (6.0, 6.0)), 5.0, preparation=Preparation(3.0), face_height=2.0
+    )
+    answer = grind_allowance(corner).wire()
+    assert (answer["verdict"], mm(answer["budget"]["as_welded"])) == ("short", pytest.approx(3.0))
+    assert "face-width-not-given" in {caution["code"] for caution in answer["cautions"]}
+
+
+def test_a_cap_over_a_square_edge_says_how_wide_its_bead_is() -> None:
+    """Statics: 2 mm fused under 3 mm of face make 5 mm where each toe is sqrt(25 - 4) from the root line."""
+    seam = GrindAllowanceRequest(
+        Seam("butt", (8.0, 8.0)), 5.0, penetration=Penetration(2.0, "measured"), face_height=3.0
+    )
+    answer = grind_allowance(seam).wire()
+    width = 2.0 * sqrt(21.0)
+    assert (answer["verdict"], mm(answer["least_face_width"])) == ("enough", pytest.approx(width))
+    assert grind_allowance(replace(seam, face_width=width)).wire()["verdict"] == "enough"
+    assert grind_allowance(replace(seam, face_width=width - 0.1)).wire()["verdict"] == "short"
+
+
+@pytest.mark.parametrize(("face", "verdict"), [(1.0, "enough-on-trust"), (4.0, "enough")])
+def test_a_throat_that_rests_on_trust_is_never_enough(face: float, verdict: str) -> None:
+    """Statics: a square corner has its face, 1 or 4 mm, and 3 mm that nobody vouches for; 4 is needed."""
+    corner = GrindAllowanceRequest(
+        Seam("closed-corner", (6.0, 6.0)), 4.0, penetration=Penetration(3.0, "assumed"), face_height=face
+    )
+    answer = grind_allowance(corner).wire()
+    assert (answer["verdict"], answer["physical"]["verdict"]) == (verdict, "enough")
+    assert mm(answer["budget"]["as_welded"]) == pytest.approx(face)
+    # What may come off rests on no assumption: nothing of the face is to spare.
+    assert mm(answer["allowance"]) == pytest.approx(0.0)
+
+
+def test_no_bevel_is_offered_that_the_blend_cuts_away() -> None:
+    """Geometry: a 6 mm radius leaves 6 - sqrt(2) (6 - 3) = 1.757 mm in a 3 mm corner, however deep its groove is."""
+    corner = GrindAllowanceRequest(
+        Seam("closed-corner", (3.0, 3.0)),
+        2.0,
+        Finish("radius", 6.0),
+        penetration=Penetration(1.0, "measured"),
+        face_height=0.0,
+    )
+    assert 6.0 - sqrt(2.0) * 3.0 < 2.0
+    assert [remedy["do"] for remedy in grind_allowance(corner).wire()["remedies"]] == ["weld-second-side"]
+
+
+@pytest.mark.parametrize(("face", "below"), [(2.0, 4.0), (7.0, 0.0)])
+def test_an_allowance_says_how_much_of_it_is_plate(face: float, below: float) -> None:
+    """Statics: 12 mm of fusion and a face of 2 mm keep 8 mm when 6 come off, 4 of them plate; over 1/32 in is much."""
+    butt = GrindAllowanceRequest(
+        Seam("butt", (12.0, 12.0)),
+        8.0 if below else 12.0,
+        Finish("flush"),
+        penetration=Penetration(12.0, "measured"),
+        face_height=face,
+    )
+    answer = grind_allowance(butt).wire()
+    assert mm(answer["allowance"]) == pytest.approx(face + below)
+    assert mm(answer["allowance_below_plane"]) == pytest.approx(below)
+    assert ("allowance-thins" in {caution["code"] for caution in answer["cautions"]}) == (below > 25.4 / 32)
+
+
+def test_a_bevel_is_as_deep_as_thin_parts_need() -> None:
+    """Geometry: a 9 mm blend in a part of 6 less 0.3 mm leaves 5 mm where the root is 9 - sqrt(16 - 3.3^2) deep."""
+    request = BevelDepthRequest(
+        Seam("closed-corner", (10.0, 6.0), thickness_tolerance=0.3), 5.0, Finish("radius", 9.0), depth_step=0.01
+    )
+    depth = mm(bevel_depth(request).wire()["depth"])
+    needed = 9.0 - sqrt(16.0 - 3.3**2)
+    assert needed <= depth < needed + 0.011
+
+
+def test_no_bevel_keeps_a_throat_that_thin_parts_lack() -> None:
+    """Statics: plates of 6 mm less 0.5 have 5.5 mm; 5.8 is refused, and so is 5.4 with 0.2 mm ground off the face."""
+    butt = Seam("butt", (6.0, 6.0), thickness_tolerance=0.5)
+    with pytest.raises(Refused, match=r"5\.5 mm of the thinner part"):
+        bevel_depth(BevelDepthRequest(butt, 5.8, minimum_land=0.0))
+    answer = bevel_depth(BevelDepthRequest(butt, 5.4, Finish("flush", below=0.2), minimum_land=0.0)).wire()
+    assert (answer["verdict"], answer["depth"], answer["alternatives"]) == ("cannot-be-reached", None, [])
+
+
+def test_no_edge_seam_is_thicker_than_its_thinner_plate() -> None:
+    """Statics: two sheets of 1.5 mm part before a throat of 5 mm between them does."""
+    with pytest.raises(Refused, match=r"1\.5 mm of the thinner part"):
+        bevel_depth(BevelDepthRequest(Seam("edge", (1.5, 1.5)), 5.0, penetration=Penetration(5.0, "proven")))
+
+
+def test_a_drawing_calls_for_the_throat_that_stays() -> None:
+    """Statics: 5 mm kept 1 mm below the face take a bevel of 6 mm, of which grinding leaves 5."""
+    answer = bevel_depth(BevelDepthRequest(Seam("butt", (12.0, 12.0)), 5.0, Finish("flush", below=1.0))).wire()
+    assert answer["callout"] == {
+        "iso_2553": "s 5 mm, single bevel, 45 deg, prepared 6 mm deep, ground flush and 1 mm below",
+        "aws_a2_4": "6 mm (5 mm) single bevel groove, 45 deg, ground flush and 1 mm below",
+    }
+
+
+def test_the_worst_overlap_may_be_the_smaller_one() -> None:
+    """Geometry: 3 mm of fusion on an overlap of 6 +- 2 in 12 x 3 mm, less 1.5 hollow, leaves 33/hypot(8, 3) - 1.5."""
+    corner = GrindAllowanceRequest(
+        Seam("half-open-corner", (12.0, 3.0), overlap=6.0, overlap_tolerance=2.0),
+        2.6,
+        penetration=Penetration(3.0, "proven"),
+        hollow=1.5,
+    )
+    answer = grind_allowance(corner).wire()
+    assert mm(answer["budget"]["remaining_worst_case"]) == pytest.approx(33.0 / sqrt(73.0) - 1.5)
+    assert answer["verdict"] == "short"
+
+
+@pytest.mark.parametrize(("depth", "fused"), [(3.0, 0.0), (0.0, 3.0)])
+def test_a_coupon_with_a_bevel_has_no_throat_in_its_cap(depth: float, fused: float) -> None:
+    """Statics: 3 mm deep under a face of 1 mm, a bevel has a throat of 3 mm and a square edge of 4."""
+    coupon = BreakTestRequest(
+        "outside-corner",
+        Seam("closed-corner", (6.0, 6.0)),
+        WeldStrength(420.0, 500.0),
+        Plates(235.0),
+        length=100.0,
+        lever=300.0,
+        preparation=PreparedDepth(depth),
+        penetration=Penetration(fused, "measured"),
+        face_height=1.0,
+    )
+    answer = break_test(coupon).wire()
+    throat = 3.0 if depth else 4.0
+    assert mm(answer["throat"]["nominal"]) == pytest.approx(throat)
+    width = answer["least_face_width"]
+    assert width is None if depth else mm(width) == pytest.approx(2.0 * sqrt(16.0 - 9.0))
 
 
 def across_tee(rules: str, material: str, thickness: tuple[float, float], load: SharedForce) -> FilletSizeRequest:
@@ -310,6 +448,26 @@ def test_the_shortest_staggered_segment_still_keeps_the_gap() -> None:
     answer = fillet_size(request)
     assert answer["verdict"] == "enough"
     assert mm(answer["intermittent"]["shortest_segment"]) == pytest.approx(100.0)
+
+
+@pytest.mark.parametrize("made_by", [None, "mechanized"])
+def test_a_bevel_counts_proven_penetration_by_the_root_pass_that_aisc_asks_for(made_by: Any) -> None:
+    """AISC 360-22 J2.1a: 2 mm proven spare 2 of 8 mm, and 1/8 in of Table J2.1, where a machine makes the root."""
+    asked = BevelDepthRequest(
+        Seam("butt", (20.0, 20.0)),
+        8.0,
+        groove_angle=radians(45.0),
+        penetration=Penetration(2.0, "proven"),
+        depth_step=0.01,
+        rule_set="aisc-360-22-lrfd",
+        root_pass=made_by,
+        process="GMAW",
+        position="3G",
+    )
+    answer = bevel_depth(asked).wire()
+    by_hand = 8.0 - 2.0 if made_by else 8.0 + 25.4 / 8
+    assert by_hand - 1e-9 <= mm(answer["depth"]) < by_hand + 0.011
+    assert ("penetration-not-counted" in {caution["code"] for caution in answer["cautions"]}) == (made_by is None)
 
 
 ROBOT: dict[str, Any] = {"root_pass": "robotic"}

@@ -358,19 +358,17 @@ def grind(client: Client, row: Row) -> Line:
         work = f"{answer.allowance} may come off"
         if answer.largest_radius is not None and row["finish"] == "radius":
             work = f"radius up to {answer.largest_radius}"
-        if answer.creditable.verdict == "enough":
-            return Line(specify, work, "enough")
-        left = _left(answer.judged_on, answer.creditable)
-        note = f"What is measured or proven makes {left}. {_instead(answer.creditable.remedies)}"
-        return Line(specify, work, "enough on trust", (note,), "trust")
+        return Line(specify, work, "enough")
+    if answer.verdict == "enough-on-trust":
+        left = _left(answer.judged_on, answer.budget)
+        note = f"What is measured or proven makes {left}. {_instead(answer.remedies)}"
+        return Line(specify, f"{answer.allowance} may come off", "enough on trust", (note,), "trust")
     if answer.verdict == "short":
         return Line(specify, "nothing may come off", "short as welded", answer.reasons)
-    # What to do rests on the account of what somebody vouches for, which is never the larger.
-    credit = answer.creditable
-    work = f"leave {credit.leave} standing" if credit.verdict == "short-if-flush" and credit.leave else ""
-    if row["finish"] == "radius" and credit.largest_radius is not None:
-        work = f"radius up to {credit.largest_radius}"
-    note = f"The finish leaves {_left(answer.judged_on, answer.budget)}. {_instead(credit.remedies)}"
+    work = f"leave {answer.leave} standing" if answer.leave else ""
+    if row["finish"] == "radius" and answer.largest_radius is not None:
+        work = f"radius up to {answer.largest_radius}"
+    note = f"The finish leaves {_left(answer.judged_on, answer.budget)}. {_instead(answer.remedies)}"
     notes = (note, *_opened(client, row)) if row["joint"].endswith("corner") else (note,)
     return Line(specify, work or "nothing may come off", "short if ground", notes, "ground")
 

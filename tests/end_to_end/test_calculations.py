@@ -45,8 +45,8 @@ def test_grind_allowance_of_a_square_closed_corner(client: Client) -> None:
     # common practice, no source
     assert answer.budget.remaining == Quantity(1.5, "mm")
     assert answer.budget.as_welded == Quantity(4.5, "mm")
-    assert answer.verdict == "short-if-flush"
-    assert answer.creditable.remaining == Quantity(1.5, "mm")
+    assert answer.verdict == "short-when-finished"
+    assert answer.physical.remaining == Quantity(1.5, "mm")
 
 
 def test_bevel_depth_with_what_the_root_loses(client: Client) -> None:
@@ -79,7 +79,7 @@ def test_an_answer_can_be_sent_back(client: Client) -> None:
         **rules,  # type: ignore[arg-type]
     )
     assert kept.verdict == "enough"
-    assert kept.creditable.verdict == "enough"
+    assert kept.verdict == "enough"
 
 
 def test_any_operation_by_its_path(client: Client) -> None:

@@ -40,12 +40,3 @@ def test_equal_welds_share_a_force() -> None:
     """161 kip on two welds of 7 in is 11.5 kip/in each (AISC Design Examples v16.0, II.B-1: 161/(2 x 7))."""
     kip, inch = 4448.2216152605, 25.4
     assert loads.force_per_length(P=161 * kip, m=2.0, L=7 * inch) == pytest.approx(11.5 * kip / inch, rel=1e-12)
-
-
-@pytest.mark.parametrize(
-    ("l", "x", "utilisation"),
-    [(100.0, 0.0, 0.5), (-100.0, 0.0, 0.5), (0.0, 100.0, 0.25), (100.0, 300.0, 0.75), (-180.0, 300.0, 0.9)],
-)
-def test_base_metal_takes_each_component_alone(l: float, x: float, utilisation: float) -> None:  # noqa: E741
-    """Shear along 200 N/mm and tension across 400 N/mm are used up each alone: common practice, no source."""
-    assert loads.base_metal_utilisation(l=l, x=x, r_shear=200.0, r_tension=400.0) == pytest.approx(utilisation)

@@ -23,6 +23,7 @@ from truethroat_service.engine.section import (
     corner_turn,
     equal_leg,
     equal_leg_throat,
+    face_width,
     fillet_throat,
     free_radius,
     half_open_clearance,
@@ -180,6 +181,12 @@ def test_nearer_toe_caps_a_crowned_seam(draw: Callable[[float, float], Rows]) ->
     metal = shapely.polygons(fixed + w[:, None, None] * crown + height[:, None, None] * rises)
     measured = _depth(metal, shapely.points(np.zeros_like(u), -u))
     np.testing.assert_allclose(measured, np.minimum(u + height, nearer_toe(u=u, w=w)), rtol=1e-9)
+
+
+def test_a_face_so_wide_reaches_its_throat(draw: Callable[[float, float], Rows]) -> None:
+    """Toes half that width from the root line are as far from the fused point as the throat (Pythagoras)."""
+    u, throat = draw(0.5, 20), draw(20.5, 40)
+    np.testing.assert_allclose(np.hypot(u, face_width(a=throat, u=u) / 2), throat, rtol=1e-9)
 
 
 # Corners

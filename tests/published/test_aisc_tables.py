@@ -137,7 +137,7 @@ def test_groove_throat_left(ask: Ask, process: str, position: str, groove: str, 
         },
     )
     assert answer["budget"]["remaining"]["value"] == pytest.approx(expected)
-    assert answer["creditable"]["remaining"]["value"] == pytest.approx(expected)
+    assert answer["physical"]["remaining"]["value"] == pytest.approx(expected)
     assert answer["budget"]["deduction"]["value"] == pytest.approx(expected - 0.5)
 
 

@@ -32,7 +32,8 @@ def _radius(radius: float) -> dict[str, str]:
 def test_closed_corner_that_may_not_be_ground(ask: Ask) -> None:
     """1/4 in plate, 1/16 in of penetration nobody vouches for, a 1/8 in face, 3/16 in required.
 
-    As welded it is just enough, flush 1/16 in is left: nothing may come off, and the first remedy is a bevel of 1/8 in.
+    As welded it is just enough, flush 1/16 in is left. Nobody vouches for either: what counts is the face alone,
+    nothing may come off, and the first remedy is a bevel as deep as the throat.
     """
     answer = ask(
         GRIND,
@@ -45,13 +46,15 @@ def test_closed_corner_that_may_not_be_ground(ask: Ask) -> None:
             "units": "us",
         },
     )
-    assert answer["budget"]["as_welded"]["value"] == pytest.approx(3 / 16)
-    assert answer["budget"]["remaining"]["value"] == pytest.approx(1 / 16)
-    assert answer["verdict"] == "short-if-flush"
+    physical = answer["physical"]
+    assert physical["as_welded"]["value"] == pytest.approx(3 / 16)
+    assert physical["remaining"]["value"] == pytest.approx(1 / 16)
+    assert (answer["verdict"], physical["verdict"]) == ("short", "short-when-finished")
+    assert answer["budget"]["as_welded"]["value"] == pytest.approx(1 / 8)
     assert answer["allowance"]["value"] == pytest.approx(0.0, abs=1e-12)
-    assert answer["leave"]["text"] == "1/8 in"
+    assert (answer["leave"]["text"], physical["leave"]["text"]) == ("3/16 in", "1/8 in")
     assert answer["remedies"][0]["do"] == "bevel"
-    assert answer["remedies"][0]["depth"]["text"] == "1/8 in"
+    assert answer["remedies"][0]["depth"]["text"] == "3/16 in"
     assert answer["remedies"][0]["remaining"]["value"] == pytest.approx(3 / 16)
 
 

@@ -8,7 +8,7 @@ per millimetre, signed; floats or columns.
 from math import pi
 
 from .formula import Arg, Source, formula
-from .numeric import Real, atan2, cos, hypot, magnitude, maximum, sin
+from .numeric import Real, atan2, cos, hypot, magnitude, sin
 
 STATICS = Source("", "statics", "geometry")
 PER_LENGTH = Arg("N/mm", -2000.0, 2000.0)
@@ -78,23 +78,6 @@ def through_part_1(n: Real, l: Real) -> Real:  # noqa: E741 - the symbol of the 
 def angle_to_axis(x: Real, l: Real) -> Real:  # noqa: E741 - the symbol of the component along the weld
     """Angle between the force and the axis of the weld, 0 along it."""
     return atan2(x, magnitude(l))
-
-
-@formula(
-    "U_base",
-    "maximum(abs(l)/r_shear, x/r_tension)",
-    unit="",
-    source=Source("", "each component alone, no interaction", "common practice, no source"),
-    args={
-        "l": PER_LENGTH,
-        "x": Arg("N/mm", 0, 2000),
-        "r_shear": Arg("N/mm", 500, 5000),
-        "r_tension": Arg("N/mm", 500, 5000),
-    },
-)
-def base_metal_utilisation(l: Real, x: Real, r_shear: Real, r_tension: Real) -> Real:  # noqa: E741
-    """Use made of the base metal beside one weld."""
-    return maximum(magnitude(l) / r_shear, x / r_tension)
 
 
 @formula(

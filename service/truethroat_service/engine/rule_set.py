@@ -304,8 +304,8 @@ class GrooveWeldRules(Protocol):
     def partial_throat(self, load: GrooveLoad, metal: WeldMetal) -> Real:
         """Throat the weld metal of a partial-penetration groove needs, mm."""
 
-    def compression(self, part: PartMetal) -> Real | None:
-        """Strength of a part in compression across the weld, N/mm; None where it is that in tension."""
+    def base_throat(self, load: GrooveLoad, part: PartMetal) -> Real | None:
+        """Throat over which a part's own metal carries the load, mm; None where the rules check the part alone."""
 
     def flare_throat(self, form: str, radius: float, process: str | None) -> Real:
         """Throat of a flare groove filled flush, mm; raises :class:`Unlisted`."""

@@ -105,6 +105,18 @@ def nearer_toe(u: Real, w: Real) -> Real:
 
 
 @formula(
+    "W_face",
+    "2*sqrt(a**2 - u**2)",
+    unit="mm",
+    source=GEOMETRY,
+    args={"a": Arg("mm", 20, 40), "u": Arg("mm", 0, 20)},
+)
+def face_width(a: Real, u: Real) -> Real:
+    """Width of a face, even about its root, whose toes are no nearer to the fused point than the throat ``a``."""
+    return 2.0 * sqrt(a * a - u * u)
+
+
+@formula(
     "R_0",
     "(maximum(u, v) - minimum(u, v)*cos(gamma))/(1 - cos(gamma))",
     unit="mm",

@@ -17,10 +17,17 @@ from ..core.remarks import Remarks
 from ..core.units import Units
 from ..joints import grooves
 from ..joints.given import usual_depth_step
-from ..joints.penetration_remarks import remark_on_achieved_depth, remark_on_penetration
+from ..joints.penetration_remarks import remark_on_achieved_depth, remark_on_penetration, remark_on_root_pass
 from ..joints.rule_sets import rule_set
-from ..joints.seam_checks import check_finish, check_penetration, check_seam
-from ..joints.seams import DEFAULT_ANGLES, GrooveForm
+from ..joints.seam_checks import (
+    check_finish,
+    check_penetration,
+    check_root_pass,
+    check_seam,
+    check_throat,
+    counts_proven,
+)
+from ..joints.seams import DEFAULT_ANGLES, GrooveForm, Penetration
 from ..joints.throat_budget import Budget, seam_section, throat_budget
 from .answer import Alternative, BevelDepthAnswer, PreparationCallout
 from .request import BevelDepthRequest
@@ -28,11 +35,15 @@ from .request import BevelDepthRequest
 
 @dataclass(frozen=True, slots=True)
 class _Need:
-    """Depth that a groove needs, rounded up and unrounded, and the deduction of the rules, all in mm."""
+    """Depth that a groove needs, rounded up and unrounded, the deduction of the rules, and whether any depth will do.
+
+    Lengths in mm. No depth will do where the finish takes more than the parts have at their least thickness.
+    """
 
     depth: float
     deduction: float
     unrounded: float
+    reachable: bool = True
 
 
 def bevel_depth(request: BevelDepthRequest) -> Answered[BevelDepthAnswer]:
@@ -46,9 +57,9 @@ def bevel_depth(request: BevelDepthRequest) -> Answered[BevelDepthAnswer]:
     with working() as sheet:
         rules = None if request.rule_set is None else rule_set(request.rule_set)
         need = _check(request, rules)
-        request = _filled(request)
+        request = _filled(_credited(request, rules, remarks))
         limit = request.seam.runs_through - request.minimum_land
-        fits = at_most(need.depth, limit)
+        fits = need.reachable and at_most(need.depth, limit)
         result = _result(request, need, remarks.units) if fits else _nothing(need)
         _remark(request, rules, need, limit, remarks)
         with off_the_sheet():
@@ -58,11 +69,19 @@ def bevel_depth(request: BevelDepthRequest) -> Answered[BevelDepthAnswer]:
         request,
         sheet,
         remarks,
-        Verdict.ENOUGH if fits else Verdict.FULL_PENETRATION_NEEDED,
+        Verdict.ENOUGH if fits else Verdict.FULL_PENETRATION_NEEDED if need.reachable else Verdict.CANNOT_BE_REACHED,
         result,
         rule_set=request.rule_set,
         parameters={} if rules is None else rules.parameters,
     )
+
+
+def _credited(request: BevelDepthRequest, rules: RuleSet | None, remarks: Remarks) -> BevelDepthRequest:
+    """Request without proven penetration that the rules do not count, and a caution that says so."""
+    if request.proven.depth <= 0.0 or rules is None or counts_proven(rules, request.root_pass):
+        return request
+    remark_on_root_pass(request.proven.depth, rules, remarks)
+    return replace(request, penetration=Penetration(0.0, "assumed"))
 
 
 def _filled(request: BevelDepthRequest) -> BevelDepthRequest:
@@ -83,23 +102,19 @@ def _check(request: BevelDepthRequest, rules: RuleSet | None) -> _Need:
     check_seam(seam, faults)
     check_finish(seam, finish, faults)
     check_penetration(seam, request.penetration, faults)
+    check_root_pass(rules, request.root_pass, request.process, faults)
     if request.groove in ("single-v", "single-u") and request.bevelled in (1, 2):
         faults.inconsistent("#/bevelled", f'must be "both" for a {request.groove}, which cuts both parts')
     if request.root_radius is not None and request.groove not in ("single-j", "single-u"):
         faults.inconsistent("#/root_radius", f"does not apply to a {request.groove}; leave it out")
-    thickness = seam.thickness or (0.0, 0.0)
-    room = min(thickness)
-    if seam.kind != "edge" and not at_most(request.required_throat, room):
-        faults.out_of_range(
-            "#/required_throat",
-            f"must be at most the {faults.units.text(room)} of the thinner part; it is"
-            f" {faults.units.text(request.required_throat)}",
-        )
-    elif seam.kind == "closed-corner" and not at_most(_ground(request), thickness[1]):
+    _, t_2 = _least_thickness(request)
+    before = len(faults)
+    check_throat(seam, request.required_throat, seam.thickness_tolerance, faults)
+    if len(faults) == before and seam.kind == "closed-corner" and not at_most(_ground(request), t_2):
         faults.out_of_range(
             "#/finish/below" if finish.below else "#/finish/tolerance",
-            f"must leave the required throat in the {faults.units.text(thickness[1])} of part 2; grinding leaves less"
-            " at any depth",
+            f"must leave the required throat in the {faults.units.text(t_2)} of part 2; grinding leaves less at any"
+            " depth",
         )
     need = None
     if not faults:
@@ -126,28 +141,34 @@ def _ground(request: BevelDepthRequest) -> float:
     return request.required_throat + (0.0 if finish.to == "as-welded" else finish.below + finish.tolerance)
 
 
+def _least_thickness(request: BevelDepthRequest) -> tuple[float, float]:
+    """Thickness of parts 1 and 2 where both are as thin as their tolerance allows, mm."""
+    t_1, t_2 = request.seam.thickness or (0.0, 0.0)
+    return t_1 - request.seam.thickness_tolerance, t_2 - request.seam.thickness_tolerance
+
+
 def _need(request: BevelDepthRequest, rules: RuleSet | None, form: GrooveForm, angle: float, step: float) -> _Need:
     """Depth that keeps the throat in the worst case; raises ``Unlisted`` for a groove that the rules do not list."""
     needed = _ground(request)
-    if request.finish.to == "radius" and request.seam.thickness is not None:
-        needed = float(
-            section.clearance_for_blend(R=request.finish.radius or 0.0, q=needed, v=request.seam.thickness[1])
-        )
-    proven = request.proven
+    if request.finish.to == "radius":
+        _, t_2 = _least_thickness(request)
+        needed = float(section.clearance_for_blend(R=request.finish.radius or 0.0, q=needed, v=t_2))
+    reachable = bool(at_most(needed, request.seam.runs_through - request.seam.thickness_tolerance))
+    proven = request.proven if counts_proven(rules, request.root_pass) else Penetration(0.0, "proven")
     unrounded = needed - proven.depth + proven.tolerance + request.depth_tolerance
     if proven.depth > 0.0 and unrounded - request.depth_tolerance <= 0.0:
-        return _Need(0.0, 0.0, 0.0)
+        return _Need(0.0, 0.0, 0.0, reachable)
     taken = 0.0
     if proven.depth <= 0.0:
         taken = grooves.deduction(rules, grooves.coded(form, angle, request.process, request.position))
     unrounded += taken
-    return _Need(float(up(unrounded, step)), taken, unrounded)
+    return _Need(float(up(unrounded, step)), taken, unrounded, reachable)
 
 
 def _budget(request: BevelDepthRequest, need: _Need) -> Budget:
-    """Budget of the prepared seam: its depth and its proven penetration, no face, and the parts as thick as drawn."""
+    """Budget of the prepared seam: its depth and its proven penetration, and no face."""
     section_ = seam_section(
-        replace(request.seam, thickness_tolerance=0.0),
+        request.seam,
         request.finish,
         request.penetration.counted("strength"),
         depth=need.depth,
@@ -180,15 +201,29 @@ def _nothing(need: _Need) -> BevelDepthAnswer:
 
 
 def _callout(request: BevelDepthRequest, need: _Need, budget: Budget, units: Units) -> PreparationCallout:
-    """Preparation as drawing text: ISO 2553 writes the throat after an s, AWS A2.4 the depth, then (size)."""
+    """Preparation as drawing text: ISO 2553 writes the throat after an s, AWS A2.4 the depth, then (size).
+
+    The throat is the one that the finished seam keeps, so the text says the finish too.
+    """
     form = request.form.replace("single-", "single ").replace(" v", " V").replace(" j", " J").replace(" u", " U")
     angle = f"{grooves.degrees(request.angle)} deg"
-    throat, depth = units.text(budget.judged.as_welded), units.text(need.depth)
+    throat, depth = units.text(budget.judged.remaining), units.text(need.depth)
+    finish = _finished(request, units)
     if need.depth <= 0.0:
-        return PreparationCallout(f"s {throat}, square edge", f"({throat}) square groove")
+        return PreparationCallout(f"s {throat}, square edge{finish}", f"({throat}) square groove{finish}")
     return PreparationCallout(
-        f"s {throat}, {form}, {angle}, prepared {depth} deep", f"{depth} ({throat}) {form} groove, {angle}"
+        f"s {throat}, {form}, {angle}, prepared {depth} deep{finish}",
+        f"{depth} ({throat}) {form} groove, {angle}{finish}",
     )
+
+
+def _finished(request: BevelDepthRequest, units: Units) -> str:
+    """Finish as drawing text, after a comma; nothing for a face as welded."""
+    finish = request.finish
+    if finish.to == "as-welded":
+        return ""
+    ground = "ground flush" if finish.to == "flush" else f"ground to a radius of {units.text(finish.radius or 0.0)}"
+    return f", {ground}" + (f" and {units.text(finish.below)} below" if finish.below > 0.0 else "")
 
 
 def _alternatives(
@@ -203,17 +238,18 @@ def _alternatives(
             other = _need(request, rules, form, angle, _step(request))
         except Unlisted:
             continue
-        if other.depth > 0.0 and at_most(other.depth, limit):
+        if other.reachable and other.depth > 0.0 and at_most(other.depth, limit):
             both = form in ("single-v", "single-u")
             ways.append((form, other.depth, grooves.cut(form, angle, other.depth, both, None).area))
     if request.seam.kind == "closed-corner":
         # An inside fillet needs no preparation, and nothing ground outside touches it.
         throat = float(up(request.required_throat, _step(request)))
         ways.append(("fillet-inside", throat, throat * throat))
-    if not at_most(need.depth, limit):
-        second = _second_side(request, need, limit)
-        if second is not None:
-            ways.append(("weld-second-side", *second))
+    fits = at_most(need.depth, limit)
+    second = None if fits and need.reachable else _second_side(request, need, limit)
+    if second is not None:
+        ways.append(("weld-second-side", *second))
+    if need.reachable and not fits:
         through = request.seam.runs_through
         area = grooves.cut(request.form, request.angle, through, request.both, request.root_radius).area
         ways.append(("full-penetration", through, area))
@@ -235,12 +271,13 @@ def _second_side(request: BevelDepthRequest, need: _Need, limit: float) -> tuple
     kept = depth - request.depth_tolerance - need.deduction + proven.depth - proven.tolerance
     if depth <= 0.0 or kept <= 0.0 or request.seam.kind == "edge":
         return None
-    throat = float(up(_ground(request) - kept, step))
+    left = _budget(request, replace(need, depth=depth)).judged.remaining
+    throat = float(up(request.required_throat - left, step))
     area = grooves.cut(request.form, request.angle, depth, request.both, request.root_radius).area
     if request.seam.kind == "closed-corner":
         return throat, area + throat * throat
     far = throat + need.deduction + request.depth_tolerance
-    if not at_most(depth + far, request.seam.runs_through):
+    if not need.reachable or not at_most(depth + far, request.seam.runs_through - request.seam.thickness_tolerance):
         # Two grooves that meet are a full penetration, offered as such.
         return None
     return throat, area + grooves.cut(request.form, request.angle, far, request.both, request.root_radius).area
@@ -249,7 +286,15 @@ def _second_side(request: BevelDepthRequest, need: _Need, limit: float) -> tuple
 def _remark(request: BevelDepthRequest, rules: RuleSet | None, need: _Need, limit: float, remarks: Remarks) -> None:
     """Add the reasons for the depth, and the cautions on what it does not cover."""
     units = remarks.units
-    if not at_most(need.depth, limit):
+    if not need.reachable:
+        remarks.because(
+            "The parts at their least thickness do not keep the required throat under this finish, at any depth of"
+            " preparation. Send a smaller radius, or grind less."
+            if request.finish.to == "radius"
+            else "The parts at their least thickness do not keep the required throat under this finish, at any depth of"
+            " preparation. Grind less."
+        )
+    elif not at_most(need.depth, limit):
         remarks.because(
             f"A depth of {units.text(need.depth)} leaves less than the least land of"
             f" {units.text(request.minimum_land)}. Weld through the full thickness, or weld the second side too."

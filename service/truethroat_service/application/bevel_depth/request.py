@@ -39,6 +39,10 @@ class BevelDepthRequest:
     depth_step: DepthStep | None = None
     depth_tolerance: Tolerance = 0.0
     rule_set: Annotated[str | None, RULE_SET_IDS, "Rules whose deduction is added to the depth."] = None
+    root_pass: Annotated[
+        Literal["mechanized", "automatic", "robotic"] | None,
+        "How the root pass is made, where it is not made by hand; AISC 360-22 counts proven penetration only then.",
+    ] = None
     process: Process | None = None
     position: Position | None = None
     common: Common = Common()

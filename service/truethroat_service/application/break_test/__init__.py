@@ -91,6 +91,7 @@ def break_test(request: BreakTestRequest) -> Answered[BreakTestAnswer]:
             strength=strength,
             plate=FoldedPlate(plate_moment, plate_force, ThroatInBalance(balance, leg)),
             length=length,
+            least_face_width=_least_face_width(request),
             fold=FOLDED[request.coupon],
             checks=checks,
             standard_coupon=standard,
@@ -168,16 +169,17 @@ def _section(request: BreakTestRequest, account: Account) -> ToleratedSection:
         face=request.face,
         # No procedure proves how high a face stands.
         face_counts=account != "strength",
+        # The root of a prepared edge lies under a toe, so a cap that ends at its groove adds no throat.
+        toe=0.0 if request.preparation.depth > 0.0 else None,
     )
 
 
 def _throat(request: BreakTestRequest, account: Account) -> OpenedThroat:
     """Throat of one account under its face notch: at the worse end of every tolerance, at none, at the better end."""
-    worse = _section(request, account)
-    better = replace(worse, worse={name: -move for name, move in worse.worse.items()})
-    budget = worse.budget(0.0)
+    seam = _section(request, account)
+    budget = seam.budget(0.0)
     with off_the_sheet():
-        most = better.budget(0.0).worst.remaining
+        most = seam.most
     least, nominal, most = (
         max(throat - request.notch.face, 0.0) for throat in (budget.worst.remaining, budget.nominal.remaining, most)
     )
@@ -281,10 +283,24 @@ def _say(
             f"Break the coupon at room temperature, {room}; a cold coupon breaks at a smaller force.",
             pieces.PIECES,
         )
-    root = request.preparation.depth + request.penetration.depth
-    if request.seam.kind in FLAT_SEAMS and request.finish.to == "as-welded" and request.face > root:
+    width = _least_face_width(request)
+    if width is not None:
         remarks.caution(
             "face-width-not-known",
-            "The face is higher than the root is deep. What lies beyond the nearer toe is no throat, so a smaller force"
-            " may open the coupon.",
+            f"The face height counts as if the bead were wide enough. Over a bead narrower than {units.text(width)} the"
+            " throat is smaller, and a smaller force opens the coupon.",
         )
+    elif request.seam.kind in FLAT_SEAMS and request.face > 0.0:
+        remarks.caution(
+            "face-width-not-known",
+            "The face height over a prepared edge adds no throat, because its root is taken to lie under a toe.",
+        )
+
+
+def _least_face_width(request: BreakTestRequest) -> float | None:
+    """Width of a bead on a square edge that the physical throat takes, mm; None where no face height counts."""
+    if request.seam.kind not in FLAT_SEAMS or request.preparation.depth > 0.0 or request.face <= 0.0:
+        return None
+    with off_the_sheet():
+        nominal = _section(request, "physical").budget(0.0).nominal
+        return float(section.face_width(a=nominal.as_welded, u=nominal.u)) if nominal.as_welded > nominal.u else None

@@ -5,7 +5,7 @@ from typing import Annotated, Literal
 
 from ..core.codes import Verdict
 from ..core.quantities import HAND_FORCE, MOMENT
-from ..core.shape import INLINED, OMITTED, Length, Q
+from ..core.shape import INLINED, OMITTED, Length, LengthUp, Q
 
 
 @dataclass(frozen=True, slots=True)
@@ -114,6 +114,9 @@ class BreakTestAnswer:
     strength: Annotated[OpenedAccount, "Counting proven penetration alone, and no face height."]
     plate: FoldedPlate
     length: Annotated[Length, "Length left between side notches."]
+    least_face_width: Annotated[
+        LengthUp | None, "Width of the face that the throat needs, where a square edge's face counts; else null."
+    ]
     fold: Annotated[str, "Which way to fold it."]
     checks: tuple[CouponCheck, ...]
     standard_coupon: StandardCoupon | None

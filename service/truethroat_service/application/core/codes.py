@@ -8,8 +8,9 @@ class Verdict(StrEnum):
     """Every verdict an answer can end in."""
 
     ENOUGH = "enough"
+    ENOUGH_ON_TRUST = "enough-on-trust"
     SHORT = "short"
-    SHORT_IF_FLUSH = "short-if-flush"
+    SHORT_WHEN_FINISHED = "short-when-finished"
     CANNOT_BE_REACHED = "cannot-be-reached"
     FULL_PENETRATION_NEEDED = "full-penetration-needed"
     OVER = "over"
@@ -32,6 +33,7 @@ class Verdict(StrEnum):
 
 CautionCode = Literal[
     "accounts-differ",
+    "allowance-thins",
     "alternatives-not-sized",
     "analyse-the-weld-metal",
     "assumed-penetration",

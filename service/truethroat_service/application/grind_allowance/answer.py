@@ -32,26 +32,32 @@ class Grinding:
     largest_radius: Annotated[
         LengthDown | None, "Largest blend radius of a corner that keeps the throat; null where none does."
     ]
+    allowance_below_plane: Annotated[
+        Length, "How much of the allowance lies below the plane of the face, where the grinder thins the parts too."
+    ]
+    least_face_width: Annotated[
+        LengthUp | None,
+        "Width of the face that the throat needs, where a square edge's face counts without face_width; else null.",
+    ]
 
 
 @dataclass(frozen=True, slots=True)
-class Creditable:
-    """Budget that counts only what is measured or proven and what the code credits, with its own verdict."""
+class Physical:
+    """Budget that counts everything there is, assumed penetration too, with its own verdict."""
 
     verdict: Verdict
     budget: Annotated[ThroatBudget, INLINED]
     grinding: Annotated[Grinding, INLINED]
-    remedies: tuple[Remedy, ...]
-    reasons: Annotated[tuple[str, ...], UNSENT]
-    section: Annotated[ToleratedSection, UNSENT]
 
 
 @dataclass(frozen=True, slots=True)
 class GrindAllowanceAnswer:
-    """How much may be ground off a seam, and how much must stay."""
+    """How much may be ground off a seam, and how much must stay, counting only what somebody vouches for."""
 
     budget: ThroatBudget
     grinding: Annotated[Grinding, INLINED]
     judged_on: Literal["nominal", "worst-case"]
     remedies: tuple[Remedy, ...]
-    creditable: Creditable
+    physical: Physical
+    account: Annotated[tuple[str, ...], UNSENT]
+    section: Annotated[ToleratedSection, UNSENT]

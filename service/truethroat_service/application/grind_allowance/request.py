@@ -1,7 +1,7 @@
 """Request for what may be ground off a seam, in engine units."""
 
 from dataclasses import dataclass
-from typing import Annotated
+from typing import Annotated, Literal
 
 from ..core.answers import Common
 from ..core.shape import Stated
@@ -26,11 +26,16 @@ class GrindAllowanceRequest:
     face_width: Annotated[
         float | None,
         OVER_NOTHING,
-        "Width of a flat seam's face; it limits the throat to the distance to the nearer toe.",
+        "Width of a flat seam's face; it limits the throat to the distance to the nearer toe. Without it the toes of"
+        " a groove are taken at its edges.",
     ] = None
     rule_set: Annotated[str | None, RULE_SET_IDS, "Rules whose deduction the budget takes off the prepared depth."] = (
         None
     )
+    root_pass: Annotated[
+        Literal["mechanized", "automatic", "robotic"] | None,
+        "How the root pass is made, where it is not made by hand; AISC 360-22 counts proven penetration only then.",
+    ] = None
     process: Process | None = None
     position: Position | None = None
     common: Common = Common()

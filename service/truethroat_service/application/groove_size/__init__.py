@@ -5,9 +5,9 @@ from math import pi
 
 from ...engine import loads
 from ...engine.formula import about, working
-from ...engine.numeric import Real, hypot
+from ...engine.numeric import hypot
 from ...engine.rounding import SAME, at_most
-from ...engine.rule_set import GrooveLoad, PartMetal, RuleSet
+from ...engine.rule_set import GrooveLoad, RuleSet
 from ...standards.en_1993_1_8_2005 import s4_7_butt_welds
 from ..core.answers import Answered, answered
 from ..core.codes import Verdict
@@ -16,7 +16,9 @@ from ..core.remarks import Remarks
 from ..core.units import Units
 from ..joints.given import usual_depth_step
 from ..joints.metals import Metals, metals
+from ..joints.penetration_remarks import remark_on_root_pass
 from ..joints.rule_sets import chosen
+from ..joints.seam_checks import counts_proven
 from .answer import GrooveSizeAnswer, GrooveStrength, GrooveThroat
 from .checks import check_filler, check_request
 from .holes import holes, welded_holes
@@ -39,7 +41,7 @@ def groove_size(request: GrooveSizeRequest) -> Answered[GrooveSizeAnswer]:
         # The directional increase it speaks of belongs to fillets.
         remarks.cautions = [caution for caution in remarks.cautions if caution.code != "hollow-section"]
         faults.refuse()
-        request = _filled(request)
+        request = _credited(_filled(request), rules, remarks)
         load = _load(request, rules, metal)
         check_filler(request, rules, load, metal, faults, remarks)
         faults.refuse()
@@ -67,6 +69,15 @@ def _filled(request: GrooveSizeRequest) -> GrooveSizeRequest:
     if isinstance(weld, Holes) and weld.leg is None and weld.filling is None:
         return replace(request, weld=replace(weld, filling=request.parts[1].thickness))
     return request
+
+
+def _credited(request: GrooveSizeRequest, rules: RuleSet, remarks: Remarks) -> GrooveSizeRequest:
+    """Request without proven penetration that the rules do not count, and a caution that says so."""
+    weld = request.weld
+    if not isinstance(weld, PartialWeld) or weld.proven <= 0.0 or counts_proven(rules, request.root_pass):
+        return request
+    remark_on_root_pass(weld.proven, rules, remarks)
+    return replace(request, weld=replace(weld, penetration=None))
 
 
 def _load(request: GrooveSizeRequest, rules: RuleSet, metal: Metals) -> GrooveLoad:
@@ -137,7 +148,7 @@ def _groove(
     """Verdict and fields of the answer for a groove of any kind."""
     weld = request.weld
     judged = replace(load, normal=0.0) if isinstance(weld, PartialWeld) and weld.bears else load
-    strengths, used = _base_metal(judged, rules, metal)
+    strengths, used = _base_metal(judged, request, rules, metal)
     sized = size_weld(request, rules, metal, judged, remarks.units, faults)
     for number, share in enumerate(used, start=1):
         if not at_most(share, 1.0):
@@ -151,35 +162,27 @@ def _groove(
 
 
 def _base_metal(
-    load: GrooveLoad, rules: RuleSet, metal: Metals
+    load: GrooveLoad, request: GrooveSizeRequest, rules: RuleSet, metal: Metals
 ) -> tuple[tuple[float, float] | None, tuple[float, float]]:
     """Strength of each part beside the weld in the direction of the load (None without one), and the use made of it.
 
-    Each part takes the whole force on its thickness once; what shears the throat shears the part.
+    Each part takes the whole force on its thickness once; what shears the throat shears the part. Part 1 of a tee takes
+    a pull off it as shear.
     """
-    assert rules.parts is not None and rules.groove_weld is not None  # noqa: S101 - as above
+    assert rules.parts is not None  # noqa: S101 - as above
     if load.resultant == 0.0:
         return None, (0.0, 0.0)
     strengths, used = [], []
     for number, part in enumerate(metal.parts, start=1):
         with about(f"part {number}"):
-            across = rules.parts.across(part) if load.normal >= 0.0 else _pressed(rules, part)
-            use = loads.base_metal_utilisation(
-                l=hypot(load.transverse, load.longitudinal),
-                x=abs(load.normal),
-                r_shear=rules.parts.along(part),
-                r_tension=across,
-            )
+            if number == 1 and request.part_1_sheared:
+                shear, pull = loads.through_part_1(n=load.normal, l=load.longitudinal), abs(load.transverse)
+            else:
+                shear, pull = hypot(load.transverse, load.longitudinal), load.normal
+            use = rules.parts.together(part, shear, pull)
         used.append(float(use))
         strengths.append(load.resultant / float(use))
     return (strengths[0], strengths[1]), (used[0], used[1])
-
-
-def _pressed(rules: RuleSet, part: PartMetal) -> Real:
-    """Strength of a part in compression, N/mm."""
-    assert rules.parts is not None and rules.groove_weld is not None  # noqa: S101 - as above
-    strength = rules.groove_weld.compression(part)
-    return rules.parts.across(part) if strength is None else strength
 
 
 def _because(sized: SizedGroove, tolerance: float, remarks: Remarks) -> None:
@@ -193,7 +196,7 @@ def _because(sized: SizedGroove, tolerance: float, remarks: Remarks) -> None:
             f" {units.text(tee.largest_unwelded)} ({s4_7_butt_welds.TEE})."
         )
     if sized.needed is not None:
-        remarks.because(f"The weld metal needs {units.text(sized.needed)} of throat, all sides together.")
+        remarks.because(f"The {sized.needed_by} needs {units.text(sized.needed)} of throat, all sides together.")
     if sized.governs == "minimum-throat" and sized.minimum is not None:
         least = f"The least throat of {units.text(sized.minimum[0])} of each side"
         does = "sets the size" if tee is None else "is not kept"
@@ -234,7 +237,7 @@ def _answer(
     return GrooveSizeAnswer(
         required=None
         if sized.needed is None
-        else GrooveThroat(sized.needed, None if first is None else first.needed_depth, "weld metal"),
+        else GrooveThroat(sized.needed, None if first is None else first.needed_depth, sized.needed_by),
         minimum=minimum,
         specify=None
         if not enough or sized.specified is None

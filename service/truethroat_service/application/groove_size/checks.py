@@ -11,7 +11,7 @@ from ..core.remarks import Remarks
 from ..joints import filler_matching, grooves
 from ..joints.loads import ForceComponents
 from ..joints.metals import AISC, Metals
-from ..joints.seam_checks import check_tolerance
+from ..joints.seam_checks import check_root_pass, check_tolerance, counts_proven
 from .holes import check_holes
 from .request import FlareWeld, FullWeld, GrooveForce, GrooveSizeRequest, Holes, PartialWeld, TeeButt, fits_joint, sides
 
@@ -23,6 +23,10 @@ def check_request(request: GrooveSizeRequest, rules: RuleSet, faults: Faults) ->
     weld = request.weld
     _check_joint(request, rules, faults)
     _check_load(request, faults)
+    if request.root_pass is not None and not isinstance(weld, PartialWeld):
+        faults.inconsistent("#/root_pass", f"root_pass changes nothing about a {weld.kind} weld; leave it out")
+    else:
+        check_root_pass(rules, request.root_pass, request.process, faults)
     if isinstance(weld, Holes):
         with off_the_sheet():
             check_holes(weld, request, rules, faults)
@@ -51,6 +55,10 @@ def check_request(request: GrooveSizeRequest, rules: RuleSet, faults: Faults) ->
 def _check_joint(request: GrooveSizeRequest, rules: RuleSet, faults: Faults) -> None:
     """Refuse a weld that the joint cannot have, or the rules do not cover."""
     kind, weld = request.joint.kind, request.weld
+    if request.joint.stiffened_behind and kind != "tee":
+        faults.inconsistent(
+            "#/joint/stiffened_behind", f"stiffened_behind belongs to a tee, not to a {kind}; leave it out"
+        )
     if isinstance(weld, Holes) != (kind == "lap"):
         right = '"lap"' if isinstance(weld, Holes) else '"butt", "tee" or "corner"'
         faults.inconsistent("#/joint/kind", f'must be {right} with a {weld.kind} weld; it is "{kind}"')
@@ -138,7 +146,7 @@ def _check_partial(weld: PartialWeld, request: GrooveSizeRequest, rules: RuleSet
             faults.inconsistent("#/weld/bears", f"applies to AISC 360-22 only, not to {rules.id}; leave it out")
         elif not _presses(request.load):
             faults.inconsistent("#/weld/bears", "applies only where the load presses the parts together; leave it out")
-    if weld.proven <= 0.0 and weld.groove != "square":
+    if not (weld.proven > 0.0 and counts_proven(rules, request.root_pass)) and weld.groove != "square":
         try:
             # A J has a row for every process and position of the table, so what is missing here is missing for all.
             with off_the_sheet():

@@ -1,5 +1,6 @@
 """Cautions of a groove's size: what the figures rest on, and what they do not cover."""
 
+from ...engine import loads
 from ...engine.formula import Source
 from ...engine.rule_set import GrooveLoad, RuleSet
 from ...practice import groove_fill
@@ -35,6 +36,13 @@ def remark(
             "These figures leave out the bending that opens the root of a weld from one side. Keep the joint from"
             " turning, or weld the other side.",
             rules.grooves.one_sided,
+        )
+    if request.part_1_sheared and load.normal != 0.0:
+        remarks.caution(
+            "bending-of-part-1",
+            "The force across part 1 shears it through its thickness beside the weld, and that is checked. It also"
+            " bends part 1, and that is not checked. Where a plate stands behind part 1, send joint.stiffened_behind.",
+            loads.STATICS,
         )
     if isinstance(weld, FullWeld) and chosen is not None:
         _about_root(request, rules, load, chosen, remarks)

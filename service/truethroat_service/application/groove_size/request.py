@@ -242,6 +242,11 @@ class GrooveJoint:
     kind: Annotated[
         JointKind, "Kind of joint, its plates square to each other; a lap for welds in holes and slots alone."
     ]
+    stiffened_behind: Annotated[
+        bool,
+        "Whether a plate or stiffener stands behind part 1 of a tee, opposite part 2, so that a pull does not shear"
+        " part 1 through its thickness.",
+    ] = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -302,6 +307,10 @@ class GrooveSizeRequest:
     ] = None
     filler: AnyFiller | None = None
     parameters: Annotated[Parameters, "Parameters that replace the rule set's own; EN 1993-1-8 only."] = ()
+    root_pass: Annotated[
+        Literal["mechanized", "automatic", "robotic"] | None,
+        "How the root pass is made, where it is not made by hand; AISC 360-22 counts proven penetration only then.",
+    ] = None
     process: Process | None = None
     position: Position | None = None
     common: Common = Common()
@@ -311,6 +320,11 @@ class GrooveSizeRequest:
         """Thickness the groove goes through, mm: the standing part of a tee, part 1 of a corner, a butt's thinner."""
         first, second = (part.thickness for part in self.parts)
         return {"tee": second, "corner": first}.get(self.joint.kind, min(first, second))
+
+    @property
+    def part_1_sheared(self) -> bool:
+        """Whether a load that pulls off part 1 of a tee reaches its supports as shear through part 1."""
+        return self.joint.kind == "tee" and not self.joint.stiffened_behind and self.basis == "load"
 
     @property
     def thinner(self) -> float:

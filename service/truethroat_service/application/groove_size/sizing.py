@@ -29,6 +29,8 @@ from .preparations import (
 )
 from .request import FlareWeld, FullWeld, GrooveSizeRequest, PartialWeld, TeeButt
 
+WELD_METAL = "weld metal"
+
 
 @dataclass(frozen=True, slots=True)
 class SizedGroove:
@@ -40,6 +42,7 @@ class SizedGroove:
     verdict: Verdict
     governs: Governs
     needed: float | None = None
+    needed_by: str = WELD_METAL
     throat: float | None = None
     specified: float | None = None
     minimum: tuple[float, Source] | None = None
@@ -64,12 +67,19 @@ def size_weld(
     return _tee(weld, request, rules, metal, load)
 
 
-def _throat_needed(load: GrooveLoad, rules: RuleSet, metal: Metals) -> float:
-    """Throat the weld metal needs, mm."""
+def _throat_needed(load: GrooveLoad, rules: RuleSet, metal: Metals) -> tuple[float, str]:
+    """Throat that the weld metal and the base metal over it need, mm, and which of them needs it."""
     assert rules.groove_weld is not None  # noqa: S101 - practice without strength is not offered
     if load.resultant == 0.0:
-        return 0.0
-    return float(rules.groove_weld.partial_throat(load, metal.weld))
+        return 0.0, WELD_METAL
+    needs = [(float(rules.groove_weld.partial_throat(load, metal.weld)), WELD_METAL)]
+    for number, part in enumerate(metal.parts, start=1):
+        with about(f"part {number}, over the throat"):
+            base = rules.groove_weld.base_throat(load, part)
+        if base is not None:
+            needs.append((float(base), f"base metal of part {number} over the throat"))
+    # The first of the largest: the weld metal before a part that needs no more.
+    return max(needs, key=lambda need: need[0])
 
 
 def _partial(
@@ -87,7 +97,7 @@ def _partial(
         load = GrooveLoad(0.0, float(hypot(load.normal, load.transverse)), load.longitudinal)
     if rules.grooves.partial is not None:
         cite(rules.grooves.partial)
-    needed = _throat_needed(load, rules, metal)
+    needed, needed_by = _throat_needed(load, rules, metal)
     minimum = rules.groove.minimum_throat(request.thinner)
     assert weld.depth_step is not None  # noqa: S101 - filled in before
     need = Need(needed, 0.0 if minimum is None else minimum[0], weld.depth_step)
@@ -110,6 +120,7 @@ def _partial(
         verdict=verdict,
         governs="preparation" if not fitting else "minimum-throat" if by_least else request.basis,
         needed=needed,
+        needed_by=needed_by,
         throat=None if chosen is None else chosen.throat,
         specified=None if chosen is None else chosen.throat,
         minimum=minimum,
@@ -168,9 +179,10 @@ def _full(weld: FullWeld, request: GrooveSizeRequest, rules: RuleSet, units: Uni
         with about(chosen.detail.form):
             size_full(chosen.detail, place, request.thinner)
         _cite(chosen.detail)
+    # Strength that no way to prepare the edges is known for is no strength.
     return SizedGroove(
-        verdict=Verdict.ENOUGH,
-        governs="full-penetration",
+        verdict=Verdict.ENOUGH if chosen is not None else Verdict.CANNOT_BE_REACHED,
+        governs="full-penetration" if chosen is not None else "preparation",
         specified=request.thinner,
         chosen=chosen,
         preparations=tuple(fitting),
@@ -197,7 +209,7 @@ def _flare(
             (faults.inconsistent if missing else faults.out_of_scope)(f"#/{name}", text)
         raise Refused(faults) from unlisted
     throat = max(float(j2_2_flare_grooves.below_flush(a_e=flush, b=weld.below_flush)), 0.0)
-    needed = _throat_needed(load, rules, metal)
+    needed, needed_by = _throat_needed(load, rules, metal)
     minimum = rules.groove.minimum_throat(request.thinner)
     least = 0.0 if minimum is None else minimum[0]
     enough = at_least(throat, max(needed, least))
@@ -210,6 +222,7 @@ def _flare(
         verdict=Verdict.ENOUGH if enough else Verdict.CANNOT_BE_REACHED,
         governs="minimum-throat" if least > needed else request.basis,
         needed=needed,
+        needed_by=needed_by,
         throat=throat,
         specified=throat if enough else None,
         minimum=minimum,
@@ -227,7 +240,7 @@ def _tee(weld: TeeButt, request: GrooveSizeRequest, rules: RuleSet, metal: Metal
     if full:
         return SizedGroove(Verdict.ENOUGH, "full-penetration", specified=first + second, tee=tee)
     shear = GrooveLoad(0.0, float(hypot(load.normal, load.transverse)), load.longitudinal)
-    needed = _throat_needed(shear, rules, metal)
+    needed, needed_by = _throat_needed(shear, rules, metal)
     minimum = rules.groove.minimum_throat(request.thinner)
     kept = minimum is None or bool(at_least(min(first, second), minimum[0]))
     enough = kept and at_least(first + second, needed)
@@ -235,6 +248,7 @@ def _tee(weld: TeeButt, request: GrooveSizeRequest, rules: RuleSet, metal: Metal
         Verdict.ENOUGH if enough else Verdict.SHORT,
         request.basis if kept else "minimum-throat",
         needed=needed,
+        needed_by=needed_by,
         throat=first + second,
         specified=first + second if enough else None,
         minimum=minimum,

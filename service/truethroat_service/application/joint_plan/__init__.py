@@ -26,8 +26,8 @@ from ..core.units import Units
 from ..joints.metals import metals
 from ..joints.penetration_remarks import remark_on_penetration
 from ..joints.quality_sets import Quality
-from ..joints.rule_sets import chosen
-from ..joints.seam_checks import check_tolerance
+from ..joints.rule_sets import chosen, rule_set
+from ..joints.seam_checks import check_root_pass, check_tolerance
 from ..joints.seams import FINISHES
 from ..joints.throat_budget import ThroatBudget, budget, throat_budget
 from ..joints.throat_chance import Spread, chance_short
@@ -143,6 +143,7 @@ def _check(request: JointPlanRequest, units: Units) -> RuleSet:
         faults.inconsistent("#/finish/to", f"must be {' or '.join(possible)} for a {kind}; it is {request.finish.to}")
     root, thinner = request.penetration, min(request.thickness)
     check_tolerance("#/penetration/tolerance", root.tolerance, root.depth, "depth", faults)
+    check_root_pass(rule_set(request.rule_set), request.root_pass, request.process, faults)
     check_tolerance(
         "#/tolerances/thickness", request.tolerances.thickness, thinner, "thickness", faults, leaves_some=True
     )

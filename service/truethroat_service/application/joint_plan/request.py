@@ -17,7 +17,8 @@ from ..heat.steel import Composition
 from ..joints.given import ANY_FORCE, LONG, OVER_NOTHING, PLATE_ANGLE, UP_TO_50, Position, Process
 from ..joints.metals import AnyFiller, AnyPart, Parameters
 from ..joints.quality_sets import Quality
-from ..joints.rule_sets import RULE_SET_IDS
+from ..joints.rule_sets import RULE_SET_IDS, rule_set
+from ..joints.seam_checks import counts_proven
 from ..joints.seams import AnyFinish, Finish, GivenPenetration, Penetration
 from ..joints.throat_chance import Spread
 from .answer import Cost
@@ -124,6 +125,10 @@ class JointPlanRequest:
     parameters: Parameters = ()
     intermittent: Annotated[PlanIntermittent | None, "Intermittent weld; the plan has no such way without it."] = None
     penetration: GivenPenetration = Penetration(0.0, "assumed")
+    root_pass: Annotated[
+        Literal["mechanized", "automatic", "robotic"] | None,
+        "How the root pass is made, where it is not made by hand; AISC 360-22 counts proven penetration only then.",
+    ] = None
     tolerances: Annotated[PlanTolerances, "Tolerances of the shop, for the throat budget."] = PlanTolerances()
     spread: Annotated[Spread | None, "How lengths lie within their tolerances, for the chance of a short throat."] = (
         None
@@ -192,4 +197,5 @@ class JointPlanRequest:
     @property
     def proven(self) -> Penetration:
         """Penetration that counts in strength."""
-        return self.penetration if self.penetration.vouched == "proven" else Penetration(0.0, "proven")
+        counts = self.penetration.vouched == "proven" and counts_proven(rule_set(self.rule_set), self.root_pass)
+        return self.penetration if counts else Penetration(0.0, "proven")

@@ -60,8 +60,8 @@ def _long_group(source: Source) -> Reading:
 
 
 _GROOVE_SHARES = Reading(
-    "Each part beside a groove carries the whole force on its thickness once. Tension and shear in the part are not"
-    " combined.",
+    "Each part beside a groove carries the whole force on its thickness once, shear and tension together as beside a"
+    " fillet. Part 1 of a tee carries a pull off it as shear through its thickness, unless a plate stands behind it.",
     _PRACTICE,
 )
 _REINFORCED = Reading(
@@ -70,7 +70,14 @@ _REINFORCED = Reading(
     _PRACTICE,
 )
 
+_EFFECTIVE_AREA = Reading(
+    "Beside a partial penetration the base metal is checked over the effective area of the weld too: by rupture in"
+    " tension, by yielding in compression, by both in shear, and by Eq. 9-1 of the Manual where they act together.",
+    aisc_360_22.clause("Table J2.5", "second-hand"),
+)
+
 AISC = (
+    _EFFECTIVE_AREA,
     _shares(aisc_360_22.clause("J4.1, J4.2")),
     _together(
         "Section J4 has no rule for both together, so yielding and rupture are each checked by Eq. 9-1 of the Manual.",

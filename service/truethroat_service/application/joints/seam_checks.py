@@ -3,6 +3,8 @@
 from math import pi, sin
 
 from ...engine.rounding import SAME, at_least, at_most
+from ...engine.rule_set import RuleSet
+from ...reference.loader import process as process_of
 from ..core.faults import Faults
 from .seams import FINISHES, Finish, Penetration, Seam, tangent_run
 
@@ -14,6 +16,22 @@ def check_tolerance(
     if tolerance > length or (leaves_some and at_least(tolerance, length)):
         text, least = faults.units.text, "smaller than" if leaves_some else "at most"
         faults.inconsistent(pointer, f"must be {least} the {name} of {text(length)}; it is {text(tolerance)}")
+
+
+def counts_proven(rules: RuleSet | None, root_pass: str | None) -> bool:
+    """Whether proven penetration of a seam counts: AISC 360-22 asks for a root pass that no hand makes."""
+    return rules is None or rules.grooves.proven is None or root_pass is not None
+
+
+def check_root_pass(rules: RuleSet | None, root_pass: str | None, process: str | None, faults: Faults) -> None:
+    """Refuse a root pass that the rules do not ask for, or that the process does not make."""
+    if root_pass is None:
+        return
+    if rules is None or rules.grooves.proven is None:
+        name = "a request without rule_set" if rules is None else rules.id
+        faults.inconsistent("#/root_pass", f"root_pass belongs to AISC 360-22, not to {name}; leave it out")
+    elif process is not None and process_of(process).id == "SMAW":
+        faults.inconsistent("#/root_pass", f"{process} is welding by hand, not {root_pass}; leave it out")
 
 
 def check_seam(seam: Seam, faults: Faults) -> None:
@@ -38,6 +56,17 @@ def check_seam(seam: Seam, faults: Faults) -> None:
         pointer, shorter = "#/seam/legs_tolerance", min(seam.legs)
         check_tolerance(pointer, seam.legs_tolerance, shorter, "leg", faults, leaves_some=True)
     check_tolerance("#/seam/overlap_tolerance", seam.overlap_tolerance, seam.overlap, "overlap", faults)
+
+
+def check_throat(seam: Seam, required: float, thinner_by: float, faults: Faults) -> None:
+    """Add a throat that is greater than the thinner part, whose thickness may fall short: the part would part first."""
+    room = min(seam.thickness or (0.0, 0.0)) - thinner_by
+    if not at_most(required, room):
+        faults.out_of_range(
+            "#/required_throat",
+            f"must not exceed the {faults.units.text(room)} of the thinner part"
+            f"{' at its least thickness' if thinner_by else ''}; it is {faults.units.text(required)}",
+        )
 
 
 def check_finish(seam: Seam, finish: Finish, faults: Faults) -> None:

@@ -304,7 +304,8 @@ def _flat(shape: Shape, lengths: Lengths) -> Section[Real]:
     fused = lengths.depth - taken + lengths.penetration
     through = lengths.t_1 if closed else minimum(lengths.t_1, lengths.t_2)
     u = minimum(fused, through) if shape.through else fused
-    v = lengths.t_2 if closed else inf
+    # The edges of an edge seam lie against each other, so metal ends at the far face of the thinner part.
+    v = lengths.t_2 if closed else minimum(lengths.t_1, lengths.t_2) if shape.kind == "edge" else inf
     toe = inf if shape.toe is None else section.nearer_toe(u=u, w=shape.toe)
     return _finished(
         shape, lengths, theoretical=0.0, prepared=lengths.depth, taken=taken,

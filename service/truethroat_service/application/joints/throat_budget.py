@@ -2,7 +2,9 @@
 
 from collections.abc import Mapping
 from dataclasses import dataclass, replace
+from itertools import product
 from math import hypot
+from types import MappingProxyType
 from typing import Any, Literal
 
 from ...engine.formula import off_the_sheet
@@ -11,13 +13,25 @@ from ..core.units import Units
 from ..core.wire import wire
 from .seams import Clearances, Finish, Lengths, Penetration, Seam, Shape, clearances
 
+BOTH_WAYS: Mapping[str, tuple[str, ...]] = MappingProxyType(
+    {"open-corner": ("t_1", "t_2"), "half-open-corner": ("t_1", "overlap")}
+)
+"""Lengths of a corner's opening, whose longer end may be the worse one."""
+
+DISTANCES = ("as_welded", "remaining", "u", "v", "root_to_plane", "limit")
+"""Distances of a section that a verdict or a limit rests on."""
+
 
 @dataclass(frozen=True, slots=True)
 class Budget:
-    """Nominal section, the section with every length at its worse end, and what is left by root sum square."""
+    """Nominal section, the section with every distance at its least, and what is left by root sum square.
+
+    ``cases`` are the sections that the tolerances allow at their ends; ``worst`` has the least of each distance.
+    """
 
     nominal: Clearances
     worst: Clearances
+    cases: tuple[Clearances, ...]
     root_sum_square: float
     required: float
     judged_on_worst: bool
@@ -88,6 +102,12 @@ class ToleratedSection:
         """Budget of the section for a throat to keep, mm."""
         return budget(self.shape, self.lengths, self.worse, required)
 
+    @property
+    def most(self) -> float:
+        """Throat that the finish leaves where every tolerance falls well, mm."""
+        better = {name: -move for name, move in self.worse.items() if move}
+        return max(case.remaining for case in _cases(self.shape, self.lengths, better))
+
 
 def seam_section(
     seam: Seam,
@@ -147,22 +167,41 @@ def seam_section(
 def budget(shape: Shape, lengths: Lengths, worse: Mapping[str, float], required: float) -> Budget:
     """Budget of a section; ``worse`` says by how much each toleranced length moves to its worse end, signed.
 
-    The throat falls steadily with every one of them, so the worst case is the section with all moved at once; root sum
-    square adds up the fall each brings alone.
+    The worst case is the section with all of them moved at once; root sum square adds up the fall each brings alone.
     """
     nominal = clearances(shape, lengths)
     moves = {name: move for name, move in worse.items() if move}
     if not moves:
-        return Budget(nominal, nominal, nominal.remaining, required, judged_on_worst=False)
+        return Budget(nominal, nominal, (nominal,), nominal.remaining, required, judged_on_worst=False)
     with off_the_sheet():
-        worst = clearances(shape, _moved(lengths, moves))
+        cases = _cases(shape, lengths, moves)
         falls = [
-            nominal.remaining - clearances(shape, _moved(lengths, {name: move})).remaining
+            nominal.remaining - min(case.remaining for case in _cases(shape, lengths, {name: move}))
             for name, move in moves.items()
         ]
+    # Each distance at its least, whichever case it is in: no verdict and no limit rests on a better one.
+    least = {name: min(getattr(case, name) for case in cases) for name in DISTANCES}
+    worst = replace(cases[0], **least)
     # Where clearances change places, falls taken one by one can add up to more than all of them at once.
     root_sum_square = max(nominal.remaining - hypot(*falls), worst.remaining)
-    return Budget(nominal, worst, root_sum_square, required, judged_on_worst=True)
+    return Budget(nominal, worst, cases, root_sum_square, required, judged_on_worst=True)
+
+
+def _cases(shape: Shape, lengths: Lengths, moves: Mapping[str, float]) -> tuple[Clearances, ...]:
+    """Sections with the lengths moved, the first with each moved as told.
+
+    The toe line of an open corner first rises and then falls with the lengths of its opening, so its least is at one
+    end of them or the other: they are moved both ways.
+    """
+    both = [name for name in BOTH_WAYS.get(shape.kind, ()) if name in moves]
+    ways = product((1.0, -1.0), repeat=len(both))
+    return tuple(
+        clearances(
+            shape,
+            _moved(lengths, {**moves, **{name: sign * moves[name] for name, sign in zip(both, way, strict=True)}}),
+        )
+        for way in ways
+    )
 
 
 def _moved(lengths: Lengths, moves: Mapping[str, float]) -> Lengths:

@@ -2,10 +2,18 @@
 
 from dataclasses import dataclass
 
-from ...engine.numeric import Real, hypot, magnitude
+from ...engine.numeric import Real, hypot, magnitude, maximum, minimum
 from ...engine.rounding import SAME
 from ...engine.rule_set import GrooveLoad, HoleLimits, PartMetal, WeldMetal
-from . import clause, j2_2_flare_grooves, j2_3_plug_slot, j2_4_fillet_strength, table_j2_5_grooves
+from . import (
+    clause,
+    j2_2_flare_grooves,
+    j2_3_plug_slot,
+    j2_4_fillet_strength,
+    j4_base_metal,
+    manual_9_interaction,
+    table_j2_5_grooves,
+)
 from .chapter_b3_available_strength import Factors, Method, available, nominal_needed
 
 
@@ -29,11 +37,26 @@ class AiscGrooveWeld:
         along = rows.throat_in_shear(r_n_req=shear, F_EXX=metal.filler)
         return rows.required_throat(a_n=across, a_v=along)
 
-    def compression(self, part: PartMetal) -> Real:
-        """Strength of the base metal in compression, N/mm (Table J2.5)."""
-        assert part.yield_strength is not None  # noqa: S101 - refused before
-        nominal = table_j2_5_grooves.base_compression(t=part.design_thickness, F_y=part.yield_strength)
-        return available(self.method, table_j2_5_grooves.BASE_COMPRESSION, nominal)
+    def base_throat(self, load: GrooveLoad, part: PartMetal) -> Real:
+        """Table J2.5: base metal over the effective area, by rupture and by yielding, in shear and across together."""
+        f_y, f_u = part.yield_strength, part.tensile_strength
+        assert f_y is not None and f_u is not None  # noqa: S101 - refused before
+        rows, plate, one = table_j2_5_grooves, j4_base_metal, table_j2_5_grooves.UNIT
+        shear = hypot(load.transverse, load.longitudinal)
+        breaks = manual_9_interaction.use_made(
+            v=shear,
+            n=maximum(load.normal, 0.0),
+            r_v=available(self.method, plate.SHEAR_RUPTURE, plate.shear_rupture(F_u=f_u, t=one)),
+            r_n=available(self.method, plate.TENSION_RUPTURE, plate.tension_rupture(F_u=f_u, t=one)),
+        )
+        # The table has no yielding in tension on the effective area: the part yields over its whole thickness.
+        yields = manual_9_interaction.use_made(
+            v=shear,
+            n=magnitude(minimum(load.normal, 0.0)),
+            r_v=available(self.method, plate.SHEAR_YIELD, plate.shear_yield(F_y=f_y, t=one)),
+            r_n=available(self.method, rows.BASE_COMPRESSION, rows.base_compression(t=one, F_y=f_y)),
+        )
+        return rows.throat_of_base_metal(U_1=maximum(breaks, yields), t_1=one)
 
     def flare_throat(self, form: str, radius: float, process: str | None) -> Real:
         """Throat of a flare groove filled flush, mm, by its radius; raises ``Unlisted`` (Table J2.2)."""

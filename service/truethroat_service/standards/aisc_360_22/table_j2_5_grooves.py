@@ -21,6 +21,9 @@ WELD_SHEAR = Factors(phi=0.75, omega=2.00)
 BASE_COMPRESSION = Factors(phi=0.90, omega=1.67)
 """Base metal, compression in a joint not designed to bear, on F_y."""
 
+UNIT = 1.0
+"""Throat whose use is found first, mm."""
+
 NEEDED = Arg("N/mm", 1.0, 5000.0)
 FILLER = Arg("MPa", 400.0, 800.0)
 THROAT = Arg("mm", 0.5, 40.0)
@@ -84,5 +87,17 @@ def required_throat(a_n: Real, a_v: Real) -> Real:
     args={"t": THICKNESS, "F_y": STRENGTH},
 )
 def base_compression(t: Real, F_y: Real) -> Real:
-    """Nominal strength of a part in compression beside the weld."""
+    """Nominal strength of a part in compression over a throat."""
     return t * F_y
+
+
+@formula(
+    "a_base",
+    "U_1*t_1",
+    unit="mm",
+    source=clause("Table J2.5, partial penetration, base metal over the effective area", "second-hand"),
+    args={"U_1": Arg("", 0.0, 60.0), "t_1": Arg("mm", UNIT, UNIT)},
+)
+def throat_of_base_metal(U_1: Real, t_1: Real) -> Real:
+    """Throat over which the base metal carries the load, from the use made of the metal over a unit of throat."""
+    return U_1 * t_1

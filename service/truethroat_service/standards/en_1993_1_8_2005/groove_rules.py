@@ -26,8 +26,8 @@ class EnGrooveWeld:
         strength = s4_5_3_3_simplified.shear_strength(f_u=metal.base, beta_w=metal.beta_w, gamma_M2=self.gamma_m2)
         return s4_5_3_3_simplified.required_throat(f=force, f_vw_d=strength)
 
-    def compression(self, part: PartMetal) -> None:
-        """None, because a plate in compression is checked as in tension."""
+    def base_throat(self, load: GrooveLoad, part: PartMetal) -> None:
+        """The strength of the weld is that of the weaker part already."""
         return
 
     def flare_throat(self, form: str, radius: float, process: str | None) -> Real:

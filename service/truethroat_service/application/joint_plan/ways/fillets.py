@@ -66,6 +66,7 @@ def _fillet(
             else None,
             leg_tolerance=request.tolerances.legs,
             penetration=request.penetration if request.penetration.depth else None,
+            root_pass=request.root_pass,
             common=common(request),
         ),
     )

@@ -52,6 +52,7 @@ def _groove(request: JointPlanRequest, parts: Parts, weld: PartialWeld | FullWel
             load=load,
             filler=request.filler,
             parameters=request.parameters,
+            root_pass=request.root_pass if isinstance(weld, PartialWeld) else None,
             process=request.process,
             position=request.position,
             common=common(request),

@@ -78,14 +78,15 @@ def _ground(
         face_height_tolerance=request.tolerances.face_height if face else 0.0,
         face_width=face_width,
         rule_set=request.rule_set,
+        root_pass=request.root_pass,
         process=request.process,
         position=request.position,
         common=common(request),
     )
-    account = parts.ask(grind_allowance, asked).result.creditable
-    if account.verdict is not Verdict.ENOUGH:
-        raise Unworkable(*account.reasons)
-    return _Kept(asked, account.section)
+    answer = parts.ask(grind_allowance, asked)
+    if answer.verdict is not Verdict.ENOUGH:
+        raise Unworkable(*answer.result.account)
+    return _Kept(asked, answer.result.section)
 
 
 def _fused(proven: Penetration, seam: Seam) -> Penetration:
@@ -118,6 +119,11 @@ def _seam_made(request: JointPlanRequest, kept: _Kept, size: str, shape: weld_se
 
 def square(request: JointPlanRequest, parts: Parts) -> Made:
     """Square edges closed tight; their throat is the proven penetration."""
+    if request.penetration.vouched == "proven" and request.penetration.depth > request.proven.depth:
+        raise Unworkable(
+            "The throat of a tight square edge is its penetration, and that of a root pass by hand does not count. Send"
+            " root_pass."
+        )
     if request.proven.depth <= 0.0:
         raise Unworkable("The throat of a tight square edge is its penetration, and none is proven.")
     kept = _ground(request, parts, _flat_seam(request))
@@ -157,6 +163,7 @@ def bevelled(request: JointPlanRequest, parts: Parts) -> Made:
             penetration=request.penetration,
             depth_tolerance=request.tolerances.depth,
             rule_set=request.rule_set,
+            root_pass=request.root_pass,
             process=request.process,
             position=request.position,
             common=common(request),
