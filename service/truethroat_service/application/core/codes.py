@@ -13,6 +13,7 @@ class Verdict(StrEnum):
     CANNOT_BE_REACHED = "cannot-be-reached"
     FULL_PENETRATION_NEEDED = "full-penetration-needed"
     OVER = "over"
+    OPEN = "open"
     ESTIMATED = "estimated"
     WITHIN = "within"
     TOO_FAST = "too-fast"
@@ -44,7 +45,9 @@ CautionCode = Literal[
     "carbon-steel-assumed",
     "categories-move",
     "code-in-part",
+    "cold-air",
     "cold-steel",
+    "combined-thickness-of-parts",
     "convexity-not-credited",
     "corner-as-fillet",
     "cost-incomplete",
@@ -72,10 +75,12 @@ CautionCode = Literal[
     "gap-in-leg",
     "gap-taken-off",
     "gaps-corrode",
+    "hardness-over",
     "hardness-scatter",
     "heat-affected-zone",
     "heat-of-one-run",
     "hollow-section",
+    "hydrogen-cracks-not-graded",
     "imperfections-not-summed",
     "index-of-submerged-arc",
     "intermittent",
@@ -111,6 +116,7 @@ CautionCode = Literal[
     "not-for-service",
     "one-method",
     "one-side-without-backing",
+    "one-thickness",
     "one-sided",
     "other-standard",
     "overmatched-filler",

@@ -34,6 +34,8 @@ from .ways.way import Made
 
 _PASSED_ON: Mapping[Verdict, CautionCode] = MappingProxyType(
     {
+        Verdict.SHORT: "preheat-short",
+        Verdict.OVER: "hardness-over",
         Verdict.TOO_FAST: "too-fast",
         Verdict.TOO_SLOW: "too-slow",
         Verdict.RAISED: "raised",

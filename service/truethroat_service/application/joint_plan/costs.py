@@ -108,7 +108,7 @@ def _quantity(request: JointPlanRequest, way: Made) -> FillerQuantityRequest:
 
 
 def _heat(request: JointPlanRequest, way: Made) -> HeatRequest:
-    """One pass of the way; cooling goes by the thinner part, preheat by the thicker."""
+    """One pass of the way; cooling and preheat go by the thicker part."""
     seam: SeamKind = "butt-fill"
     if way.laid == "fillet":
         seam = "corner-fillet" if "corner" in request.joint.kind else "tee-fillet"
@@ -123,7 +123,7 @@ def _heat(request: JointPlanRequest, way: Made) -> HeatRequest:
         composition=request.composition,
         hydrogen=request.hydrogen,
         preheat_category=request.preheat_category,
-        thickest_part=None if request.preheat_category is None else max(request.thickness),
+        thickest_part=max(request.thickness) if told or request.preheat_category is not None else None,
         leg=way.leg if way.laid == "fillet" else None,
         required_leg=way.required_leg,
         common=common(request),
