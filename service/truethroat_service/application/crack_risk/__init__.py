@@ -89,6 +89,7 @@ def crack_risk(request: CrackRiskRequest) -> Answered[CrackRiskAnswer]:
         for factor in factors:
             if factor.grade == worst:
                 remarks.because(factor.reason)
+        verdict = _verdict(request, worst, remarks)
         _caution(request, shape, remarks)
     answer = CrackRiskAnswer(
         shape=or_lacks(shape, "needs bead"),
@@ -104,7 +105,7 @@ def crack_risk(request: CrackRiskRequest) -> Answered[CrackRiskAnswer]:
         request,
         sheet,
         remarks,
-        Verdict.ESTIMATED if worst is None else Verdict(worst),
+        verdict,
         replace(answer, left_out=(*left_out(answer), *_without_least_sizes(request))),
         rule_set=None,
         parameters={},
@@ -143,6 +144,20 @@ def _check(request: CrackRiskRequest, faults: Faults) -> None:
                     f"UCS holds for weld metal with {element} of {limits} ({annex_e_index.SCOPE}); here {share:g}",
                 )
     faults.refuse()
+
+
+def _verdict(request: CrackRiskRequest, worst: CrackGrade | None, remarks: Remarks) -> Verdict:
+    """Worst grade; nothing is called low unless both the shape and the composition were graded."""
+    if worst is None:
+        return Verdict.ESTIMATED
+    missing = [name for name in ("bead", "weld_metal") if getattr(request, name) is None]
+    if worst == "low" and missing:
+        remarks.because(
+            "The risk as a whole is not called low: that takes the shape of the bead and the composition of the weld"
+            f" metal. Send {' and '.join(missing)}."
+        )
+        return Verdict.ESTIMATED
+    return Verdict(worst)
 
 
 def _shape(request: CrackRiskRequest, bead: Bead) -> BeadShape:
@@ -328,7 +343,13 @@ def _chill_factors(request: CrackRiskRequest, sizes: list[_Least], units: Units)
         return
     short = [size for size in sizes if not at_least(request.leg, size.leg)]
     if not short:
-        yield _Factor("size", "low", "The leg is not under the least of any rule listed.", None, sizes[0].source)
+        yield _Factor(
+            "size",
+            "low",
+            "The leg is not under the least of any rule listed. That is a least size, and no preheat.",
+            None,
+            sizes[0].source,
+        )
         return
     most = max(short, key=lambda size: size.leg)
     restrained = " on a joint that cannot give" if request.restrained else ""
@@ -357,7 +378,12 @@ def _crater_factors(request: CrackRiskRequest) -> Iterable[_Factor]:
 
 
 def _caution(request: CrackRiskRequest, shape: BeadShape | None, remarks: Remarks) -> None:
-    """Say what the grades rest on."""
+    """Say what the grades rest on, and what they leave out."""
+    remarks.caution(
+        "hydrogen-cracks-not-graded",
+        "Cracks by hydrogen (cold cracks) are not graded here. They come hours after welding, in thick, hard or held"
+        " parts. Ask /v1/heat for the preheat.",
+    )
     if request.weld_metal is not None:
         if request.process is None or process_of(request.process).id != "SAW":
             remarks.caution(

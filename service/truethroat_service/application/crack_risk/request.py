@@ -53,7 +53,7 @@ class WeldMetal:
 
 @dataclass(frozen=True, slots=True)
 class CrackRiskRequest:
-    """One pass to grade; what is left out is not graded."""
+    """One pass to grade; what is left out is not graded. Cracks by hydrogen are not graded; see /v1/heat."""
 
     joint: Annotated[JointKind, "Joint that the pass is in; corner is an outside corner."]
     bead: Annotated[Bead | None, ToldBy(BEAD_FORMS), "Shape of the bead, never of the whole weld."] = None
