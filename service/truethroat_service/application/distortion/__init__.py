@@ -150,8 +150,10 @@ def _say(
     )
     single = [name.replace("_", " ") for name, band in judged.items() if len(band.estimates) == 1]
     if single:
+        held = " A tolerance is held against twice the estimate." if tolerances else ""
         remarks.caution(
-            "one-method", f"One method alone covers: {', '.join(single)}. Allow for half as much and twice as much."
+            "one-method",
+            f"One method alone covers: {', '.join(single)}. Allow for half as much and twice as much.{held}",
         )
     if bands["angular"].estimates:
         remarks.caution(
