@@ -238,6 +238,34 @@ def test_one_side_is_held_or_refused() -> None:
     assert "fillet-one-side" in ways(replace(coded, load=PlanForce(240e3, 0.0)))
 
 
+@pytest.mark.parametrize(
+    ("rule_set", "material", "filler"),
+    [("aisc-360-22-asd", "A36", Filler("E70")), ("en-1993-1-8-2005-directional", "S355", None)],
+)
+@pytest.mark.parametrize("kind", ["lap", "inside-corner"])
+def test_one_weld_that_is_pulled_across_is_refused(
+    kind: Any, rule_set: str, material: str, filler: Filler | None
+) -> None:
+    """By statics: 750 N/mm at 6 + 1.06 mm from the throat of one weld is 5.3 kN, its plastic throat takes 1.1 kN.
+
+    490 x 3^2/4 = 1.1 kN for a throat of 3 mm. AISC 360-22 J2.2b(f): a lap is welded at both ends unless it is held.
+    """
+    request = replace(
+        TEE,
+        joint=PlanJoint(kind),
+        rule_set=rule_set,
+        parts=(Part(12.0, material), Part(12.0, material)),
+        filler=filler,
+        length=200.0,
+        load=PlanForce(150e3, pi / 2),
+    )
+    assert 750 * (6 + 3 * sqrt(2) / 4) > 4 * 490 * 3**2 / 4
+    assert "root" in refused(request)["fillet-one-side"]
+    assert "fillet-one-side" in ways(replace(request, held_from_turning=True))
+    assert ("fillet-both-sides" in ways(request)) is (kind == "lap")
+    assert "fillet-one-side" in ways(replace(request, load=PlanForce(150e3, 0.0)))
+
+
 def test_a_long_lap_counts_its_reduction() -> None:
     """AISC 360-22 J2.2b(d): 3000 mm at a leg of 13 mm is 231 legs, so 1.2 - 0.002 * 231 = 0.738 of it counts."""
     lap = replace(

@@ -160,7 +160,7 @@ def _check_companions(request: JointPlanRequest, faults: Faults) -> None:
         faults.inconsistent("#/preheat", "goes with arc, composition or preheat_category, and none is given")
     if request.intermittent is not None and kind not in ("tee", "lap"):
         faults.inconsistent("#/intermittent", f"a {kind} has no intermittent way; leave it out")
-    if request.held_from_turning and kind not in ("tee", "butt"):
+    if request.held_from_turning and kind == "outside-corner":
         faults.inconsistent("#/held_from_turning", f"changes nothing of a {kind}; leave it out")
     if request.bevelling_speed is not None and kind in ("lap", "inside-corner"):
         faults.inconsistent("#/bevelling_speed", f"no edge of a {kind} is bevelled; leave it out")

@@ -98,9 +98,17 @@ def _fillet(
 
 
 def _opens_from_root(request: JointPlanRequest, sides: int) -> bool:
-    """Whether the load opens a tee welded on one side from its root; refuses what no rule here has a model for."""
-    if sides == 2 or request.joint.kind != "tee" or not opens_one_side(request):
+    """Whether the load opens one weld from its root; refuses what no rule here has a model for."""
+    kind = request.joint.kind
+    if sides == 2 or not opens_one_side(request):
         return False
+    if kind == "lap":
+        raise Unworkable(
+            "a lap that is pulled across takes a weld at both ends, or one weld opens from its root: weld both, or hold"
+            " the joint from turning and say held_from_turning"
+        )
+    if kind == "inside-corner":
+        raise Unworkable("opens from its root unless the joint is held from turning: hold it and say held_from_turning")
     if _models_root_bending(request) and request.load is not None:
         if abs(request.joint.angle - pi / 2) > SAME:
             raise Unworkable(f"bends its root open, and the model of that is for a square tee ({ROOT_BENDING})")
