@@ -12,6 +12,7 @@ from tests.application.asked import joint_plan
 from tests.application.joints import given, hundredths, mm
 
 from truethroat_service.application.core.answers import Common
+from truethroat_service.application.core.faults import Refused
 from truethroat_service.application.joint_plan.request import (
     JointPlanRequest,
     PlanForce,
@@ -264,6 +265,54 @@ def test_one_weld_that_is_pulled_across_is_refused(
     assert "fillet-one-side" in ways(replace(request, held_from_turning=True))
     assert ("fillet-both-sides" in ways(request)) is (kind == "lap")
     assert "fillet-one-side" in ways(replace(request, load=PlanForce(150e3, 0.0)))
+
+
+TUBE = replace(
+    TEE,
+    rule_set="aisc-360-22-asd",
+    parts=(Part(INCH / 4, "A36"), Part(3 * INCH / 16, "A500-B")),
+    filler=Filler("E70"),
+    basis="full-strength",
+    load=None,
+    position="2F",
+)
+
+
+def test_the_access_to_a_hollow_section_has_to_be_given() -> None:
+    """A tube end is welded from outside (common practice): both sides by default would specify half the leg."""
+    with pytest.raises(Refused) as refusal:
+        joint_plan(TUBE)
+    assert [fault.pointer for fault in refusal.value.faults] == ["#/access"]
+    assert "second side" in refused(replace(TUBE, access="one-side"))["fillet-both-sides"]
+    assert "fillet-both-sides" in ways(replace(TUBE, access="both-sides"))
+
+
+def test_the_size_in_words_names_the_root() -> None:
+    """AWS D1.1 TC-U4a stands on a backing over an open root; without the word a traveller has the gap alone."""
+    through = ways(replace(TUBE, access="one-side"))["full-penetration"]
+    assert through["parts"]["groove_size"]["preparation"]["root"] == "backing"
+    assert "on a backing that is left in" in through["size"]
+    both = ways(TEE)["full-penetration"]
+    words = {"back-run": "welded again", "back-gouge": "gouged out", "backing": "backing", "open": "root open"}
+    assert words[both["parts"]["groove_size"]["preparation"]["root"]] in both["size"]
+
+
+@pytest.mark.parametrize(
+    ("rule_set", "part", "pointer"),
+    [
+        ("aisc-360-22-asd", Part(10.0, "1.4301"), "material"),
+        ("en-1993-1-8-2005-directional", Part(2.0, "S235"), "thickness"),
+        ("en-1993-1-4-2006-directional", Part(1.5, "1.4301"), "thickness"),
+    ],
+)
+def test_a_corner_is_held_to_the_scope_of_its_rules(rule_set: str, part: Part, pointer: str) -> None:
+    """AISC 360 is for carbon and low-alloy steel, EN 1993-1-8 4.1 and EN 1993-1-4 for parts of 4 mm and more."""
+    corner = replace(
+        CORNER, rule_set=rule_set, parts=(part, part), required_throat=1.0, finish=Finish(), tolerances=PlanTolerances()
+    )
+    with pytest.raises(Refused) as refusal:
+        joint_plan(corner)
+    assert {fault.pointer for fault in refusal.value.faults} == {f"#/parts/{index}/{pointer}" for index in (0, 1)}
 
 
 def test_a_long_lap_counts_its_reduction() -> None:

@@ -15,7 +15,7 @@ from ..core.faults import Faults
 from ..core.left_out import LeftOut
 from ..core.remarks import Remarks
 from ..core.units import Units
-from ..joints.metals import metals
+from ..joints.metals import check_scope, is_hollow, metals
 from ..joints.penetration_remarks import remark_on_penetration
 from ..joints.quality_sets import Quality
 from ..joints.rule_sets import chosen
@@ -138,13 +138,27 @@ def _check(request: JointPlanRequest, units: Units) -> RuleSet:
         "#/tolerances/thickness", request.tolerances.thickness, thinner, "thickness", faults, leaves_some=True
     )
     _check_companions(request, faults)
+    _check_access(request, faults)
     if basis != "throat":
         if rules.weld is None:
             faults.inconsistent("#/rule_set", f"{rules.id} claims no strength: it plans for a throat alone")
         else:
             metals(rules, request.parts, request.filler, beta_w, None, faults, Remarks(units), request.process)
+    elif rules.weld is not None:
+        check_scope(rules, request.parts, faults)
     faults.refuse()
     return rules
+
+
+def _check_access(request: JointPlanRequest, faults: Faults) -> None:
+    """Find a hollow section whose access is not given: its inside can seldom be reached."""
+    hollow = [part.material for part in request.parts if part.material and is_hollow(part.material)]
+    if hollow and request.access is None:
+        faults.inconsistent(
+            "#/access",
+            f'is missing: {hollow[0]} is a hollow section, whose inside can seldom be reached; send "one-side" or'
+            ' "both-sides"',
+        )
 
 
 def _check_companions(request: JointPlanRequest, faults: Faults) -> None:

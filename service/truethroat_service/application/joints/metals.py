@@ -148,7 +148,7 @@ def metals(
     found = tuple(_part(rules, index, part, beta_w, faults) for index, part in enumerate(parts))
     _thicknesses(rules, parts, faults)
     _strong_enough(rules, parts, faults)
-    hollow = [part.material for part in parts if part.material and _is_hollow(part.material)]
+    hollow = [part.material for part in parts if part.material and is_hollow(part.material)]
     at_hss_end = bool(hollow) if hss_end is None else hss_end
     if rules.metals.hollow_ends is not None and (at_hss_end or hollow):
         remarks.caution("hollow-section", _about_hollow_section(hss_end, hollow), rules.metals.hollow_ends)
@@ -176,8 +176,24 @@ def _about_hollow_section(hss_end: bool | None, hollow: list[str]) -> str:
     )
 
 
-def _is_hollow(material: str) -> bool:
+def is_hollow(material: str) -> bool:
+    """Whether a listed material is a hollow section."""
     return MATERIALS[material].form == "hollow-section"
+
+
+def check_scope(rules: RuleSet, parts: tuple[Part, Part], faults: Faults) -> None:
+    """Refuse parts of a metal or a thickness that the rules do not cover, where no strength is asked for."""
+    for index, part in enumerate(parts):
+        if part.material is not None:
+            _in_family(rules, f"#/parts/{index}", part.material, faults)
+    _thicknesses(rules, parts, faults)
+
+
+def _in_family(rules: RuleSet, pointer: str, material: str, faults: Faults) -> None:
+    """Refuse a listed material that is not of the metals the rules cover."""
+    family = MATERIALS[material].family
+    if family not in rules.scope.families:
+        faults.out_of_scope(f"{pointer}/material", f"{rules.id} covers {_covered(rules)}; {material} is {family}")
 
 
 def _thicknesses(rules: RuleSet, parts: tuple[Part, Part], faults: Faults) -> None:
@@ -296,10 +312,7 @@ def _looked_up(
 ) -> tuple[float, float, float | None]:
     """Strengths of a listed material at a thickness: beside the weld, where the rules go by those."""
     material = MATERIALS[material_id]
-    if material.family not in rules.scope.families:
-        faults.out_of_scope(
-            f"{pointer}/material", f"{rules.id} covers {_covered(rules)}; {material_id} is {material.family}"
-        )
+    _in_family(rules, pointer, material_id, faults)
     try:
         band = material.at(thickness)
     except NoBand as error:

@@ -62,7 +62,7 @@ def opens_one_side(request: JointPlanRequest) -> bool:
 
 def needs_second_side(request: JointPlanRequest) -> None:
     """Refuse a way that welds the second side where there is no access to it."""
-    if request.access == "one-side":
+    if request.reach == "one-side":
         raise Unworkable("needs the second side, and there is access to one only")
 
 
