@@ -315,6 +315,43 @@ def test_a_corner_is_held_to_the_scope_of_its_rules(rule_set: str, part: Part, p
     assert {fault.pointer for fault in refusal.value.faults} == {f"#/parts/{index}/{pointer}" for index in (0, 1)}
 
 
+def test_a_leg_that_no_shop_would_lay_is_not_recommended() -> None:
+    """500 kN across 200 mm of a tee welded on one side: a root that bends takes a leg of 41 mm on plates of 12 mm.
+
+    Common practice: no leg over 1.5 times the thinner part (18 mm), and none over 25 mm.
+    """
+    request = replace(
+        TEE,
+        parts=(Part(12.0, "S355"), Part(12.0, "S355")),
+        length=200.0,
+        load=PlanForce(500e3, pi / 2),
+        access="one-side",
+    )
+    answer = joint_plan(request)
+    (way,) = [way for way in answer["ways"] if way["way"] == "fillet-one-side"]
+    against = " ".join(way["impracticable"])
+    assert "1.5 times the thinner part" in against
+    assert "is more than 25 mm" in against
+    assert answer["recommended"] != "fillet-one-side"
+    assert answer["ways"][-1]["impracticable"] or not any(other["impracticable"] for other in answer["ways"])
+
+
+def test_a_least_leg_of_structural_steel_is_impracticable_on_sheet() -> None:
+    """A throat of 1.2 mm at 90 deg takes a leg of 1.7 mm; AISC 360-22 Table J2.4 puts 3 mm on sheet of 1.5 mm."""
+    corner = replace(
+        CORNER,
+        rule_set="thin-part",
+        parts=(Part(1.5), Part(1.5)),
+        required_throat=1.2,
+        finish=Finish(),
+        tolerances=PlanTolerances(),
+        process="GTAW",
+    )
+    way = ways(corner)["fillet-inside"]
+    assert any("sheet" in reason for reason in way["impracticable"])
+    assert joint_plan(corner)["recommended"] != "fillet-inside"
+
+
 def test_a_long_lap_counts_its_reduction() -> None:
     """AISC 360-22 J2.2b(d): 3000 mm at a leg of 13 mm is 231 legs, so 1.2 - 0.002 * 231 = 0.738 of it counts."""
     lap = replace(

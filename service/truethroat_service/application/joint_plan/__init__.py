@@ -27,7 +27,8 @@ from . import costs as plan_costs
 from .answer import Cost, JointPlanAnswer, PlanCosts, PlannedWay, PlanParts, RefusedWay, WayName
 from .asking import Parts, Unworkable
 from .hold import hold, most_face
-from .ranking import Ranked, comparable, ranked
+from .practicable import impracticable
+from .ranking import Ranked, comparable, ranked, weighted
 from .request import JointPlanRequest
 from .ways import WAYS
 from .ways.way import Made
@@ -53,6 +54,7 @@ class _Way:
     laid: Made
     answers: Mapping[str, Answered[Any]]
     costs: PlanCosts
+    impracticable: tuple[str, ...]
     left_out: tuple[LeftOut, ...]
     budget: ThroatBudget | None
     chance: float | None
@@ -84,7 +86,7 @@ def joint_plan(request: JointPlanRequest) -> Answered[JointPlanAnswer]:
             else:
                 refused.append(RefusedWay(name, (too_high,)))
     weights = request.weights.by_kind()
-    places = ranked([way.costs.by_kind() for way in ways], weights)
+    places = ranked([way.costs.by_kind() for way in ways], weights, [bool(way.impracticable) for way in ways])
     order = sorted(range(len(ways)), key=lambda index: (places[index].rank, index))
     compared = comparable([way.costs.by_kind() for way in ways], weights) if ways else ()
     _say(request, ways, order, compared, remarks)
@@ -95,7 +97,7 @@ def joint_plan(request: JointPlanRequest) -> Answered[JointPlanAnswer]:
         remarks,
         Verdict.ENOUGH if ways else Verdict.CANNOT_BE_REACHED,
         JointPlanAnswer(
-            recommended=ways[order[0]].name if ways else None,
+            recommended=ways[order[0]].name if ways and not ways[order[0]].impracticable else None,
             compared_by=compared,
             quality=quality,
             ways=tuple(
@@ -233,7 +235,9 @@ def _way(request: JointPlanRequest, name: WayName, laid: Made, parts: Parts) -> 
         account = throat_budget(budget(judged.shape, judged.lengths, judged.worse, judged.required))
         chance = chance_short(judged.shape, judged.lengths, judged.worse, judged.required, request.spread or Spread())
     reasons = tuple(LeftOut(field, reason) for field, reason in left_out.items())
-    return _Way(name, laid, parts.answers, costs, reasons, account, chance)
+    counted = parts.answers.get("filler_quantity")
+    against = impracticable(request, laid, costs, None if counted is None else counted.result)
+    return _Way(name, laid, parts.answers, costs, against, reasons, account, chance)
 
 
 def _planned(
@@ -250,6 +254,7 @@ def _planned(
         way=way.name,
         size=way.laid.size,
         rank=place.rank,
+        impracticable=way.impracticable,
         score=place.score,
         dominated_by=tuple(ways[other].name for other in place.dominated_by),
         costs=way.costs,
@@ -270,16 +275,22 @@ def _say(
         remarks.because("No way keeps the rules: each is refused for the reason beside it.")
         return
     best = ways[order[0]]
-    if len(ways) == 1:
+    known = [kind for kind in weighted(request.weights.by_kind()) if best.costs.by_kind()[kind] is not None]
+    if best.impracticable:
+        remarks.because(
+            f"No way that keeps the rules is one that a shop would lay. Of {best.name}: {' '.join(best.impracticable)}"
+        )
+    elif len(ways) == 1:
         remarks.because(f"{best.name} is the one way that keeps the rules.")
-    elif compared:
-        remarks.because(f"{best.name} comes first of {len(ways)} ways by {', '.join(compared)} at the weights given.")
+    elif known:
+        remarks.because(f"{best.name} comes first of {len(ways)} ways by {', '.join(known)} at the weights given.")
     else:
         remarks.because("Nothing that carries weight is known of every way, so they are not told apart.")
     unknown = [kind for kind, weight in request.weights.by_kind().items() if weight > 0.0 and kind not in compared]
     if unknown and len(ways) > 1:
         remarks.caution(
-            "not-compared", f"Not known of every way, and so left out of the ranking: {', '.join(unknown)}."
+            "not-compared",
+            f"Not known of every way: {', '.join(unknown)}. A way of which less is known comes after the others.",
         )
     _caution(request, [ways[index] for index in order], remarks)
 

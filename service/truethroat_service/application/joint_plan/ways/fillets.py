@@ -7,7 +7,7 @@ from typing import Any, Literal
 
 from ....engine import fillet_section
 from ....engine.formula import Source
-from ....engine.rounding import SAME
+from ....engine.rounding import SAME, at_most
 from ....engine.rule_set import Intermittent
 from ....engine.units import INCH
 from ....standards.aws_d1_1_2020 import s7_21_fit_up
@@ -93,6 +93,7 @@ def _fillet(
         width=float(fillet_section.face_width(z_1=leg, z_2=leg, psi=min(angles))),
         leg=leg,
         required_leg=least_leg + gap,
+        least_governs=not at_most(sized.minimum.leg, sized.required.leg),
         share=share,
     )
 
