@@ -37,6 +37,7 @@ def test_cooling_goes_by_the_thickest_part() -> None:
     answer = heat(HeatRequest(Arc(heat_input=1.0), thickness=8.0, thickest_part=40.0, seam="tee-fillet"))
     by_hand = (6700 - 5 * 20) * 1.0 * (1 / (500 - 20) - 1 / (800 - 20)) * 0.67
     assert [_value(answer["cooling"]["time"][end]) for end in ("least", "most")] == pytest.approx([by_hand, by_hand])
+    assert "thinner-part-cools-slower" in {caution["code"] for caution in answer["cautions"]}
 
 
 @pytest.mark.parametrize(("thickest", "cautioned"), [(None, True), (12.0, False)])

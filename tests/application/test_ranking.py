@@ -94,4 +94,6 @@ def test_an_impracticable_way_comes_last() -> None:
     """However little it costs."""
     found = ranked([{"filler": 1.0}, {"filler": 9.0}], {"filler": 1.0}, [True, False])
     assert [way.rank for way in found] == [2, 1]
-    assert found[1].dominated_by == ()
+    assert [way.dominated_by for way in found] == [(), ()]
+    both = ranked([{"filler": 1.0}, {"filler": 9.0}], {"filler": 1.0}, [False, True])
+    assert [way.dominated_by for way in both] == [(), (0,)]

@@ -14,6 +14,9 @@ STEEL = 7.85e-6
 
 CARBON_STEEL = Source("", "carbon steel at 7850 kg/m3", "common practice, no source")
 DEPOSITED = Source("", "mass of a section with its excess over all welds", "geometry")
+LIGHT = 0.95
+"""Density over that of carbon steel under which a metal is not steel; the densities of steels differ by less."""
+
 USUAL_EXCESS = 0.10
 """Share of the area that an estimator adds to a weld as drawn."""
 

@@ -143,6 +143,7 @@ CautionCode = Literal[
     "static-only",
     "stub-in-efficiency",
     "stub-taken-off",
+    "thinner-part-cools-slower",
     "thinning",
     "throat-to-finished-face",
     "too-fast",

@@ -194,7 +194,7 @@ def _rate(weld: Weld, rho: Figure, eta: Figure | None, subject: str) -> Figure |
 
 def is_lighter_than_steel(density: float) -> bool:
     """Whether the usual deposition rates, which are those of steel, are too high for a metal of a density, kg/mm3."""
-    return not at_least(density, deposition.STEEL)
+    return not at_least(density, deposition.LIGHT * deposition.STEEL)
 
 
 def _of_metal(usual: Figure | None, rho: Figure, subject: str) -> Figure | None:

@@ -78,6 +78,9 @@ def heat(request: HeatRequest) -> Answered[HeatAnswer]:
         _remark_thickness(request, remarks)
         cooled = _cooled(request, seam, energy, remarks)
         energy_answer = _energy_answer(request, energy, remarks)
+        window: Standing | None = None
+        if cooled is not None and request.cooling_window is not None:
+            window = _within_window(cooled, request.cooling_window, remarks)
         answer = HeatAnswer(
             energy=energy_answer,
             cooling=_cooling_answer(request, energy, cooled),
@@ -87,7 +90,7 @@ def heat(request: HeatRequest) -> Answered[HeatAnswer]:
             hardness=_hardness(request, cooled, remarks),
             fillet=_fillet(request, seam, energy, remarks),
         )
-        judged = _judged(request, cooled, answer, remarks)
+        judged = _judged(request, window, answer)
     return answered(
         "heat",
         request,
@@ -137,6 +140,18 @@ def _remark_thickness(request: HeatRequest, remarks: Remarks) -> None:
         )
 
 
+def _remark_thinner(request: HeatRequest, remarks: Remarks) -> None:
+    """Add a caution where a thinner part stays hot for longer than the cooling time says."""
+    parts = parts_of(request)
+    if parts is not None and not at_least(*parts):
+        thin, thick = (remarks.units.text(part) for part in parts)
+        remarks.caution(
+            "thinner-part-cools-slower",
+            f"The cooling time is that of the thickest part, {thick}, which hardens most. The part of {thin} stays hot"
+            " longer; send its thickness alone to see whether that is too slow.",
+        )
+
+
 def _method_b(request: HeatRequest, energy: Energy, cet: float | None) -> preheat_of.MethodB | None:
     """Input of method B; None where something it needs is not known."""
     thickest = thickest_part(request)
@@ -158,6 +173,7 @@ def _cooled(request: HeatRequest, seam: Seam | None, energy: Energy, remarks: Re
         "The cooling times hold for unalloyed and low-alloy ferritic steel only.",
         annex_d_cooling.FERRITIC,
     )
+    _remark_thinner(request, remarks)
     remarks.caution("seam-factors", "The seam factors F2 and F3 were taken from memory.", annex_d_cooling.SEAM_FACTORS)
     cite(annex_d_cooling.SEAM_FACTORS)
     if seam.factors.two[0] != seam.factors.two[1]:
@@ -171,11 +187,11 @@ def _cooled(request: HeatRequest, seam: Seam | None, energy: Energy, remarks: Re
     return None if energy.heat_input is None else cooling_of.cooling(seam, energy.heat_input)
 
 
-def _judged(request: HeatRequest, cooled: Cooling | None, answer: HeatAnswer, remarks: Remarks) -> tuple[Judged, ...]:
+def _judged(request: HeatRequest, window: Standing | None, answer: HeatAnswer) -> tuple[Judged, ...]:
     """Judge all that can be judged: the window, the preheat and the hardness."""
     judged: list[Judged] = []
-    if cooled is not None and request.cooling_window is not None:
-        judged.append(Judged("window", _within_window(cooled, request.cooling_window, remarks)))
+    if window is not None:
+        judged.append(Judged("window", window))
     preheat = _preheat_standing(request, answer.preheat)
     if preheat is not None:
         judged.append(Judged("preheat", preheat))

@@ -1,7 +1,7 @@
 """Use case: every way to make one joint, sized and costed on the same rules, ranked, and what each is held to."""
 
 from collections.abc import Mapping
-from dataclasses import asdict, dataclass
+from dataclasses import asdict, dataclass, replace
 from math import pi
 from types import MappingProxyType
 from typing import Any
@@ -92,7 +92,7 @@ def joint_plan(request: JointPlanRequest) -> Answered[JointPlanAnswer]:
     _say(request, ways, order, compared, remarks)
     return answered(
         "joint_plan",
-        request,
+        replace(request, access=request.reach),
         sheet,
         remarks,
         Verdict.ENOUGH if ways else Verdict.CANNOT_BE_REACHED,
@@ -286,12 +286,15 @@ def _say(
         remarks.because(f"{best.name} comes first of {len(ways)} ways by {', '.join(known)} at the weights given.")
     else:
         remarks.because("Nothing that carries weight is known of every way, so they are not told apart.")
-    unknown = [kind for kind, weight in request.weights.by_kind().items() if weight > 0.0 and kind not in compared]
-    if unknown and len(ways) > 1:
-        remarks.caution(
-            "not-compared",
-            f"Not known of every way: {', '.join(unknown)}. A way of which less is known comes after the others.",
-        )
+    kinds = weighted(request.weights.by_kind())
+    costs = [way.costs.by_kind() for way in ways]
+    of_none = [kind for kind in kinds if all(way[kind] is None for way in costs)]
+    of_some = [kind for kind in kinds if kind not in (*compared, *of_none)]
+    texts = [f"Not known of any way: {', '.join(of_none)}."] if of_none else []
+    if of_some:
+        texts.append(f"Not known of every way: {', '.join(of_some)}. A way of which less is known comes later.")
+    if texts and len(ways) > 1:
+        remarks.caution("not-compared", " ".join(texts))
     _caution(request, [ways[index] for index in order], remarks)
 
 

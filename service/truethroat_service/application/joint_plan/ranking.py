@@ -66,7 +66,7 @@ def ranked(
             tuple(
                 index
                 for index, (other, before) in enumerate(zip(costs, tiers, strict=True))
-                if before == tier and _dominates(other, way, kinds)
+                if before[0] <= tier[0] and before[1:] == tier[1:] and _dominates(other, way, kinds)
             ),
         )
         for way, score, tier in zip(costs, scores, tiers, strict=True)
