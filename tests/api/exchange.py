@@ -23,6 +23,26 @@ def document() -> Json:
     return document_of()
 
 
+def paths(method: str) -> list[str]:
+    """List the paths of a version that take a method, as the document names them."""
+    return [path for path, methods in document()["paths"].items() if method in methods and path.startswith("/v1")]
+
+
+def request_content(path: str) -> Json:
+    """Give what the document says of a calculation's request: its schema and examples."""
+    content: Json = document()["paths"][path]["post"]["requestBody"]["content"]["application/json"]
+    return content
+
+
+def published() -> list[tuple[str, str, Json]]:
+    """List every published example of a request: the path it goes to, its name and its body."""
+    return [
+        (path, name, example["value"])
+        for path in paths("post")
+        for name, example in request_content(path)["examples"].items()
+    ]
+
+
 def _closed(schema: Any, inside: bool = True) -> Any:
     """Give an answer's schema without its openness, so that a field the document does not name is a fault."""
     if isinstance(schema, list):
@@ -42,8 +62,9 @@ FIT = {"inconsistent", "out-of-scope"}
 @cache
 def request_validator(path: str) -> jsonschema_rs.Draft202012Validator:
     """Build the validator of a calculation's request, as the document publishes it."""
-    schema = document()["paths"][path]["post"]["requestBody"]["content"]["application/json"]["schema"]
-    return jsonschema_rs.Draft202012Validator({**schema, "components": document()["components"]})
+    return jsonschema_rs.Draft202012Validator(
+        {**request_content(path)["schema"], "components": document()["components"]}
+    )
 
 
 def hold_request_against_document(path: str, body: Any, response: TestResponse) -> None:

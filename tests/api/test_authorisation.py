@@ -5,14 +5,14 @@ from __future__ import annotations
 from hashlib import sha256
 
 import pytest
-from tests.api.exchange import PROBLEM, Exchange
+from tests.api.exchange import PROBLEM, Exchange, paths
 from tests.api.sound import EN, FILLET
 
 from truethroat_service.api import create_app
 from truethroat_service.api.settings import Settings
 
 TOKENS = ("hopper-shop", "frame-shop")
-VERSIONED = ["/v1", "/v1/rule-sets", "/v1/materials", "/v1/filler-metals", "/v1/processes"]
+VERSIONED = paths("get")
 
 
 @pytest.fixture(scope="module")
@@ -61,10 +61,10 @@ def test_anything_else_is_refused(guarded: Exchange, headers: dict[str, str]) ->
     assert response.json["detail"] == "Send a token as Authorization: Bearer or as X-API-Key."
 
 
-@pytest.mark.parametrize("path", [*VERSIONED, FILLET, "/v1/nothing"])
+@pytest.mark.parametrize("path", [*VERSIONED, *paths("post"), "/v1/nothing"])
 def test_every_versioned_resource_is_guarded(guarded: Exchange, path: str) -> None:
     """Without a token nothing under /v1 answers, nor says whether it is there."""
-    method = "POST" if path == FILLET else "GET"
+    method = "POST" if path in paths("post") else "GET"
     assert guarded.send(method, path, json=EN if method == "POST" else None).status_code == 401
 
 

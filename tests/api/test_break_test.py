@@ -77,7 +77,7 @@ def test_no_throat_at_all(service: Exchange) -> None:
     answer = service.answer(BREAK, request)
     assert answer["verdict"] == "opens-by-hand"
     assert answer["force"]["breaking_at_most"]["value"] == 0.0
-    assert answer["reasons"][0] == "Physical: there is no throat to break."
+    assert answer["reasons"][0] == "Physical: nothing of the throat is left to break."
 
 
 def test_a_tall_face_is_cautioned(service: Exchange) -> None:

@@ -6,14 +6,14 @@ import itertools
 import re
 
 import pytest
-from tests.api.exchange import Exchange
+from tests.api.exchange import Exchange, paths
 from tests.api.sound import AISC, EN, FILLET, GAUGED, SIX, changed
 
 import truethroat_service
 from truethroat_service.api import create_app
 from truethroat_service.api.settings import Settings
 
-CACHED = ["/v1", "/v1/rule-sets", "/v1/materials", "/v1/filler-metals", "/v1/preparations", "/v1/processes"]
+CACHED = paths("get")
 RULE_SETS = [
     "aisc-360-22-lrfd",
     "aisc-360-22-asd",

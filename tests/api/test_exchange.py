@@ -8,45 +8,16 @@ from typing import Any
 
 import pytest
 from flask import Response
-from tests.api.exchange import PROBLEM, Exchange
-from tests.api.sound import (
-    BEVEL,
-    BRACKET,
-    BREAK,
-    CLOSED,
-    COUPON,
-    DISTORTION,
-    EN,
-    ESTIMATE,
-    FILLET,
-    FLANGE,
-    GAUGED,
-    GRIND,
-    GROOVE,
-    GROUP,
-    PRICED,
-    SIX,
-    TO_BEVEL,
-    TO_GROOVE,
-)
+from tests.api.exchange import PROBLEM, Exchange, paths, published
+from tests.api.sound import BEVEL, EN, FILLET, GRIND
 from werkzeug.exceptions import HTTPException
 
 from truethroat_service.api import create_app
 from truethroat_service.api.problems import TYPES
 from truethroat_service.api.settings import Settings
 
-CALCULATIONS = [
-    (FILLET, EN),
-    (GRIND, CLOSED),
-    (BEVEL, TO_BEVEL),
-    (GROUP, BRACKET),
-    (GAUGED, SIX),
-    (GROOVE, TO_GROOVE),
-    (ESTIMATE, PRICED),
-    (DISTORTION, FLANGE),
-    (BREAK, COUPON),
-]
-EVERYWHERE = ["/v1", "/v1/rule-sets", "/v1/materials", "/v1/filler-metals", "/v1/processes", "/livez", "/readyz"]
+CALCULATIONS = [(path, example) for path, _, example in published()]
+EVERYWHERE = [*paths("get"), "/livez", "/readyz"]
 
 
 @pytest.mark.parametrize("given", ["a", "job-17.B_3", "0" * 64])

@@ -129,7 +129,7 @@ def test_what_an_estimate_is_refused_for(service: Exchange, case: str) -> None:
 
 @pytest.mark.parametrize(
     ("units", "thickness", "text"),
-    [("us", ["2 in", "1/4 in"], "2 and 1/4 in"), ("metric", ["50.8 mm", "6.35 mm"], "50.8 and 6.35 mm")],
+    [("us", ["2 in", "1/4 in"], "2 in and 1/4 in"), ("metric", ["50.8 mm", "6.35 mm"], "50.8 mm and 6.35 mm")],
 )
 def test_planes_that_do_not_meet_are_measured_in_the_units_asked_for(
     service: Exchange, units: str, thickness: list[str], text: str

@@ -33,28 +33,43 @@ FAULTS: dict[str, tuple[Any, str, str, str]] = {
         "out-of-scope",
         "has no rule for welds along and across one force together",
     ),
-    "group in a tee": (changed(CONCENTRIC, joint__kind="tee"), "#/joint/kind", "inconsistent", "make a lap joint"),
-    "group of two sides": (changed(CONCENTRIC, joint__sides=2), "#/joint/sides", "inconsistent", "leave sides out"),
-    "group end-loaded": (changed(CONCENTRIC, end_loaded=True), "#/end_loaded", "inconsistent", "ask each weld alone"),
+    "group in a tee": (
+        changed(CONCENTRIC, joint__kind="tee"),
+        "#/joint/kind",
+        "inconsistent",
+        'must be "lap" with welds along and across one force; it is "tee"',
+    ),
+    "group of two sides": (
+        changed(CONCENTRIC, joint__sides=2),
+        "#/joint/sides",
+        "inconsistent",
+        "does not apply, because the lengths are those of all welds together; leave it out",
+    ),
+    "group end-loaded": (
+        changed(CONCENTRIC, end_loaded=True),
+        "#/end_loaded",
+        "inconsistent",
+        "needs the length of one weld; ask for each weld alone, with its share of the load",
+    ),
     "balance on one side": (changed(ANGLE_ON_GUSSET, joint__sides=1), "#/joint", "inconsistent", "on 2 sides"),
     "centroid outside": (
         changed(ANGLE_ON_GUSSET, load__centroid="4 in"),
         "#/load/centroid",
         "inconsistent",
-        "is not within the 101.6 mm between the welds",
+        "must be less than the 101.6 mm between the welds; it is 101.6 mm",
     ),
     # Lengths
     "stiffener by AISC": (
         changed(AISC, transverse_stiffener=True),
         "#/transverse_stiffener",
         "inconsistent",
-        "belongs to EN 1993-1-8",
+        "applies to EN 1993-1-8 only, not to aisc-360-22-lrfd; leave it out",
     ),
     "stiffener as a lap": (
         changed(EN, joint__kind="lap", transverse_stiffener=True),
         "#/transverse_stiffener",
         "inconsistent",
-        "a lap may be end_loaded instead",
+        "does not apply to a lap; leave it out, and send end_loaded for a long lap",
     ),
     "stiffener without length": (
         changed(EN, load={"normal": "100 N/mm"}, transverse_stiffener=True),
@@ -66,14 +81,19 @@ FAULTS: dict[str, tuple[Any, str, str, str]] = {
         changed(EN, basis="full-strength", load=LEFT_OUT, transverse_stiffener=True),
         "#/transverse_stiffener",
         "inconsistent",
-        'goes with basis "load"',
+        'applies to basis "load" only; leave it out',
     ),
-    "craters by AISC": (changed(AISC, ends="craters"), "#/ends", "inconsistent", "counts the length that is full size"),
+    "craters by AISC": (
+        changed(AISC, ends="craters"),
+        "#/ends",
+        "inconsistent",
+        "does not apply to aisc-360-22-lrfd; send the length that is full size, and leave ends out",
+    ),
     "craters of an end-loaded lap": (
         changed(EN, joint__kind="lap", end_loaded=True, ends="craters"),
         "#/ends",
         "inconsistent",
-        "both reduce the length",
+        "must not be combined with end_loaded; send the length that is full size",
     ),
     "German throat by AISC": (
         changed(AISC, minimum_throat="din-na"),
@@ -86,19 +106,22 @@ FAULTS: dict[str, tuple[Any, str, str, str]] = {
         changed(AISC, joint__kind="lap", packing={"thickness": "3 mm"}),
         "#/packing",
         "out-of-scope",
-        "AISC 360-22 J5, not covered here",
+        (
+            "does not apply to aisc-360-22-lrfd: fillers have rules of their own in AISC 360-22 J5, which are not"
+            " covered; join the parts without packing"
+        ),
     ),
     "packing by the thin part": (
         changed(THIN, joint__kind="lap", packing={"thickness": "3 mm"}),
         "#/packing",
         "out-of-scope",
-        "no rule for packing here",
+        "does not apply to thin-part: it has no rule for packing; join the parts without packing",
     ),
     "packing of a tee": (
         changed(EN, packing={"thickness": "3 mm"}),
         "#/packing",
         "inconsistent",
-        "between the parts of a lap, not of a tee",
+        "applies to a lap only, not to tee; leave it out",
     ),
     "penetration into packing": (
         changed(
@@ -109,14 +132,14 @@ FAULTS: dict[str, tuple[Any, str, str, str]] = {
         ),
         "#/penetration",
         "inconsistent",
-        "at the root lies the packing",
+        "does not count where packing lies at the root; leave one of the two out",
     ),
     # Bending about the root
     "root bending by AISC": (
         changed(AISC, root_bending=True),
         "#/root_bending",
         "inconsistent",
-        "has no rule to size a fillet for bending about its root",
+        "does not apply to aisc-360-22-lrfd, which has no rule for bending about the root; leave it out",
     ),
     "root bending of two sides": (
         changed(EN, root_bending=True),
@@ -128,19 +151,19 @@ FAULTS: dict[str, tuple[Any, str, str, str]] = {
         changed(ONE_SIDED, joint__angle="80 deg"),
         "#/joint/angle",
         "out-of-scope",
-        "for plates at 90 deg",
+        "must be 90 deg with root_bending",
     ),
     "root bending by a push": (
         changed(ONE_SIDED, load={"normal": "50 N/mm", "transverse": "5 N/mm"}),
         "#/load/transverse",
         "out-of-scope",
-        "in the plane of part 2",
+        "must be zero with root_bending, whose model covers normal and longitudinal forces only",
     ),
     "root bending with craters": (
         changed(ONE_SIDED, ends="craters"),
         "#/root_bending",
         "inconsistent",
-        "not combined with a reduced length",
+        "must not be combined with a reduced length; send the length that counts",
     ),
     # Intermittent
     "intermittent by the thin part": (
@@ -159,7 +182,7 @@ FAULTS: dict[str, tuple[Any, str, str, str]] = {
         changed(CONCENTRIC, intermittent={"segment": "2 in", "loading": "shear"}),
         "#/intermittent",
         "inconsistent",
-        "the welds of a group are continuous",
+        "does not apply to a group, whose welds are continuous; leave it out",
     ),
     "intermittent stiffener over its length": (
         changed(STITCHED, transverse_stiffener=True),
@@ -171,31 +194,34 @@ FAULTS: dict[str, tuple[Any, str, str, str]] = {
         changed(STITCHED, joint__sides=1, intermittent__staggered=True),
         "#/intermittent/staggered",
         "inconsistent",
-        "joint.sides is 1",
+        "applies to a joint welded on 2 sides only",
     ),
     "no widths": (
         changed(STITCHED, intermittent__widths=LEFT_OUT),
         "#/intermittent/widths",
         "inconsistent",
-        "send them",
+        "is required here: a limit of en-1993-1-8-2005-simplified depends on the widths of both parts",
     ),
     "widths of no use": (
         changed(STITCHED, intermittent__member="stiffener"),
         "#/intermittent/widths",
         "inconsistent",
-        "leave them out",
+        "does not apply here, because no limit depends on the widths; leave it out",
     ),
     "corrosive": (
         changed(STITCHED, intermittent__exposure="corrosive"),
         "#/intermittent/exposure",
         "out-of-scope",
-        "not for corrosive conditions; weld it continuous (EN 1993-1-8:2005, 4.3.2.2(1)",
+        (
+            "intermittent fillets must not be exposed to these conditions; make the weld continuous (EN 1993-1-8:2005,"
+            " 4.3.2.2(1)"
+        ),
     ),
     "weathering steel by EN": (
         changed(STITCHED, intermittent__exposure="weathering-steel"),
         "#/intermittent/exposure",
         "out-of-scope",
-        "not for corrosive conditions",
+        "intermittent fillets must not be exposed to these conditions; make the weld continuous",
     ),
     "corrosive by AISC": (
         changed(AISC, intermittent={"segment": "2 in", "loading": "shear", "exposure": "corrosive"}),
@@ -215,75 +241,75 @@ FAULTS: dict[str, tuple[Any, str, str, str]] = {
         ),
         "#/intermittent/exposure",
         "inconsistent",
-        "not at a stiffener",
+        "weathering-steel applies to built-up members only, not to a stiffener",
     ),
     "segments over the line": (
         changed(STITCHED, load__length="110 mm"),
         "#/intermittent/segment",
         "inconsistent",
-        "two segments of 60 mm do not fit in 110 mm",
+        "must leave room for two segments in 110 mm; it is 60 mm. Make the weld continuous",
     ),
     "gap over the line": (
         changed(STITCHED, load__length="200 mm"),
         "#/intermittent/gap",
         "inconsistent",
-        "no more than 80 mm is left",
+        "must be at most 80 mm, which segments at both ends of 200 mm leave; it is 100 mm",
     ),
     # Tension member
     "tension member by EN": (
         changed(EN, tension_member={"width": "100 mm"}),
         "#/tension_member",
         "inconsistent",
-        "a rule of AISC 360-22",
+        "applies to AISC 360-22 only, not to en-1993-1-8-2005-directional; leave it out",
     ),
     "tension member across": (
         changed(AISC, load__angle="90 deg", tension_member={"width": "4 in"}),
         "#/tension_member",
         "inconsistent",
-        "two welds along the force alone",
+        "applies to a lap held by two welds along the force only: send sides 2 and angle 0 deg",
     ),
     "tension member without width": (
         changed(LAP_OF_TWO, tension_member={}),
         "#/tension_member/width",
         "inconsistent",
-        "needs the width",
+        "is required: shear lag depends on the width between the two welds",
     ),
     "tension member of two widths": (
         changed(ANGLE_ON_GUSSET, tension_member={"width": "4 in"}),
         "#/tension_member/width",
         "inconsistent",
-        "load.width already says",
+        "does not apply beside load.width, which gives the same distance; leave it out",
     ),
     "tension member far out": (
         changed(ANGLE_ON_GUSSET, tension_member={"eccentricity": "5 in"}),
         "#/tension_member/eccentricity",
         "inconsistent",
-        "not within the length of the welds",
+        "must be less than the mean length of the welds",
     ),
     "tension member intermittent": (
         changed(LAP_OF_TWO, tension_member={"width": "4 in"}, intermittent={"segment": "2 in", "loading": "tension"}),
         "#/tension_member",
         "inconsistent",
-        "goes with continuous welds",
+        "applies to continuous welds only; leave intermittent out",
     ),
     # Unstiffened flange
     "flange by AISC": (
         changed(AISC, unstiffened_flange=ON_FLANGE["unstiffened_flange"]),
         "#/unstiffened_flange",
         "inconsistent",
-        "belongs to EN 1993-1-8",
+        "applies to EN 1993-1-8 only, not to aisc-360-22-lrfd; leave it out",
     ),
     "flange of a lap": (
         changed(ON_FLANGE, joint__kind="lap"),
         "#/unstiffened_flange",
         "inconsistent",
-        "the plate stands on the flange",
+        "applies to a tee only, not to lap; leave it out",
     ),
     "flange by load": (
         changed(ON_FLANGE, basis="load", load=EN["load"]),
         "#/basis",
         "inconsistent",
-        'use "full-strength" (4.10(5))',
+        'must be "full-strength" with an unstiffened flange (EN 1993-1-8:2005, 4.10(5))',
     ),
     "flange with neither": (
         changed(ON_FLANGE, unstiffened_flange__root_radius=LEFT_OUT),

@@ -25,120 +25,123 @@ from tests.api.sound import (
 
 DIRECTIONAL, LRFD = EN["rule_set"], AISC["rule_set"]
 BY_HAND = {"thickness": "10 mm", "yield_strength": "355 MPa", "tensile_strength": "490 MPa"}
-NO_LOAD = 'a load goes with basis "load", not with'
 
 FILLET_FAULTS: dict[str, tuple[Any, str, str]] = {
     "filler missing": (
         changed(AISC, filler=LEFT_OUT),
         "#/filler",
-        f'{LRFD} goes by the filler metal: send one such as "E70"',
+        f'is required with {LRFD}: send a filler metal such as "E70"',
     ),
     "beta_w missing": (
         changed(EN, parts__0=BY_HAND),
         "#/parts/0/beta_w",
-        "strengths given by hand need beta_w with EN 1993-1-8, such as 0.9 for S355",
+        "is required with EN 1993-1-8 where a part has strengths and no material; S355 has 0.9",
     ),
     "beta_w with AISC": (
         changed(AISC, parts__1={**BY_HAND, "beta_w": 0.9}),
         "#/parts/1/beta_w",
-        f"beta_w belongs to EN 1993-1-8, not to {LRFD}; leave it out",
+        f"applies to EN 1993-1-8 only, not to {LRFD}; leave it out",
     ),
     "parameter with AISC": (
         changed(AISC, parameters={"gamma_m2": 1.25}),
         "#/parameters/gamma_m2",
-        f"{LRFD} has no parameter gamma_m2; leave it out",
+        f"does not apply to {LRFD}; leave it out",
     ),
     "parameter beta_w with AISC": (
         changed(AISC, parameters={"beta_w": 0.9}),
         "#/parameters/beta_w",
-        f"{LRFD} has no parameter beta_w; leave it out",
+        f"does not apply to {LRFD}; leave it out",
     ),
     "parameter with the thin part": (
         changed(THIN, parameters={"gamma_m0": 1.0}),
         "#/parameters/gamma_m0",
-        "thin-part has no parameter gamma_m0; leave it out",
+        "does not apply to thin-part; leave it out",
     ),
     "no strength": (
         changed(EN, parts__0={"thickness": "10 mm"}),
         "#/parts/0",
-        f"{DIRECTIONAL} needs the part's strength: a material, or yield_strength and tensile_strength",
+        f"needs a strength with {DIRECTIONAL}: send a material, or yield_strength and tensile_strength",
     ),
     "yield over tensile": (
         changed(AISC, parts__0={**BY_HAND, "yield_strength": "500 MPa"}),
         "#/parts/0/yield_strength",
-        "the yield strength is over the tensile strength",
+        "must be at most the tensile strength",
     ),
     "filler with the thin part": (
         changed(THIN, filler="E70"),
         "#/filler",
-        "thin-part claims no strength, so it uses no filler metal; leave it out",
+        "does not apply to thin-part, which claims no strength; leave it out",
     ),
     "basis thin-part with EN": (
         changed(EN, basis="thin-part", load=LEFT_OUT),
         "#/basis",
-        f'basis thin-part does not go with rule set {DIRECTIONAL}; use "load" or "full-strength"',
+        f'must be "load" or "full-strength" with {DIRECTIONAL}; it is "thin-part"',
     ),
     "basis thin-part with AISC": (
         changed(AISC, basis="thin-part", load=LEFT_OUT),
         "#/basis",
-        f'basis thin-part does not go with rule set {LRFD}; use "load" or "full-strength"',
+        f'must be "load" or "full-strength" with {LRFD}; it is "thin-part"',
     ),
     "basis load with the thin part": (
         changed(THIN, basis="load", load=EN["load"]),
         "#/basis",
-        'basis load does not go with rule set thin-part; use "thin-part"',
+        'must be "thin-part" with thin-part; it is "load"',
     ),
     "basis full-strength with the thin part": (
         changed(THIN, basis="full-strength"),
         "#/basis",
-        'basis full-strength does not go with rule set thin-part; use "thin-part"',
+        'must be "thin-part" with thin-part; it is "full-strength"',
     ),
     "load with full-strength": (
         changed(EN, basis="full-strength"),
         "#/load",
-        f"{NO_LOAD} full-strength; leave it out",
+        'applies to basis "load" only, not to "full-strength"; leave it out',
     ),
-    "load with thin-part": (changed(THIN, load=EN["load"]), "#/load", f"{NO_LOAD} thin-part; leave it out"),
+    "load with thin-part": (
+        changed(THIN, load=EN["load"]),
+        "#/load",
+        'applies to basis "load" only, not to "thin-part"; leave it out',
+    ),
     "load missing": (
         changed(EN, load=LEFT_OUT),
         "#/load",
-        'basis "load" needs a load: force, length and angle, or components per length',
+        'is required with basis "load": send force, length and angle, or components per length',
     ),
     "load of nothing": (
         changed(EN, load={"normal": "0 N/mm", "length": "100 mm"}),
         "#/load",
-        "every component is zero; give the one that acts",
+        "must have a component that is not zero",
     ),
-    "load empty": (changed(EN, load={}), "#/load", "every component is zero; give the one that acts"),
+    "load empty": (changed(EN, load={}), "#/load", "must have a component that is not zero"),
     "end_loaded without length": (
         changed(AISC, load={"longitudinal": "100 N/mm"}, end_loaded=True),
         "#/end_loaded",
-        "the long-weld reduction needs the length of the weld: load.length",
+        "needs the length of the weld; send load.length",
     ),
     "hss_end with EN": (
         changed(EN, hss_end=False),
         "#/hss_end",
-        f"hss_end belongs to AISC 360-22, not to {DIRECTIONAL}; leave it out",
+        f"applies to AISC 360-22 only, not to {DIRECTIONAL}; leave it out",
     ),
     "hss_end with the thin part": (
         changed(THIN, hss_end=True),
         "#/hss_end",
-        "hss_end belongs to AISC 360-22, not to thin-part; leave it out",
+        "applies to AISC 360-22 only, not to thin-part; leave it out",
     ),
     "edge_of on a tee": (
         changed(EN, edge_of=1),
         "#/edge_of",
-        "edge_of belongs to a lap joint, not to tee; leave it out",
+        "applies to a lap only, not to tee; leave it out",
     ),
     "edge_of on an inside corner": (
         changed(EN, joint={"kind": "inside-corner"}, edge_of=2),
         "#/edge_of",
-        "edge_of belongs to a lap joint, not to inside-corner; leave it out",
+        "applies to a lap only, not to inside-corner; leave it out",
     ),
     "inside corner of two sides": (
         changed(EN, joint__kind="inside-corner"),
         "#/joint/sides",
-        "an inside corner has one inside: sides is 1",
+        "must be 1, because an inside corner is welded from one side",
     ),
 }
 
@@ -154,37 +157,39 @@ EN_ANGLES = (
     "fillets between faces at 60 to 120 deg: below that they are partial-penetration welds, above it to be tested"
     " (EN 1993-1-8:2005, 4.3.2.1"
 )
-AISC_ANGLES = "plates at 30 to 135 deg; below 60 deg throat is lost at the root by process and position (Z loss)"
+AISC_ANGLES = (
+    "plates at 30 to 135 deg; below 60 deg the weld loses throat at its root, by process and position (Z loss)"
+)
 FILLET_SCOPE: dict[str, tuple[Any, str, str]] = {
     "EN 3.9 mm": (
         changed(EN, parts__1__thickness="3.9 mm"),
         "#/parts/1/thickness",
-        f"3.9 mm is too thin: {DIRECTIONAL} covers parts of 4 mm and more (EN 1993-1-8:2005, 4.1(1)",
+        f"is too thin at 3.9 mm: {DIRECTIONAL} covers parts of 4 mm and more (EN 1993-1-8:2005, 4.1(1)",
     ),
     "AISC 2.9 mm": (
         changed(AISC, parts__0__thickness="2.9 mm"),
         "#/parts/0/thickness",
-        f"2.9 mm is too thin: {LRFD} covers parts of 1/8 in (3 mm) and more (AWS D1.1/D1.1M:2020, 1.2",
+        f"is too thin at 2.9 mm: {LRFD} covers parts of 1/8 in (3 mm) and more (AWS D1.1/D1.1M:2020, 1.2",
     ),
     "EN 50 deg": (
         changed(EN, joint={"kind": "tee", "angle": "50 deg"}),
         "#/joint/angle",
-        f"50 deg between the plates: {DIRECTIONAL} covers {EN_ANGLES}",
+        f"the angle between the plates is 50 deg; {DIRECTIONAL} covers {EN_ANGLES}",
     ),
     "EN 130 deg": (
         changed(EN, joint={"kind": "tee", "angle": "130 deg"}),
         "#/joint/angle",
-        f"130 deg between the plates: {DIRECTIONAL} covers {EN_ANGLES}",
+        f"the angle between the plates is 130 deg; {DIRECTIONAL} covers {EN_ANGLES}",
     ),
     "AISC 29 deg": (
         changed(AISC, joint={"kind": "tee", "angle": "29 deg"}),
         "#/joint/angle",
-        f"29 deg between the plates: {LRFD} covers {AISC_ANGLES} (AWS D1.1/D1.1M:2020",
+        f"the angle between the plates is 29 deg; {LRFD} covers {AISC_ANGLES} (AWS D1.1/D1.1M:2020",
     ),
     "AISC 136 deg": (
         changed(AISC, joint={"kind": "tee", "angle": "136 deg"}),
         "#/joint/angle",
-        f"136 deg between the plates: {LRFD} covers {AISC_ANGLES}",
+        f"the angle between the plates is 136 deg; {LRFD} covers {AISC_ANGLES}",
     ),
     "AISC skewed, not listed": (
         changed(AISC, joint={"kind": "tee", "angle": "130 deg", "sides": 2}, process="SAW", position="2F"),
@@ -200,19 +205,22 @@ FILLET_SCOPE: dict[str, tuple[Any, str, str]] = {
         changed(EN, joint__root_gap="0.19 in"),
         "#/joint/root_gap",
         (
-            "4.826 mm is over 4.763 mm: a larger leg makes up for a gap of 3/16 in at most; bring the parts together"
-            " (AWS D1.1/D1.1M:2020, 7.21.1"
+            "must be at most 4.763 mm, the largest gap that a larger leg makes up for; it is 4.826 mm. Bring the parts"
+            " together (AWS D1.1/D1.1M:2020, 7.21.1"
         ),
     ),
     "gap under the shop rule": (
         changed(THIN, joint__root_gap="5 mm"),
         "#/joint/root_gap",
-        "5 mm is over 4.763 mm: a larger leg makes up for a gap of 3/16 in at most; bring the parts together",
+        (
+            "must be at most 4.763 mm, the largest gap that a larger leg makes up for; it is 5 mm. Bring the parts"
+            " together"
+        ),
     ),
     "no beta_w row": (
         changed(EN, parts__0__material="S450"),
         "#/parts/0/material",
-        "S450 has no row in EN 1993-1-8:2005 Table 4.1; send parameters.beta_w for it",
+        "S450 has no row in EN 1993-1-8:2005 Table 4.1; send its beta_w as parameters.beta_w",
     ),
     "stainless": (
         changed(AISC, parts__0__material="304"),
@@ -232,12 +240,12 @@ FILLET_SCOPE: dict[str, tuple[Any, str, str]] = {
     "EN over S460": (
         changed(EN, parts__0={**BY_HAND, "yield_strength": "461 MPa", "beta_w": 1.0}),
         "#/parts/0/yield_strength",
-        f"yield strength 461 MPa: {DIRECTIONAL} covers steels up to S460 (EN 1993-1-8:2005, 4.1(1)",
+        f"has a yield strength of 461 MPa; {DIRECTIONAL} covers steels up to S460 (EN 1993-1-8:2005, 4.1(1)",
     ),
     "AISC over 100 ksi": (
         changed(AISC, parts__0={**BY_HAND, "yield_strength": "101 ksi", "tensile_strength": "115 ksi"}),
         "#/parts/0/yield_strength",
-        f"yield strength 696.4 MPa: {LRFD} covers steels up to 100 ksi (690 MPa) yield strength (AWS D1.1",
+        f"has a yield strength of 696.4 MPa; {LRFD} covers steels up to 100 ksi (690 MPa) yield strength (AWS D1.1",
     ),
     "thicker than the table": (
         changed(EN, parts__0__thickness="90 mm"),
@@ -247,7 +255,7 @@ FILLET_SCOPE: dict[str, tuple[Any, str, str]] = {
     "EN long weld in a tee": (
         changed(EN, end_loaded=True),
         "#/end_loaded",
-        f"{DIRECTIONAL} has the long-weld reduction in lap joints alone, not in a tee",
+        f"applies to a lap only: {DIRECTIONAL} covers the long-weld reduction in lap joints (EN 1993-1-8:2005, 4.11(1)",
     ),
 }
 
@@ -274,7 +282,10 @@ def test_both_sides_of_a_tee_are_held_to_the_angle(service: Exchange) -> None:
     """A tee at 55 deg has 125 deg on its other side: both are refused."""
     found = service.faults(FILLET, changed(EN, joint__angle="55 deg"))
     assert [(pointer, code) for pointer, code, _ in found] == [("#/joint/angle", "out-of-scope")] * 2
-    assert [detail.split(" between")[0] for _, _, detail in found] == ["125 deg", "55 deg"]
+    assert [detail.split(";")[0] for _, _, detail in found] == [
+        "the angle between the plates is 125 deg",
+        "the angle between the plates is 55 deg",
+    ]
 
 
 @pytest.mark.parametrize(
@@ -306,175 +317,175 @@ SEAM_FAULTS: dict[str, tuple[str, Any, str, str, str]] = {
         changed(CLOSED, seam__angle="100 deg"),
         "#/seam/angle",
         "out-of-scope",
-        "a closed corner is answered at 90 deg; at another angle its edge is cut, so send an open corner",
+        "must be 90 deg for a closed corner; at another angle its edge is cut, so send an open corner",
     ),
     "closed corner to bevel at 100 deg": (
         BEVEL,
         changed(TO_BEVEL, seam__angle="100 deg"),
         "#/seam/angle",
         "out-of-scope",
-        "a closed corner is answered at 90 deg; at another angle its edge is cut, so send an open corner",
+        "must be 90 deg for a closed corner; at another angle its edge is cut, so send an open corner",
     ),
     "closed corner flat": (
         GRIND,
         changed(CLOSED, finish={"to": "flat"}),
         "#/finish/to",
         "inconsistent",
-        "closed-corner is finished as-welded or flush or radius, not flat",
+        "must be as-welded or flush or radius for a closed-corner; it is flat",
     ),
     "butt to a radius": (
         GRIND,
         changed(BUTT, finish={"to": "radius", "radius": "3 mm"}),
         "#/finish/to",
         "inconsistent",
-        "butt is finished as-welded or flush, not radius",
+        "must be as-welded or flush for a butt; it is radius",
     ),
     "fillet flush": (
         GRIND,
         changed(FILLET_SEAM, finish={"to": "flush"}),
         "#/finish/to",
         "inconsistent",
-        "fillet is finished as-welded or flat, not flush",
+        "must be as-welded or flat for a fillet; it is flush",
     ),
     "butt to bevel, flat": (
         BEVEL,
         changed(TO_BEVEL, seam__kind="butt", finish={"to": "flat"}),
         "#/finish/to",
         "inconsistent",
-        "butt is finished as-welded or flush, not flat",
+        "must be as-welded or flush for a butt; it is flat",
     ),
     "face_height with hollow": (
         GRIND,
         changed(CLOSED, hollow="1 mm"),
         "#/hollow",
         "inconsistent",
-        "a face stands above its plane or is hollow: send face_height or hollow, not both",
+        "cannot be sent together with face_height; send one of them",
     ),
     "tolerance of no face": (
         GRIND,
         changed(CLOSED, face_height=LEFT_OUT, face_height_tolerance="1 mm"),
         "#/face_height_tolerance",
         "inconsistent",
-        "goes with face_height, which is not given",
+        "needs face_height; send it too",
     ),
     "tolerance of no hollow": (
         GRIND,
         changed(CLOSED, hollow_tolerance="1 mm"),
         "#/hollow_tolerance",
         "inconsistent",
-        "goes with hollow, which is not given",
+        "needs hollow; send it too",
     ),
     "face_width of a corner": (
         GRIND,
         changed(HALF_OPEN, face_width="9 mm"),
         "#/face_width",
         "inconsistent",
-        "face_width belongs to butt, edge, closed-corner; of half-open-corner the toes are known",
+        "applies to a seam of kind butt, edge, closed-corner, not to half-open-corner; leave it out",
     ),
     "face narrower than its groove": (
         GRIND,
         changed(BUTT, preparation={"depth": "6 mm", "groove": "single-bevel"}, face_width="3 mm"),
         "#/face_width",
         "inconsistent",
-        "narrower than the 6 mm the groove opens on the face; is it underfilled?",
+        "must be at least the 6 mm that the groove is wide at its face; it is 3 mm",
     ),
     "overlap too large": (
         GRIND,
         changed(HALF_OPEN, seam__overlap="9 mm"),
         "#/seam/overlap",
         "out-of-range",
-        "9 mm is more than the 8 mm end of part 1 along the overlap",
+        "must be at most the 8 mm of part 1's end along the overlap; it is 9 mm",
     ),
     "penetration past the overlap": (
         GRIND,
         changed(HALF_OPEN, penetration={"depth": "4 mm", "vouched": "measured"}),
         "#/penetration/depth",
         "out-of-range",
-        "4 mm runs past the 3 mm overlap it is measured along",
+        "must be at most the overlap of 3 mm, along which it is measured; it is 4 mm",
     ),
     "depth of a seam with none": (
         GRIND,
         changed(HALF_OPEN, preparation={"depth": "2 mm"}),
         "#/preparation/depth",
         "inconsistent",
-        "a prepared depth belongs to butt, edge, closed-corner, not to half-open-corner",
+        "applies to a seam of kind butt, edge, closed-corner, not to half-open-corner; leave it out",
     ),
     "depth over the thickness": (
         GRIND,
         changed(BUTT, preparation__depth="11 mm"),
         "#/preparation/depth",
         "out-of-range",
-        "11 mm is deeper than the 10 mm the seam runs through",
+        "must be at most the 10 mm that the seam runs through; it is 11 mm",
     ),
     "tolerance over the depth": (
         GRIND,
         changed(BUTT, preparation__tolerance="7 mm"),
         "#/preparation/tolerance",
         "inconsistent",
-        "must be at most the depth of",
+        "must be at most the depth of 6 mm; it is 7 mm",
     ),
     "tolerance over the penetration": (
         GRIND,
         changed(CLOSED, penetration__tolerance="3 mm"),
         "#/penetration/tolerance",
         "inconsistent",
-        "must be at most the depth of",
+        "must be at most the depth of 2 mm; it is 3 mm",
     ),
     "tolerance over the thickness": (
         GRIND,
         changed(CLOSED, seam__thickness_tolerance="9 mm"),
         "#/seam/thickness_tolerance",
         "inconsistent",
-        "must be smaller than the thickness of",
+        "must be smaller than the thickness of 8 mm; it is 9 mm",
     ),
     "tolerance over the leg": (
         GRIND,
         changed(FILLET_SEAM, seam__legs_tolerance="7 mm"),
         "#/seam/legs_tolerance",
         "inconsistent",
-        "must be smaller than the leg of",
+        "must be smaller than the leg of 6 mm; it is 7 mm",
     ),
     "tolerance over the overlap": (
         GRIND,
         changed(HALF_OPEN, seam__overlap_tolerance="4 mm"),
         "#/seam/overlap_tolerance",
         "inconsistent",
-        "must be at most the overlap of",
+        "must be at most the overlap of 3 mm; it is 4 mm",
     ),
     "blend off the face": (
         GRIND,
         changed(OPEN, seam__width=["40 mm", "5 mm"], finish={"to": "radius", "radius": "6 mm"}),
         "#/finish/radius",
         "out-of-range",
-        "the blend runs 6 mm onto each face, past the 5 mm there is",
+        "must leave the blend within the 5 mm of the narrower face; it runs 6 mm onto each face",
     ),
     "one part of a V": (
         BEVEL,
         changed(TO_BEVEL, groove="single-v", bevelled=1),
         "#/bevelled",
         "inconsistent",
-        'a single-v cuts both parts: send "both" or leave it out',
+        'must be "both" for a single-v, which cuts both parts',
     ),
     "root radius of a bevel": (
         BEVEL,
         changed(TO_BEVEL, root_radius="6 mm"),
         "#/root_radius",
         "inconsistent",
-        "a single-bevel has no root radius; leave it out",
+        "does not apply to a single-bevel; leave it out",
     ),
     "throat over the thickness": (
         BEVEL,
         changed(TO_BEVEL, required_throat="13 mm"),
         "#/required_throat",
         "out-of-range",
-        "13 mm is more than the thinner part's 12 mm: no preparation reaches it",
+        "must be at most the 12 mm of the thinner part; it is 13 mm",
     ),
     "throat under the grinding": (
         BEVEL,
         changed(TO_BEVEL, required_throat="11.5 mm", finish={"to": "flush", "below": "1 mm"}),
         "#/finish/below",
         "out-of-range",
-        "with the grinding part 2's 12 mm leaves less than the throat at any depth",
+        "must leave the required throat in the 12 mm of part 2; grinding leaves less at any depth",
     ),
 }
 

@@ -95,7 +95,7 @@ def test_what_is_left_out_says_what_it_needs(service: Exchange) -> None:
     nulls = {field for field in ("cooling", "limits", "hardness", "fillet") if answer[field] is None}
     reasons = {entry["field"]: entry["reason"] for entry in answer["left_out"]}
     assert nulls <= set(reasons)
-    assert reasons["energy/heat_input"] == "needs the process, or its efficiency"
+    assert reasons["energy/heat_input"] == "needs process or efficiency"
     assert answer["energy"]["heat_input"] is None
 
 

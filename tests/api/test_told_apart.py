@@ -20,7 +20,7 @@ def test_no_face_height_helps_a_thin_neighbour(service: Exchange) -> None:
     assert answer["verdict"] == "short"
     assert answer["budget"]["as_welded"]["value"] == 4.0
     assert answer["leave"] is None
-    assert "Physical: no face height would give the throat." in answer["reasons"]
+    assert "Physical: no face height gives the throat required." in answer["reasons"]
 
 
 def test_root_sum_square_is_no_worse_than_the_worst_case(service: Exchange) -> None:
@@ -82,7 +82,7 @@ def test_a_face_narrower_than_its_v_is_refused(service: Exchange) -> None:
 @pytest.mark.parametrize(
     ("request_", "told"),
     [
-        (changed(AISC, basis="full-strength", load=LEFT_OUT, end_loaded=True), 'goes with basis "load"'),
+        (changed(AISC, basis="full-strength", load=LEFT_OUT, end_loaded=True), 'applies to basis "load" only'),
         (changed(THIN, end_loaded=True), "claims no strength"),
     ],
 )
@@ -116,7 +116,7 @@ def test_a_skewed_fillet_says_what_its_root_loses(service: Exchange) -> None:
     skewed = changed(AISC, joint={"kind": "tee", "angle": "50 deg"}, process="SMAW", position="2F")
     stick = service.answer(FILLET, skewed)
     [caution] = [caution for caution in stick["cautions"] if caution["code"] == "z-loss"]
-    assert "3.175 mm at its root" in caution["text"]
+    assert "3.175 mm at the root" in caution["text"]
     wire = service.answer(FILLET, changed(skewed, process="GMAW"))
     assert wire["z_loss"]["value"] == 0.0
     assert "z-loss" not in [caution["code"] for caution in wire["cautions"]]

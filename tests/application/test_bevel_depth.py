@@ -158,7 +158,7 @@ def test_proven_penetration_may_do_by_itself() -> None:
     answer = bevel_depth(request).wire()
     assert (mm(answer["depth"]), mm(answer["setback"]), mm(answer["land"])) == (0.0, 0.0, 10.0)
     assert answer["callout"] == {"iso_2553": "s 3 mm, square edge", "aws_a2_4": "(3 mm) square groove"}
-    assert "no preparation is needed" in " ".join(answer["reasons"])
+    assert "the edge needs no preparation" in " ".join(answer["reasons"])
 
 
 def test_a_drawing_says_depth_and_throat() -> None:
@@ -175,5 +175,5 @@ def test_a_finer_step_is_named_where_it_would_fit() -> None:
     request = BevelDepthRequest(Seam("butt", (10.0, 10.0)), 7.8, minimum_land=2.1, depth_step=0.5)
     answer = bevel_depth(request).wire()
     assert answer["verdict"] == "full-penetration-needed"
-    assert any("a finer depth_step would fit" in reason for reason in answer["reasons"])
+    assert any("send a smaller depth_step" in reason for reason in answer["reasons"])
     assert bevel_depth(replace(request, depth_step=0.1)).wire()["verdict"] == "enough"

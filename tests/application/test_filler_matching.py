@@ -146,7 +146,7 @@ def test_a_matching_filler_needs_no_word() -> None:
 def test_what_is_said_of_a_fillet() -> None:
     """Under matching is permitted and said; two classes over are cautioned, and a covering that is not low-hydrogen."""
     under = fillet_size(replace(TEE, filler=Filler("E6013"), process="SMAW"))
-    assert "E6013 is under what matches group II (E70)" in " ".join(under["reasons"])
+    assert "E6013 is weaker than the filler metal that matches group II (E70)" in " ".join(under["reasons"])
     assert "E6013 is not low-hydrogen" in codes(under)["low-hydrogen-needed"]
     assert under["specify"] is not None
     assert "overmatched-filler" not in codes(fillet_size(replace(TEE, filler=Filler("E80"))))

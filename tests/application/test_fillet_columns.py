@@ -15,11 +15,8 @@ from truethroat_service.engine.rule_set import PartMetal, WeldMetal
 
 ROWS = 200
 NUMBERS = [field.name for field in fields(Sizes) if not field.name.endswith("_source")]
-FORMS = {
-    "thin": ("thin-part",),
-    "aisc": ("shared", "components", "long", "short"),
-    "en": ("shared", "components", "long", "short", "stiffener", "ends", "root", "packing"),
-}
+FORMS = ("shared", "components", "long", "short", "stiffener", "ends", "root", "packing")
+FEWER = {"thin": ("thin-part",), "aisc": FORMS[:4]}
 JOINTS = (("tee", 1), ("tee", 2), ("lap", 1), ("lap", 2), ("inside-corner", 1))
 LAPS = (("lap", 1), ("lap", 2))
 ONLY = {"long": LAPS, "packing": LAPS, "root": (("tee", 1),)}
@@ -27,7 +24,7 @@ CASES = [
     (rules, kind, sides, form)
     for rules in ENTRIES
     for kind, sides in JOINTS
-    for form in FORMS[rules.split("-")[0]]
+    for form in FEWER.get(rules.split("-")[0], FORMS)
     if (kind, sides) in ONLY.get(form, JOINTS)
 ]
 
@@ -83,7 +80,7 @@ def _fillets(rules_id: str, kind: Any, sides: int, form: str, row: dict[str, Any
         edge=row["thickness"][1] if kind == "lap" else None,
         gap=row["gap"],
         penetration=row["penetration"],
-        by_throat=rules_id.startswith("en"),
+        by_throat=rule_set(rules_id).size_by == "throat",
         step=row["step"],
         stiffener_length=3.0 * row["long"] if form == "stiffener" else None,
         full_size_ends=form != "ends",

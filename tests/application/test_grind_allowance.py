@@ -324,5 +324,5 @@ def test_a_finish_through_the_root_leaves_nothing() -> None:
     )
     answer = grind_allowance(request).wire()
     assert mm(answer["budget"]["remaining"]) == 0.0
-    assert "Physical: the finish breaks through at the root." in answer["reasons"]
+    assert "Physical: the finish grinds through to the root." in answer["reasons"]
     assert "thinning" in {caution["code"] for caution in answer["cautions"]}

@@ -382,7 +382,7 @@ def test_a_butt_for_a_throat_may_go_through() -> None:
     )
     assert list(ways(butt)) == ["full-penetration"]
     ground = replace(butt, required_throat=4.0, finish=Finish("flush", below=1.0))
-    assert "ground under" in refused(ground)["full-penetration"]
+    assert "below flush" in refused(ground)["full-penetration"]
 
 
 @st.composite

@@ -78,11 +78,16 @@ GOVERNS: list[tuple[str, str, str, FilletSizeRequest]] = [
     ("full-strength", "enough", "The strength of the thinner part", replace(TEE, basis="full-strength", load=None)),
     ("thin-part", "enough", "The thickness of the thinner part", THIN),
     ("minimum-size", "enough", "The least size sets the size (EN 1993-1-8:2005, 4.5.2(2)", TEE),
-    ("root-gap", "enough", "With the gap, ", replace(TEE, joint=Joint("tee", root_gap=3.0, sides=2))),
+    (
+        "root-gap",
+        "enough",
+        "With the root gap, the throat needs ",
+        replace(TEE, joint=Joint("tee", root_gap=3.0, sides=2)),
+    ),
     (
         "base-metal",
         "cannot-be-reached",
-        "Part 2 fails beside the weld before any weld does: 1",
+        "Part 2 fails beside the weld before the weld does: the load uses 1",
         replace(TEE, load=SharedForce(8e5, 200.0, pi / 2)),
     ),
     (
@@ -96,7 +101,7 @@ GOVERNS: list[tuple[str, str, str, FilletSizeRequest]] = [
         # The same clause: nor one shorter than six throats.
         "minimum-length",
         "cannot-be-reached",
-        "The weld is too short for its size: no more than ",
+        "The weld is too short for its size: at most ",
         replace(TEE, load=SharedForce(9.6e4, 30.0, pi / 2), parts=(Part(40.0, "S355"), Part(40.0, "S355"))),
     ),
 ]
@@ -135,7 +140,7 @@ def test_a_finer_step_is_offered_where_it_would_help(kilonewtons: float, finer: 
     assert mm(answer["maximum"]["leg"]) == pytest.approx(25.4 * 5 / 16)
     assert (answer["verdict"], answer["specify"]) == ("cannot-be-reached", None)
     assert "The next step up" in said(answer)
-    assert ("a finer size_step would fit" in said(answer)) is finer
+    assert ("A finer size_step would fit" in said(answer)) is finer
 
 
 @pytest.mark.parametrize(
@@ -238,7 +243,7 @@ def test_no_bevel_is_offered_that_the_code_does_not_list() -> None:
     """Where Table J2.1 has no row for the groove (here for want of a process) no bevel is a remedy, and why is said."""
     answer = grind_allowance(replace(CORNER, rule_set=AISC[0])).wire()
     assert "bevel" not in {remedy["do"] for remedy in answer["remedies"]}
-    assert "Physical: no bevel is offered. Table J2.1 goes by process" in said(answer)
+    assert "Physical: no bevel is offered, because the rules do not list it: Table J2.1 goes by process" in said(answer)
     listed = grind_allowance(replace(CORNER, rule_set=AISC[0], process="GMAW", position="1G")).wire()
     assert "bevel" in {remedy["do"] for remedy in listed["remedies"]}
 

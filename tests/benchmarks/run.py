@@ -47,7 +47,7 @@ sys.path.insert(0, str(Path(__file__).resolve().parent))
 import echo
 from load import processor_time, under_load
 from serving import ROOT, Serving, service
-from weld_groups import random_groups, scipy_roots, slowest_pattern
+from weld_groups import RELATION, on_our_unknowns, on_the_centre, random_groups, slowest_of_patterns
 
 from truethroat_service.api import create_app
 from truethroat_service.api.settings import Settings
@@ -55,10 +55,10 @@ from truethroat_service.application.fillet_size.sizing import Fillets, Sizes, sh
 from truethroat_service.application.joints.rule_sets import rule_set
 from truethroat_service.engine import loads
 from truethroat_service.engine.formula import working
+from truethroat_service.engine.instantaneous_centre import CHUNK as CHUNK_OF_GROUPS
 from truethroat_service.engine.instantaneous_centre import solve
 from truethroat_service.engine.numeric import Real
 from truethroat_service.engine.rule_set import PartMetal, RuleSet, WeldMetal
-from truethroat_service.practice.load_deformation import LesikKennedy
 
 T = TypeVar("T")
 CHUNK = 16_000
@@ -355,19 +355,32 @@ def in_the_engine(effort: Effort) -> None:
 
 
 def weld_groups(effort: Effort) -> None:
-    """Instantaneous centres of many random groups at once against scipy group by group, and of named patterns alone."""
-    count, each, turns = (10_000, 100, 19) if effort.rows == LONGEST else (1_000, 30, 7)
-    points, rho, in_plane = random_groups(count)
-    found, seconds = timed(lambda: solve(points, rho, in_plane, LesikKennedy()))
-    settled, by_scipy = timed(lambda: scipy_roots(points, rho, in_plane, each))
-    heading(f"Weld groups of one to five random lines by instantaneous centre, {count:,} at once")
-    share = f"{found.converged.mean():.1%} settled"
-    line("truethroat", f"{count:,} groups", f"{seconds / count * 1e6:,.0f} us/group", share)
-    share = f"{settled:.0%} at a true root; {by_scipy / each / (seconds / count):.0f} x as long"
-    line("scipy.optimize.root", f"{each:,}, one by one", f"{by_scipy / each * 1e6:,.0f} us/group", share)
-    name, slowest, middle, loads_tried = slowest_pattern(turns)
-    cells = f"{loads_tried:,} loads", f"{slowest * 1e3:,.1f} ms/group", f"half take {middle * 1e3:,.1f} ms or less"
-    line(f"slowest pattern: {name}", *cells)
+    """Instantaneous centres of many random groups at once, against scipy group by group; the slowest named pattern."""
+    count, alone = (10_000, 100) if effort.rows == LONGEST else (1_000, 30)
+    groups = random_groups(count)
+    found = solve(*groups, RELATION)
+    scipys = {"our unknowns": on_our_unknowns, "the centre's coordinates": on_the_centre}
+    settled = [by_scipy(groups, alone) for by_scipy in scipys.values()]
+    ours, *others = in_turns(
+        min(effort.rounds, 5),
+        lambda: solve(*groups, RELATION),
+        *(partial(by_scipy, groups, alone) for by_scipy in scipys.values()),
+    )
+    per_group = ours / count
+    heading(
+        f"Weld groups of one to five random lines by instantaneous centre, {count:,} at once, {CHUNK_OF_GROUPS} a chunk"
+    )
+    line("truethroat", f"{count:,} groups", f"{per_group * 1e6:,.0f} us/group", f"{found.converged.mean():.1%} settled")
+    for name, share, seconds in zip(scipys, settled, others, strict=True):
+        by_scipy = seconds / alone
+        line(
+            f"scipy, {name}",
+            f"{alone:,}, one by one",
+            f"{by_scipy * 1e6:,.0f} us/group",
+            f"{share:.0%} at a true root; {by_scipy / per_group:.1f} x as long",
+        )
+    slowest, which, tried = slowest_of_patterns()
+    line("slowest of named patterns", f"{tried:,}, one by one", f"{slowest * 1e3:,.1f} ms of CPU", which)
 
 
 def timed(task: Callable[[], T]) -> tuple[T, float]:

@@ -15,7 +15,7 @@ from copy import copy
 from random import Random
 from typing import Any, cast
 
-from tests.api.exchange import document, request_validator
+from tests.api.exchange import document, request_content, request_validator
 from tests.contract import strategies
 
 Json = dict[str, Any]
@@ -99,15 +99,9 @@ def _told(fault: dict[str, str], schemas: list[Json], chance: Random) -> list[An
     return values
 
 
-def _body(path: str) -> Json:
-    """Find what the document says of the body of an operation."""
-    content: Json = document()["paths"][path]["post"]["requestBody"]["content"]["application/json"]
-    return content
-
-
 def _published(path: str, chance: Random) -> Json:
     """Choose a published example of an operation."""
-    example = chance.choice(list(_body(path)["examples"].values()))
+    example = chance.choice(list(request_content(path)["examples"].values()))
     return cast(Json, example["value"])
 
 
@@ -136,7 +130,7 @@ def _with(node: Any, steps: Steps, value: Any) -> Any:
 
 def _schemas(path: str, steps: Steps) -> list[Json]:
     """Find the schemas that the document has for a place of a request."""
-    schemas: list[Json] = [_body(path)["schema"]]
+    schemas: list[Json] = [request_content(path)["schema"]]
     for step in steps:
         holders = [choice for schema in schemas for choice in _choices(schema)]
         if isinstance(step, int):

@@ -15,7 +15,7 @@ import pytest
 import schemathesis
 from hypothesis import HealthCheck
 from schemathesis.specs.openapi.checks import positive_data_acceptance
-from tests.api.exchange import FIT, document, request_validator
+from tests.api.exchange import FIT, paths, request_validator
 from tests.contract import mending, strategies
 from tests.examples import examples
 
@@ -25,7 +25,7 @@ from truethroat_service.api.settings import Settings
 LIMITS = {"out-of-range", "inconsistent", "out-of-scope"}
 LEAST_SHARE = 0.30
 ROUNDS = 5
-CALCULATIONS = [path for path, methods in document()["paths"].items() if "post" in methods]
+CALCULATIONS = paths("post")
 
 strategies.register()
 schema = schemathesis.openapi.from_wsgi("/openapi.json", create_app(Settings()))

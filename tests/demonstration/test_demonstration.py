@@ -352,7 +352,7 @@ def test_ways_to_weld_a_rib(ways: Callable[[str], dict[str, tuple[str, ...]]], j
     # Three segments of 2 in are half of the line.
     assert filler == "0.060 lb"
     # One weld across the pull opens from its root, and nobody said that the rib is held (common practice).
-    assert "fillet one side: opens from its root unless the joint is held from turning" in joint("P2")
+    assert "fillet one side: The load opens the weld from its root." in joint("P2")
 
 
 def test_ways_to_make_a_ground_corner(
@@ -370,8 +370,8 @@ def test_ways_to_make_a_ground_corner(
     assert found["fillet inside"][1:3] == ("8 mm leg inside", "0.377 kg")
     # No spread takes it under: each has room for the whole tolerance.
     assert {cells[-1] for cells in found.values()} == {"0 %"}
-    assert "Refused: square edge: 2 mm of throat as welded" in joint("P3")
-    assert "Refused: face left: stands out from the finish asked for, flush." in joint("P3")
+    assert "Refused: square edge: the throat is 2 mm as welded" in joint("P3")
+    assert "Refused: face left: The weld stands out from the finish, which is to be flush." in joint("P3")
 
 
 def test_ways_to_weld_a_flange(ways: Callable[[str], dict[str, tuple[str, ...]]], joint: Callable[[str], str]) -> None:

@@ -2,16 +2,20 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass, field
+from itertools import pairwise
 from math import cos, pi, sin, sqrt
 
 import numpy as np
 import pytest
-from scipy.optimize import root
+from scipy.optimize import brentq, root
 
 from truethroat_service.engine import instantaneous_centre as method
 from truethroat_service.engine.instantaneous_centre import Loads, solve
 from truethroat_service.engine.line_group import Pieces, Points, gauss_points, properties
+from truethroat_service.engine.numeric import Column
 from truethroat_service.practice.load_deformation import LesikKennedy
+from truethroat_service.practice.weld_patterns import PATTERNS, Piece, line
 
 
 def groups(count: int, seed: int) -> tuple[Points, np.ndarray, Loads]:
@@ -154,13 +158,105 @@ def test_a_pure_moment_turns_about_the_centroid_of_a_circle() -> None:
     assert found.worst_angle[0] == pytest.approx(0, abs=1e-6)
 
 
-def test_brackets_agree_where_broyden_settles(monkeypatch: pytest.MonkeyPatch) -> None:
-    """With no rounds for Broyden's method the brackets find the same strengths; what none settles is reported."""
-    points, rho, loads = groups(12, seed=9)
+def test_every_way_leads_to_the_same_centre(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Without the first attempt many starts find the same strengths, without any the brackets do; else it is said."""
+    points, rho, loads = groups(20, seed=9)
     found = solve(points, rho, loads, LesikKennedy())
+    monkeypatch.setattr(method, "TOLERANCE", 0.0)
+    started = solve(points, rho, loads, LesikKennedy())
     monkeypatch.setattr(method, "ROUNDS", 0)
-    again = solve(points, rho, loads, LesikKennedy())
-    assert again.converged.all()
-    assert again.strength == pytest.approx(found.strength, rel=1e-5)
+    bracketed = solve(points, rho, loads, LesikKennedy())
+    for again in (started, bracketed):
+        assert again.converged.all()
+        assert again.strength == pytest.approx(found.strength, rel=1e-6)
     monkeypatch.setattr(method, "BRACKET_TOLERANCE", 0.0)
     assert not solve(points, rho, loads, LesikKennedy()).converged.any()
+
+
+# --- Groups that Broyden's method leaves at the first attempt ---
+
+
+def _in_pieces(pattern: list[Piece], count: int) -> list[Piece]:
+    """The same straight lines, each drawn as many short ones."""
+    ends = np.linspace(0.0, 1.0, count + 1)
+    return [
+        line(*(x_1 + t * (x_2 - x_1), y_1 + t * (y_2 - y_1)), *(x_1 + u * (x_2 - x_1), y_1 + u * (y_2 - y_1)))
+        for x_1, y_1, x_2, y_2, _ in pattern
+        for t, u in pairwise(ends)
+    ]
+
+
+def _one(pieces: list[Piece], angle: float, lever: float) -> tuple[Points, np.ndarray, Loads]:
+    """One group under a unit force at an angle, deg, as far from its centroid as the lever says."""
+    columns = Pieces(*np.array(pieces).T[:, None, :])
+    shape, points = properties(columns), gauss_points(columns)
+    about = Points(points.x - shape.x[:, None], points.y - shape.y[:, None], points.axis, points.length)
+    direction = np.radians([angle])
+    return about, np.sqrt(shape.j / shape.length), Loads(np.cos(direction), np.sin(direction), np.array([lever]))
+
+
+TWO_LINES, APART = (PATTERNS["two-level-lines"](depth=200.0, width=width) for width in (100.0, 40.0))
+UNSETTLED = {
+    "i": (PATTERNS["i"](depth=200.0, width=100.0), 0.0, 300.0),
+    "two level lines": (TWO_LINES, 5.0, 4.0),
+    "two level lines, steeper": (TWO_LINES, 20.0, 4.0),
+    "circle": (PATTERNS["circle"](diameter=200.0), 30.0, 100.0),
+    "t, its centre on the stem": (PATTERNS["t"](depth=100.0, width=200.0), 180.0, 30.0),
+    "200 lines": (_in_pieces(APART, 100), 95.0, 500.0),
+}
+"""Loads that took from one to thirteen seconds by halving alone."""
+
+
+@dataclass(frozen=True)
+class Counted(LesikKennedy):
+    """The relation, and how many points it was asked about at each call."""
+
+    asked: list[int] = field(default_factory=list)
+
+    def force(self, theta: Column, deformation: Column) -> Column:
+        """Force at a deformation."""
+        self.asked.append(theta.size)
+        return super().force(theta, deformation)
+
+
+@pytest.mark.parametrize("name", UNSETTLED)
+def test_a_group_that_does_not_settle_takes_few_evaluations(name: str) -> None:
+    """Forces are worked out at most 500 times one after the other, and for three million points in all."""
+    points, rho, loads = _one(*UNSETTLED[name])
+    relation = Counted()
+    assert solve(points, rho, loads, relation).converged.all()
+    assert method.ROUNDS < len(relation.asked) <= 500
+    assert sum(relation.asked) <= 3e6
+
+
+@pytest.mark.parametrize("name", UNSETTLED)
+def test_a_group_that_does_not_settle_at_once_has_the_strength_of_scipy(name: str) -> None:
+    """Scipy's bracketed roots, one within the other, find the same strength at the first turn from a pure one down."""
+    points, rho, loads = _one(*UNSETTLED[name])
+    found = solve(points, rho, loads, LesikKennedy())
+    assert found.strength[0] == pytest.approx(_by_brackets(points, float(rho[0]), loads), rel=1e-6)
+
+
+def _by_brackets(points: Points, rho: float, loads: Loads) -> float:
+    """Strength by scipy alone: for each turn the shift without a force across, then the turn that leans as the load."""
+    turned, along = _turned(points, loads, pi / 2 - float(np.arctan2(loads.y[0], loads.x[0])))
+    target = float(np.arctan2(along.moment[0] / rho, along.y[0]))
+
+    def forces(shift: float, turn: float) -> np.ndarray:
+        centre = (-rho / np.tan(turn), rho * shift / np.sin(turn))
+        return _forces_about(turned, 0, centre, 1.0 if turn > 0 else -1.0) / np.array([1.0, 1.0, rho])
+
+    def balanced(turn: float) -> np.ndarray:
+        return forces(brentq(lambda shift: forces(shift, turn)[0], -20.0, 20.0, xtol=1e-15, rtol=1e-15), turn)
+
+    def excess(turn: float) -> float:
+        _, force, moment = balanced(turn)
+        return float(np.arctan2(moment, force)) - target
+
+    turns = np.linspace(pi / 2, 0.01, 60)
+    for more, less in pairwise(turns):
+        if excess(more) >= 0.0 > excess(less):
+            return float(np.linalg.norm(balanced(brentq(excess, less, more, xtol=1e-16, rtol=1e-15)))) / float(
+                np.hypot(along.y[0], along.moment[0] / rho)
+            )
+    raise AssertionError("no turn leans as the load")

@@ -88,4 +88,4 @@ def test_overlap_of_a_lap(ask: Ask) -> None:
     """J2.2b(f): five times the thinner part, 5 x 3/8 in, and 1 in at least."""
     request = aisc_fillet(LRFD, "3/16 in", length="6 in", parts=(_part("1/2 in"), _part("3/8 in")))
     [caution] = [caution for caution in ask(FILLET_SIZE, request)["cautions"] if caution["code"] == "lap-overlap"]
-    assert "overlap by 1 7/8 in at least" in caution["text"]
+    assert "overlap by at least 1 7/8 in" in caution["text"]

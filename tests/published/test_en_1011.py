@@ -74,7 +74,7 @@ def test_both_conventions_are_told_apart(ask: Ask) -> None:
     answer = ask(PATH, {"arc": arc, "process": "135"})
     assert _value(answer["energy"]["arc_energy"], "kJ/mm") == pytest.approx(1.2, rel=0.002)
     assert _value(answer["energy"]["heat_input"], "kJ/mm") == pytest.approx(0.96, rel=0.002)
-    assert "which AWS D1.1 and ASME IX call heat input" in answer["reasons"][0]
+    assert "AWS D1.1 and ASME IX call it heat input" in answer["reasons"][0]
     in_inches = ask(PATH, {"arc": arc, "process": "135", "units": "us"})["energy"]
     # 1 kJ/mm is 25.4 kJ/in.
     assert _value(in_inches["arc_energy"], "kJ/in") == pytest.approx(1.2 * 25.4, rel=0.002)

@@ -252,5 +252,5 @@ def test_packing_too_thin_for_a_weld_along_its_edge(ask: Ask) -> None:
     }
     answer = ask(FILLET_SIZE, request)
     assert (answer["verdict"], answer["specify"]) == ("cannot-be-reached", None)
-    assert any("over the packing's edge" in reason for reason in answer["reasons"])
+    assert any("over the edge of the packing" in reason for reason in answer["reasons"])
     assert leg(ask(FILLET_SIZE, {**request, "size_step": "0.1 mm"}), "specify") == pytest.approx(6.9)

@@ -89,5 +89,5 @@ def test_an_oversized_fillet_says_what_it_does_to_the_grain(ask: Ask) -> None:
     laid, required = oversize["cooling_time_laid"]["most"], oversize["cooling_time_required"]["most"]
     assert laid["value"] / required["value"] == pytest.approx(oversize["heat_ratio"])
     [said] = [reason for reason in answer["reasons"] if "grain" in reason]
-    assert "2.8 times the heat" in said
+    assert "the heat is 2.8 times as much" in said
     assert laid["text"] in said

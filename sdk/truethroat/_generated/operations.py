@@ -50,7 +50,7 @@ class Operations(ABC):
         - load: Load, with basis "load": a force shared by the welds, components per length, a force on a group
           along and across it, or one balanced about a member's centroid.
         - filler: Filler metal: an id (see /v1/filler-metals) or its strength.
-        - parameters: Parameters over the rule set's own; Eurocodes only.
+        - parameters: Parameters that replace the rule set's own; Eurocodes only.
         - process: Process: AWS letters or ISO 4063 number.
         - position: Position: AWS or ISO 6947 code.
         - end_loaded: Whether the long-weld reduction applies. Default: false.
@@ -58,23 +58,24 @@ class Operations(ABC):
           1993-1-8 4.11(4) reduces it over 1.7 m. Default: false.
         - ends: Whether the weld is full size to its ends; if not, EN 1993-1-8 4.5.1(1) takes two throats off
           its length. Default: full.
-        - root_bending: Whether a tee welded from one side is sized for bending about its root too, by a model
-          of our own beside EN 1993-1-8 4.12. Default: false.
+        - root_bending: Whether a tee welded from one side is also sized for bending about its root. EN 1993-1-8
+          4.12 gives no formula; the model is in the readings of /v1/rule-sets. Default: false.
         - packing: Packing between the parts of a lap, EN 1993-1-8 4.4.
         - intermittent: Segments and gaps, for an intermittent fillet.
         - tension_member: Member to check for shear lag, AISC 360-22 Table D3.1 case 4.
         - unstiffened_flange: Flange to check under the plate, EN 1993-1-8 4.10; with full strength.
-        - minimum_throat: National least throat beside the 3 mm of EN 1993-1-8: sqrt(t)-0.5 mm by the thicker
-          part.
+        - minimum_throat: National least throat in addition to the 3 mm of EN 1993-1-8: sqrt(t) - 0.5 mm by the
+          thicker part.
         - hss_end: Whether the weld ends a rectangular hollow section in tension, so that AISC 360-22 J2.4(a)(2)
-          leaves out the directional increase. Not said: left out wherever a part is a hollow section.
+          leaves out the directional increase. By default the increase is left out wherever a part is a hollow
+          section.
         - edge_of: Part whose edge the weld of a lap runs along, so that the maximum size applies.
-        - leg_tolerance: How much smaller a leg may be laid than specified; the size makes up for it. From 0 mm
-          to 50 mm. Default: 0 mm.
+        - leg_tolerance: How much smaller than specified a leg may be made; the size covers it. From 0 mm to 50
+          mm. Default: 0 mm.
         - penetration: Fusion beyond the root or the prepared depth.
-        - size_by: What is rounded up to the step; throat for EN 1993-1-8, leg otherwise.
-        - size_step: Step of the size: 1/16 in (us), 1 mm of leg or 0.5 mm of throat by default. From 0.01 mm to
-          25.4 mm.
+        - size_by: What is rounded up to the step: the throat by default for EN 1993-1-8, the leg otherwise.
+        - size_step: Step that the size is rounded up to: by default 1/16 in (us), 1 mm of leg or 0.5 mm of
+          throat. From 0.01 mm to 25.4 mm.
         """
         from truethroat._generated.results import FilletSizeAnswer
 
@@ -98,7 +99,7 @@ class Operations(ABC):
         - basis: What the size is based on.
         - load: Load, with basis "load": a force on the joint, or components per length.
         - filler: Filler metal: an id (see /v1/filler-metals) or its strength.
-        - parameters: Parameters over the rule set's own; EN 1993-1-8 only.
+        - parameters: Parameters that replace the rule set's own; EN 1993-1-8 only.
         - process: Process: AWS letters or ISO 4063 number.
         - position: Position: AWS or ISO 6947 code.
         """
@@ -124,9 +125,9 @@ class Operations(ABC):
         - face_height: Height of the face over its plane: the flush plane, or the line between the toes. From 0
           mm to 50 mm. Default: 0 mm.
         - hollow: Depth of a hollow face under its plane, instead of face_height. From 0 mm to 50 mm.
-        - face_height_tolerance: Plus or minus; carried to the remaining throat. From 0 mm to 300 mm. Default: 0
-          mm.
-        - hollow_tolerance: Plus or minus; carried to the remaining throat. From 0 mm to 300 mm. Default: 0 mm.
+        - face_height_tolerance: Plus or minus; the remaining throat includes it. From 0 mm to 300 mm. Default:
+          0 mm.
+        - hollow_tolerance: Plus or minus; the remaining throat includes it. From 0 mm to 300 mm. Default: 0 mm.
         - face_width: Width of a flat seam's face; it limits the throat to the distance to the nearer toe. From
           0 mm (exclusive) to 300 mm.
         - rule_set: Rules whose deduction the budget takes off the prepared depth.
@@ -151,15 +152,15 @@ class Operations(ABC):
         - required_throat: Throat the finished seam must keep. From 0 mm (exclusive) to 300 mm.
         - finish: What is done to the face. Default: {"to": "flush"}.
         - groove: Form of the groove. Default: single-bevel.
-        - groove_angle: Included angle of the groove; 45 deg for a bevel, 60 for a V, 20 for J and U. From 5 deg
-          to 120 deg.
+        - groove_angle: Included angle of the groove: by default 45 deg for a bevel, 60 deg for a V, 20 deg for
+          a J or U. From 5 deg to 120 deg.
         - bevelled: Part that is cut: 1 for a bevel or J, both for a V or U, by default.
         - root_radius: Root radius of a J (10 mm by default) or U (6 mm). From 1 mm to 25 mm.
         - penetration: Fusion beyond the root or the prepared depth.
         - minimum_land: Least land that must stay. From 0 mm to 50 mm. Default: 1 mm.
-        - depth_step: Step the depth is rounded up to: 0.5 mm, or 1/32 in (us), by default. From 0.01 mm to 25.4
-          mm.
-        - depth_tolerance: Plus or minus; carried to the remaining throat. From 0 mm to 300 mm. Default: 0 mm.
+        - depth_step: Step that the depth is rounded up to: by default 0.5 mm, or 1/32 in (us). From 0.01 mm to
+          25.4 mm.
+        - depth_tolerance: Plus or minus; the remaining throat includes it. From 0 mm to 300 mm. Default: 0 mm.
         - rule_set: Rules whose deduction is added to the depth.
         - process: Process: AWS letters or ISO 4063 number.
         - position: Position: AWS or ISO 6947 code.
@@ -181,16 +182,16 @@ class Operations(ABC):
         - rule_set: Rules to size by; see /v1/rule-sets.
         - group: The group: a named pattern, or its lines and arcs.
         - load: Load of all groups together.
-        - parts: Parts 1 and 2, for the least size and, with EN, the strength.
+        - parts: Parts 1 and 2, for the least size and, with EN 1993, the strength.
         - method: Elastic line method, or instantaneous centre for loads in the plane (AISC). Default: elastic.
         - count: Equal groups that share the load. Default: 1.
         - filler: Filler metal: an id (see /v1/filler-metals) or its strength.
-        - parameters: Parameters over the rule set's own; EN 1993-1-8 only.
-        - leg: Leg that is there, to learn what it carries. From 0.5 mm to 100 mm.
-        - throat: Throat that is there, instead of the leg. From 0.3 mm to 100 mm.
-        - size_by: What is rounded up to the step; throat for EN 1993-1-8, leg otherwise.
-        - size_step: Step of the size: 1/16 in (us), 1 mm of leg or 0.5 mm of throat by default. From 0.01 mm to
-          25.4 mm.
+        - parameters: Parameters that replace the rule set's own; EN 1993-1-8 only.
+        - leg: Leg of the weld, to find what it carries. From 0.5 mm to 100 mm.
+        - throat: Throat of the weld, instead of the leg. From 0.3 mm to 100 mm.
+        - size_by: What is rounded up to the step: the throat by default for EN 1993-1-8, the leg otherwise.
+        - size_step: Step that the size is rounded up to: by default 1/16 in (us), 1 mm of leg or 0.5 mm of
+          throat. From 0.01 mm to 25.4 mm.
         """
         from truethroat._generated.results import WeldGroupAnswer
 
@@ -215,14 +216,15 @@ class Operations(ABC):
         - mark: The caller's own mark for this joint, given back with the answer.
         - working: Whether the answer shows its working. Default: false.
         - thickness: Thickness of parts 1 and 2.
-        - required: What was asked for.
-        - quality: Level or code that the weld is held to; see /v1/rule-sets.
-        - loading: AWS D1.1: static when left out; cyclic with the weld across the tension in a primary member;
-          other cyclic.
-        - reading_tolerance: Plus or minus of the gauge, on every length it reads, each taken on its unsafe
-          side. An imperfection read as nothing is not there; a face read as flat may still be hollow by it.
-          From 0 mm to 5 mm. Default: 0 mm.
-        - extent: How long imperfections are; one whose length is not told is taken for the whole weld.
+        - required: What the drawing asks for.
+        - quality: Level or code that the weld is checked against; see /v1/rule-sets.
+        - loading: Loading, for AWS D1.1: static by default; cyclic with the weld across the tension in a
+          primary member; or other cyclic.
+        - reading_tolerance: Plus or minus of the gauge. It is applied to every length read, on the unsafe side.
+          An imperfection read as zero is taken as absent; a face read as flat may still be hollow by the
+          tolerance. From 0 mm to 5 mm. Default: 0 mm.
+        - extent: How long imperfections are. Without its length an imperfection is taken to run along the whole
+          weld.
         - undercut: Deepest undercut at either toe. From 0 mm to 20 mm.
         - overlap: Widest overlap at either toe. From 0 mm to 20 mm.
         - toe_angle: Least angle between plate and face at a toe, in the air. From 30 deg to 180 deg.
@@ -231,12 +233,12 @@ class Operations(ABC):
         - surface_pore: Diameter of the widest pore in the surface. From 0 mm to 20 mm.
         - internal_pore: Diameter of the widest single pore inside, by a test or a macro. From 0 mm to 20 mm.
         - end_crater_pipe: Depth of the pipe in an end crater. From 0 mm to 20 mm.
-        - crack: Whether there is any crack, at a crater too; not looked for when left out.
-        - burn_through: Whether the weld burnt through anywhere; not looked for when left out.
+        - crack: Whether there is any crack, craters included; without it cracks are not checked.
+        - burn_through: Whether the weld burnt through anywhere; without it burn-through is not checked.
         - kind: Default: fillet.
         - legs: Legs as gauged, along the faces of parts 1 and 2.
         - angle: Angle between the plates. From 60 deg to 120 deg. Default: 90 deg.
-        - throat: Throat as gauged; caps what the legs give. From 0 mm (exclusive) to 100 mm.
+        - throat: Throat as gauged; it limits the throat that the legs give. From 0 mm (exclusive) to 100 mm.
         - convexity: Height of the face over the line between its toes. From 0 mm to 50 mm.
         - hollow: Depth of a hollow face under that line, instead of convexity. From 0 mm to 50 mm.
         - root_gap: Gap between the parts at the root; parts that touch have none. From 0 mm to 20 mm. Default:
@@ -244,16 +246,17 @@ class Operations(ABC):
         - penetration: Fusion beyond the root or the prepared depth.
         - sides: Sides it was welded from. Default: 1.
         - circumferential: Whether the seam runs round a pipe (ISO 5817). Default: false.
-        - face_width: Width of the face, that ISO 5817 limits reinforcement and overlap by. From 0.5 mm to 300
-          mm.
+        - face_width: Width of the face, on which the limits of ISO 5817 for reinforcement and overlap depend.
+          From 0.5 mm to 300 mm.
         - reinforcement: Height of the face over the plate. From 0 mm to 50 mm.
-        - underfill: Depth of the face under the plate, sagging too. From 0 mm to 50 mm.
-        - root_width: Width of the root bead, that ISO 5817 limits excess penetration by. From 0.5 mm to 300 mm.
+        - underfill: Depth of the face under the plate, sagging included. From 0 mm to 50 mm.
+        - root_width: Width of the root bead, on which the limit of ISO 5817 for excess penetration depends.
+          From 0.5 mm to 300 mm.
         - excess_penetration: Height of the root bead over the plate. From 0 mm to 50 mm.
         - root_concavity: Depth of a hollow root under the plate. From 0 mm to 50 mm.
         - shrinkage_groove: Depth of grooves beside the root bead. From 0 mm to 20 mm.
         - misalignment: Offset of the two parts. From 0 mm to 50 mm.
-        - flush: Where AWS D1.1 drawings require it flush.
+        - flush: Flush finish, where the drawing requires one by AWS D1.1.
         """
         from truethroat._generated.results import AsWeldedAnswer
 
@@ -310,15 +313,15 @@ class Operations(ABC):
         - mark: The caller's own mark for this joint, given back with the answer.
         - working: Whether the answer shows its working. Default: false.
         - joint: Joint that the pass is in; corner is an outside corner.
-        - bead: Shape of the bead, never of the whole weld.
+        - bead: Shape of one bead, not of the whole weld.
         - hollow: Depth of a hollow face under the line between its toes. From 0 mm to 50 mm.
         - restrained: Whether the joint is held so that it cannot give as the bead shrinks. Default: false.
         - weld_metal: Composition of the weld metal, for the index UCS.
         - process: Process: AWS letters or ISO 4063 number.
         - thickness: Thickness of parts 1 and 2, for the least fillet.
         - leg: Leg of the first, or only, pass. From 0.5 mm to 100 mm.
-        - low_hydrogen: Whether the process is low in hydrogen or the steel preheated: AWS D1.1 then goes by the
-          thinner part. Default: false.
+        - low_hydrogen: Whether the process is low in hydrogen or the steel is preheated. The thinner part then
+          decides the least fillet of AWS D1.1; otherwise the thicker part does. Default: false.
         - crater: How the crater is left.
         """
         from truethroat._generated.results import CrackRiskAnswer
@@ -335,8 +338,8 @@ class Operations(ABC):
         - units: Units of the answer. Default: metric.
         - mark: The caller's own mark for this joint, given back with the answer.
         - working: Whether the answer shows its working. Default: false.
-        - welds: Welds.
-        - prices: The caller's own prices; there are no others.
+        - welds: Welds to estimate, one entry for equal ones.
+        - prices: The caller's own prices; the service has none.
         """
         from truethroat._generated.results import FillerQuantityAnswer
 
@@ -345,7 +348,7 @@ class Operations(ABC):
     def distortion(
         self, *, timeout: Timeout | None = None, **request: Unpack[requests.DistortionRequest]
     ) -> results.DistortionAnswer:
-        """How a joint shrinks and turns when welded, by named methods, and what would do less.
+        """How a joint shrinks and turns when welded, by named methods, and what distorts less.
 
         A calculation: it stores nothing and may be repeated.
 
@@ -355,10 +358,10 @@ class Operations(ABC):
         - joint: The joint.
         - length: Length of the joint, along its welds. From 1 mm to 100000 mm.
         - member: Section of the member that the welds run along.
-        - heat_input: Heat input of one run, net of arc efficiency, for two methods along the weld. From 0.01
-          kJ/mm to 100 kJ/mm.
-        - iso_13920: General tolerances to hold the estimates against.
-        - calibration: The shop's own measurements over these methods.
+        - heat_input: Heat input of one run, with the arc efficiency included, for two methods along the weld.
+          From 0.01 kJ/mm to 100 kJ/mm.
+        - iso_13920: General tolerances to judge the estimates by.
+        - calibration: Factors that correct these methods by the shop's own measurements.
         - size_step: Step by which the alternatives grow, of the leg or of the root opening: 1/16 in (us) or 1
           mm by default. From 0.01 mm to 25.4 mm.
         """
@@ -412,8 +415,8 @@ class Operations(ABC):
         - joint: The joint.
         - parts: Parts 1 and 2.
         - length: Length of the seam. From 0 mm (exclusive) to 100000 mm.
-        - basis: What the weld is sized for; an outside corner for a throat, a butt for any, other joints for a
-          load or full strength.
+        - basis: What the weld is sized for: a throat for an outside corner, any for a butt, a load or full
+          strength for other joints.
         - process: Process: AWS letters or ISO 4063 number.
         - position: Position: AWS or ISO 6947 code.
         - load: Load, with basis "load".
@@ -421,18 +424,18 @@ class Operations(ABC):
           mm.
         - access: Sides the seam can be welded from. Default: both-sides.
         - held_from_turning: Whether the joint is held from turning about the weld, so that a load does not open
-          one side from its root. Default: false.
+          a one-sided weld from its root. Default: false.
         - finish: What is done to the face. Default: {"to": "as-welded"}.
         - filler: Filler metal: an id (see /v1/filler-metals) or its strength.
-        - parameters: Parameters over the rule set's own; Eurocodes only.
-        - intermittent: For an intermittent weld, which is left out without it.
+        - parameters: Parameters that replace the rule set's own; Eurocodes only.
+        - intermittent: Intermittent weld; the plan has no such way without it.
         - penetration: Fusion beyond the root or the prepared depth.
         - tolerances: Tolerances of the shop, for the throat budget.
         - spread: How lengths lie within their tolerances, for the chance of a short throat.
-        - quality: Level or code of the hold values: AWS D1.1:2020 with AISC rules, ISO 5817 level C with
-          Eurocodes, by default.
-        - arc: The arc of one pass: its settings, its energy, or its heat input. Without it heat goes by the
-          metal laid.
+        - quality: Level or code that the limits come from; AWS D1.1:2020 with AISC rules and ISO 5817 level C
+          with Eurocodes by default.
+        - arc: The arc of one pass: its settings, its energy, or its heat input. Without it the heat follows
+          from the metal laid.
         - preheat: Temperature of the plate when a pass begins; 20 degC by default. From -50 degC to 400 degC.
         - cooling_window: Cooling times t8/5 to judge against.
         - composition: Composition of the parent steel.
@@ -442,12 +445,12 @@ class Operations(ABC):
         - efficiency: Share of the consumable that is deposited.
         - operator_factor: Share of the clock during which the arc burns.
         - gas_flow: Shielding gas while the arc burns. From 0.6 L/min to 120 L/min.
-        - bevelling_speed: Speed at which one face of an edge is cut, its share of the clock in it. From 0
-          mm/min (exclusive) to 60000 mm/min.
-        - prices: The caller's own prices; there are no others.
-        - weights: What each cost counts in the ranking.
-        - detail: Whether the single resources' answers come whole for the recommended way alone, or for all.
-          Default: recommended.
+        - bevelling_speed: Speed at which one face of an edge is cut, averaged over the time on the clock. From
+          0 mm/min (exclusive) to 60000 mm/min.
+        - prices: The caller's own prices; the service has none.
+        - weights: Weights of the costs in the ranking.
+        - detail: Whether the full answers of the single resources come for the recommended way only, or for all
+          ways. Default: recommended.
         """
         from truethroat._generated.results import JointPlanAnswer
 

@@ -207,7 +207,7 @@ class FilletSizeRequest(TypedDict):
     """Filler metal: an id (see /v1/filler-metals) or its strength."""
 
     parameters: NotRequired[Parameters]
-    """Parameters over the rule set's own; Eurocodes only."""
+    """Parameters that replace the rule set's own; Eurocodes only."""
 
     process: NotRequired[ProcessCode]
     """Process: AWS letters or ISO 4063 number."""
@@ -232,10 +232,9 @@ class FilletSizeRequest(TypedDict):
     """
 
     root_bending: NotRequired[bool]
-    """Whether a tee welded from one side is sized for bending about its root too, by a model of our own beside EN
-    1993-1-8 4.12.
+    """Whether a tee welded from one side is also sized for bending about its root.
 
-    Default: false.
+    EN 1993-1-8 4.12 gives no formula; the model is in the readings of /v1/rule-sets. Default: false.
     """
 
     packing: NotRequired[Packing]
@@ -251,32 +250,32 @@ class FilletSizeRequest(TypedDict):
     """Flange to check under the plate, EN 1993-1-8 4.10; with full strength."""
 
     minimum_throat: NotRequired[Literal["din-na"]]
-    """National least throat beside the 3 mm of EN 1993-1-8: sqrt(t)-0.5 mm by the thicker part."""
+    """National least throat in addition to the 3 mm of EN 1993-1-8: sqrt(t) - 0.5 mm by the thicker part."""
 
     hss_end: NotRequired[bool]
     """Whether the weld ends a rectangular hollow section in tension, so that AISC 360-22 J2.4(a)(2) leaves out the
     directional increase.
 
-    Not said: left out wherever a part is a hollow section.
+    By default the increase is left out wherever a part is a hollow section.
     """
 
     edge_of: NotRequired[Literal[1, 2]]
     """Part whose edge the weld of a lap runs along, so that the maximum size applies."""
 
     leg_tolerance: NotRequired[Length]
-    """How much smaller a leg may be laid than specified; the size makes up for it.
-
-    From 0 mm to 50 mm. Default: 0 mm.
-    """
+    """How much smaller than specified a leg may be made; the size covers it. From 0 mm to 50 mm. Default: 0 mm."""
 
     penetration: NotRequired[Penetration]
     """Fusion beyond the root or the prepared depth."""
 
     size_by: NotRequired[Literal["leg", "throat"]]
-    """What is rounded up to the step; throat for EN 1993-1-8, leg otherwise."""
+    """What is rounded up to the step: the throat by default for EN 1993-1-8, the leg otherwise."""
 
     size_step: NotRequired[Length]
-    """Step of the size: 1/16 in (us), 1 mm of leg or 0.5 mm of throat by default. From 0.01 mm to 25.4 mm."""
+    """Step that the size is rounded up to: by default 1/16 in (us), 1 mm of leg or 0.5 mm of throat.
+
+    From 0.01 mm to 25.4 mm.
+    """
 
 
 class Joint(TypedDict):
@@ -305,8 +304,8 @@ class MaterialPart(TypedDict):
     """Material by its designation; see /v1/materials."""
 
     wall: NotRequired[Literal["design", "nominal"]]
-    """Which thickness of a hollow section is sent, with AISC rules: its design wall, as taken when not said, or
-    the nominal one.
+    """Which wall of a hollow section the thickness is, with AISC rules: the design wall, which is taken by
+    default, or the nominal wall.
     """
 
 
@@ -323,11 +322,11 @@ class StrengthPart(TypedDict):
     """Tensile strength. From 1 MPa to 2000 MPa."""
 
     beta_w: NotRequired[float]
-    """Correlation factor of EN 1993-1-8:2005, needed with it."""
+    """Correlation factor of EN 1993-1-8:2005, which requires it."""
 
 
 class PlainPart(TypedDict):
-    """Part known by its thickness alone, for rules that claim no strength."""
+    """Part with a thickness only, for rules that claim no strength."""
 
     thickness: Length
     """Thickness. From 0.1 mm to 300 mm."""
@@ -402,7 +401,7 @@ class Filler(TypedDict):
 
 
 class Parameters(TypedDict):
-    """National or contract parameters over the rule set's own."""
+    """National or contract parameters that replace the rule set's own."""
 
     gamma_m2: NotRequired[float]
     """Partial factor of welds, EN 1993-1-8."""
@@ -414,7 +413,7 @@ class Parameters(TypedDict):
     """Partial factor of welds, EN 1999-1-1."""
 
     beta_w: NotRequired[float]
-    """Correlation factor for both parts, over that of their grades."""
+    """Correlation factor of both parts; it replaces that of their grades."""
 
 
 class Packing(TypedDict):
@@ -431,7 +430,7 @@ class Intermittent(TypedDict):
     """Length of each segment. From 0 mm (exclusive) to 100000 mm."""
 
     gap: NotRequired[Length]
-    """Clear gap between segments on one side; left out, the largest that is allowed.
+    """Clear gap between segments on one side; by default the largest that is allowed.
 
     From 0 mm (exclusive) to 100000 mm.
     """
@@ -459,13 +458,13 @@ class TensionMember(TypedDict):
     """Tension member, part 2, held by longitudinal welds alone."""
 
     width: NotRequired[Length]
-    """Distance between the two welds: a flat bar's width.
+    """Distance between the two welds: the width of a flat bar.
 
-    With a balanced load, load.width says it. From 0 mm (exclusive) to 100000 mm.
+    Leave it out with a balanced load, whose width it is. From 0 mm (exclusive) to 100000 mm.
     """
 
     area: NotRequired[Area]
-    """Its area; a flat bar's own when left out. From 0 mm2 (exclusive) to 10000000 mm2."""
+    """Area of the member; by default that of a flat bar. From 0 mm2 (exclusive) to 10000000 mm2."""
 
     eccentricity: NotRequired[Length]
     """Distance of its centroid from the plane of the connection. From 0 mm to 100000 mm. Default: 0 mm."""
@@ -500,7 +499,7 @@ class Penetration(TypedDict):
     """Who vouches for it: nobody, a macro section of this work, or a qualified procedure."""
 
     tolerance: NotRequired[Length]
-    """Plus or minus; carried to the remaining throat. From 0 mm to 300 mm. Default: 0 mm."""
+    """Plus or minus; the remaining throat includes it. From 0 mm to 300 mm. Default: 0 mm."""
 
 
 class GrooveSizeRequest(TypedDict):
@@ -549,7 +548,7 @@ class GrooveSizeRequest(TypedDict):
     """Filler metal: an id (see /v1/filler-metals) or its strength."""
 
     parameters: NotRequired[Parameters]
-    """Parameters over the rule set's own; EN 1993-1-8 only."""
+    """Parameters that replace the rule set's own; EN 1993-1-8 only."""
 
     process: NotRequired[ProcessCode]
     """Process: AWS letters or ISO 4063 number."""
@@ -583,13 +582,13 @@ class PartialWeld(TypedDict):
             "double-u",
         ]
     ]
-    """Form of the groove; of all that fit the one with the least metal is chosen where none is given."""
+    """Form of the groove; without it the form with the least metal is chosen of those that fit."""
 
     groove_angle: NotRequired[Angle]
-    """Included angle of the groove named; of a bevel or J that of its one face. From 5 deg to 120 deg."""
+    """Included angle of the groove; for a bevel or J that of its one cut face. From 5 deg to 120 deg."""
 
     gap: NotRequired[Length]
-    """Root gap; the middle of what the detail allows by default. From 0 mm to 50 mm."""
+    """Root gap; by default the middle of the range that the detail allows. From 0 mm to 50 mm."""
 
     access: NotRequired[Literal["one-side", "both-sides"]]
     """Sides the seam can be welded from. Default: both-sides."""
@@ -604,10 +603,10 @@ class PartialWeld(TypedDict):
     """Least land that must stay; a detail may ask for more. From 0 mm to 50 mm. Default: 1 mm."""
 
     depth_step: NotRequired[Length]
-    """Step the depth is rounded up to: 0.5 mm, or 1/32 in (us), by default. From 0.01 mm to 25.4 mm."""
+    """Step that the depth is rounded up to: by default 0.5 mm, or 1/32 in (us). From 0.01 mm to 25.4 mm."""
 
     depth_tolerance: NotRequired[Length]
-    """How much shallower an edge may be cut than specified; the depth makes up for it.
+    """How much shallower an edge may be cut than specified; the depth covers it.
 
     From 0 mm to 50 mm. Default: 0 mm.
     """
@@ -634,19 +633,19 @@ class FullWeld(TypedDict):
             "double-u",
         ]
     ]
-    """Form of the groove; of all that fit the one with the least metal is chosen where none is given."""
+    """Form of the groove; without it the form with the least metal is chosen of those that fit."""
 
     groove_angle: NotRequired[Angle]
-    """Included angle of the groove named; of a bevel or J that of its one face. From 5 deg to 120 deg."""
+    """Included angle of the groove; for a bevel or J that of its one cut face. From 5 deg to 120 deg."""
 
     root: NotRequired[Literal["open", "backing", "back-run", "back-gouge"]]
-    """How the root is made; chosen where none is given."""
+    """How the root is made; without it the root is chosen."""
 
     gap: NotRequired[Length]
-    """Root gap; the middle of what the detail allows by default. From 0 mm to 50 mm."""
+    """Root gap; by default the middle of the range that the detail allows. From 0 mm to 50 mm."""
 
     land: NotRequired[Length]
-    """Land; the middle of what the detail allows by default. From 0 mm to 50 mm."""
+    """Land; by default the middle of the range that the detail allows. From 0 mm to 50 mm."""
 
     access: NotRequired[Literal["one-side", "both-sides"]]
     """Sides the seam can be welded from. Default: both-sides."""
@@ -697,7 +696,7 @@ class Plug(TypedDict):
     """Diameter of the hole. From 1 mm to 500 mm."""
 
     filling: NotRequired[Length]
-    """Height of the filling; the thickness of part 2, which has the hole, by default. From 1 mm to 500 mm."""
+    """Height of the filling; by default the thickness of part 2, which has the hole. From 1 mm to 500 mm."""
 
     count: NotRequired[
         Literal[
@@ -903,7 +902,7 @@ class Plug(TypedDict):
             200,
         ]
     ]
-    """How many there are; how many are needed, where none is given."""
+    """Number of welds; without it the number needed is taken."""
 
     pitch: NotRequired[Length]
     """Least distance between centres. From 1 mm to 500 mm."""
@@ -921,7 +920,7 @@ class Slot(TypedDict):
     """Length over all. From 1 mm to 500 mm."""
 
     filling: NotRequired[Length]
-    """Height of the filling; the thickness of part 2, which has the hole, by default. From 1 mm to 500 mm."""
+    """Height of the filling; by default the thickness of part 2, which has the hole. From 1 mm to 500 mm."""
 
     count: NotRequired[
         Literal[
@@ -1127,7 +1126,7 @@ class Slot(TypedDict):
             200,
         ]
     ]
-    """How many there are; how many are needed, where none is given."""
+    """Number of welds; without it the number needed is taken."""
 
     pitch: NotRequired[Length]
     """Least distance between lines of slots, across them. From 1 mm to 500 mm."""
@@ -1351,7 +1350,7 @@ class FilletInHole(TypedDict):
             200,
         ]
     ]
-    """How many there are; how many are needed, where none is given."""
+    """Number of welds; without it the number needed is taken."""
 
 
 class FilletInSlot(TypedDict):
@@ -1572,7 +1571,7 @@ class FilletInSlot(TypedDict):
             200,
         ]
     ]
-    """How many there are; how many are needed, where none is given."""
+    """Number of welds; without it the number needed is taken."""
 
 
 class GrooveForce(TypedDict):
@@ -1647,10 +1646,10 @@ class GrindAllowanceRequest(TypedDict):
     """Depth of a hollow face under its plane, instead of face_height. From 0 mm to 50 mm."""
 
     face_height_tolerance: NotRequired[Length]
-    """Plus or minus; carried to the remaining throat. From 0 mm to 300 mm. Default: 0 mm."""
+    """Plus or minus; the remaining throat includes it. From 0 mm to 300 mm. Default: 0 mm."""
 
     hollow_tolerance: NotRequired[Length]
-    """Plus or minus; carried to the remaining throat. From 0 mm to 300 mm. Default: 0 mm."""
+    """Plus or minus; the remaining throat includes it. From 0 mm to 300 mm. Default: 0 mm."""
 
     face_width: NotRequired[Length]
     """Width of a flat seam's face; it limits the throat to the distance to the nearer toe.
@@ -1675,7 +1674,7 @@ class ButtSeam(TypedDict):
     """Thickness of parts 1 and 2."""
 
     thickness_tolerance: NotRequired[Length]
-    """Plus or minus; carried to the remaining throat. From 0 mm to 300 mm. Default: 0 mm."""
+    """Plus or minus; the remaining throat includes it. From 0 mm to 300 mm. Default: 0 mm."""
 
     kind: Literal["butt"]
 
@@ -1687,7 +1686,7 @@ class EdgeSeam(TypedDict):
     """Thickness of parts 1 and 2."""
 
     thickness_tolerance: NotRequired[Length]
-    """Plus or minus; carried to the remaining throat. From 0 mm to 300 mm. Default: 0 mm."""
+    """Plus or minus; the remaining throat includes it. From 0 mm to 300 mm. Default: 0 mm."""
 
     kind: Literal["edge"]
 
@@ -1699,7 +1698,7 @@ class ClosedCorner(TypedDict):
     """Thickness of parts 1 and 2."""
 
     thickness_tolerance: NotRequired[Length]
-    """Plus or minus; carried to the remaining throat. From 0 mm to 300 mm. Default: 0 mm."""
+    """Plus or minus; the remaining throat includes it. From 0 mm to 300 mm. Default: 0 mm."""
 
     kind: Literal["closed-corner"]
 
@@ -1717,7 +1716,7 @@ class HalfOpenCorner(TypedDict):
     """Thickness of parts 1 and 2."""
 
     thickness_tolerance: NotRequired[Length]
-    """Plus or minus; carried to the remaining throat. From 0 mm to 300 mm. Default: 0 mm."""
+    """Plus or minus; the remaining throat includes it. From 0 mm to 300 mm. Default: 0 mm."""
 
     kind: Literal["half-open-corner"]
 
@@ -1728,7 +1727,7 @@ class HalfOpenCorner(TypedDict):
     """How far the end of part 1 is covered, along part 2's inner face. From 0 mm to 300 mm."""
 
     overlap_tolerance: NotRequired[Length]
-    """Plus or minus; carried to the remaining throat. From 0 mm to 300 mm. Default: 0 mm."""
+    """Plus or minus; the remaining throat includes it. From 0 mm to 300 mm. Default: 0 mm."""
 
     width: NotRequired[list[Length] | tuple[Length, Length]]
     """Width of the outer face of parts 1 and 2 from the corner, to check a blend against."""
@@ -1741,7 +1740,7 @@ class OpenCorner(TypedDict):
     """Thickness of parts 1 and 2."""
 
     thickness_tolerance: NotRequired[Length]
-    """Plus or minus; carried to the remaining throat. From 0 mm to 300 mm. Default: 0 mm."""
+    """Plus or minus; the remaining throat includes it. From 0 mm to 300 mm. Default: 0 mm."""
 
     kind: Literal["open-corner"]
 
@@ -1761,7 +1760,7 @@ class FilletSeam(TypedDict):
     """Thickness of parts 1 and 2; not needed for a fillet's throat."""
 
     thickness_tolerance: NotRequired[Length]
-    """Plus or minus; carried to the remaining throat. From 0 mm to 300 mm. Default: 0 mm."""
+    """Plus or minus; the remaining throat includes it. From 0 mm to 300 mm. Default: 0 mm."""
 
     angle: NotRequired[Angle]
     """Angle between the plates. From 30 deg to 150 deg. Default: 90 deg."""
@@ -1770,7 +1769,7 @@ class FilletSeam(TypedDict):
     """Legs along the faces of parts 1 and 2."""
 
     legs_tolerance: NotRequired[Length]
-    """Plus or minus; carried to the remaining throat. From 0 mm to 300 mm. Default: 0 mm."""
+    """Plus or minus; the remaining throat includes it. From 0 mm to 300 mm. Default: 0 mm."""
 
 
 class AsWelded(TypedDict):
@@ -1788,7 +1787,7 @@ class Flush(TypedDict):
     """How far under the finishing plane the grinder goes. From 0 mm to 50 mm. Default: 0 mm."""
 
     tolerance: NotRequired[Length]
-    """Plus or minus; carried to the remaining throat. From 0 mm to 300 mm. Default: 0 mm."""
+    """Plus or minus; the remaining throat includes it. From 0 mm to 300 mm. Default: 0 mm."""
 
 
 class Flat(TypedDict):
@@ -1800,7 +1799,7 @@ class Flat(TypedDict):
     """How far under the finishing plane the grinder goes. From 0 mm to 50 mm. Default: 0 mm."""
 
     tolerance: NotRequired[Length]
-    """Plus or minus; carried to the remaining throat. From 0 mm to 300 mm. Default: 0 mm."""
+    """Plus or minus; the remaining throat includes it. From 0 mm to 300 mm. Default: 0 mm."""
 
 
 class Radius(TypedDict):
@@ -1815,7 +1814,7 @@ class Radius(TypedDict):
     """How far under the blend the grinder goes. From 0 mm to 50 mm. Default: 0 mm."""
 
     tolerance: NotRequired[Length]
-    """Plus or minus; carried to the remaining throat. From 0 mm to 300 mm. Default: 0 mm."""
+    """Plus or minus; the remaining throat includes it. From 0 mm to 300 mm. Default: 0 mm."""
 
 
 class Preparation(TypedDict):
@@ -1828,10 +1827,13 @@ class Preparation(TypedDict):
     """Form of the groove. Default: single-bevel."""
 
     groove_angle: NotRequired[Angle]
-    """Included angle of the groove; 45 deg for a bevel, 60 for a V, 20 for J and U. From 5 deg to 120 deg."""
+    """Included angle of the groove: by default 45 deg for a bevel, 60 deg for a V, 20 deg for a J or U.
+
+    From 5 deg to 120 deg.
+    """
 
     tolerance: NotRequired[Length]
-    """Plus or minus; carried to the remaining throat. From 0 mm to 300 mm. Default: 0 mm."""
+    """Plus or minus; the remaining throat includes it. From 0 mm to 300 mm. Default: 0 mm."""
 
 
 class BevelDepthRequest(TypedDict):
@@ -1859,7 +1861,10 @@ class BevelDepthRequest(TypedDict):
     """Form of the groove. Default: single-bevel."""
 
     groove_angle: NotRequired[Angle]
-    """Included angle of the groove; 45 deg for a bevel, 60 for a V, 20 for J and U. From 5 deg to 120 deg."""
+    """Included angle of the groove: by default 45 deg for a bevel, 60 deg for a V, 20 deg for a J or U.
+
+    From 5 deg to 120 deg.
+    """
 
     bevelled: NotRequired[Literal[1, 2, "both"]]
     """Part that is cut: 1 for a bevel or J, both for a V or U, by default."""
@@ -1874,10 +1879,10 @@ class BevelDepthRequest(TypedDict):
     """Least land that must stay. From 0 mm to 50 mm. Default: 1 mm."""
 
     depth_step: NotRequired[Length]
-    """Step the depth is rounded up to: 0.5 mm, or 1/32 in (us), by default. From 0.01 mm to 25.4 mm."""
+    """Step that the depth is rounded up to: by default 0.5 mm, or 1/32 in (us). From 0.01 mm to 25.4 mm."""
 
     depth_tolerance: NotRequired[Length]
-    """Plus or minus; carried to the remaining throat. From 0 mm to 300 mm. Default: 0 mm."""
+    """Plus or minus; the remaining throat includes it. From 0 mm to 300 mm. Default: 0 mm."""
 
     rule_set: NotRequired[RuleSetId]
     """Rules whose deduction is added to the depth."""
@@ -1933,7 +1938,7 @@ class WeldGroupRequest(TypedDict):
     """Load of all groups together."""
 
     parts: Sequence[MaterialPart | StrengthPart | PlainPart]
-    """Parts 1 and 2, for the least size and, with EN, the strength."""
+    """Parts 1 and 2, for the least size and, with EN 1993, the strength."""
 
     method: NotRequired[Literal["elastic", "instantaneous-centre"]]
     """Elastic line method, or instantaneous centre for loads in the plane (AISC). Default: elastic."""
@@ -1945,19 +1950,22 @@ class WeldGroupRequest(TypedDict):
     """Filler metal: an id (see /v1/filler-metals) or its strength."""
 
     parameters: NotRequired[Parameters]
-    """Parameters over the rule set's own; EN 1993-1-8 only."""
+    """Parameters that replace the rule set's own; EN 1993-1-8 only."""
 
     leg: NotRequired[Length]
-    """Leg that is there, to learn what it carries. From 0.5 mm to 100 mm."""
+    """Leg of the weld, to find what it carries. From 0.5 mm to 100 mm."""
 
     throat: NotRequired[Length]
-    """Throat that is there, instead of the leg. From 0.3 mm to 100 mm."""
+    """Throat of the weld, instead of the leg. From 0.3 mm to 100 mm."""
 
     size_by: NotRequired[Literal["leg", "throat"]]
-    """What is rounded up to the step; throat for EN 1993-1-8, leg otherwise."""
+    """What is rounded up to the step: the throat by default for EN 1993-1-8, the leg otherwise."""
 
     size_step: NotRequired[Length]
-    """Step of the size: 1/16 in (us), 1 mm of leg or 0.5 mm of throat by default. From 0.01 mm to 25.4 mm."""
+    """Step that the size is rounded up to: by default 1/16 in (us), 1 mm of leg or 0.5 mm of throat.
+
+    From 0.01 mm to 25.4 mm.
+    """
 
 
 class OneLine(TypedDict):
@@ -2119,7 +2127,7 @@ class GroupLoad(TypedDict):
     """Where the force acts, from the origin of the group."""
 
     moment: NotRequired[MomentVector]
-    """Moment besides that of the force."""
+    """Moment in addition to that of the force."""
 
 
 class ForceVector(TypedDict):
@@ -2177,23 +2185,25 @@ class FilletAsWelded(TypedDict):
     """Thickness of parts 1 and 2."""
 
     required: RequiredLeg | RequiredThroat
-    """What was asked for."""
+    """What the drawing asks for."""
 
     quality: Literal["iso-5817-b", "iso-5817-c", "iso-5817-d", "aws-d1-1-2020"]
-    """Level or code that the weld is held to; see /v1/rule-sets."""
+    """Level or code that the weld is checked against; see /v1/rule-sets."""
 
     loading: NotRequired[Literal["static", "cyclic-transverse", "cyclic-other"]]
-    """AWS D1.1: static when left out; cyclic with the weld across the tension in a primary member; other cyclic."""
+    """Loading, for AWS D1.1: static by default; cyclic with the weld across the tension in a primary member; or
+    other cyclic.
+    """
 
     reading_tolerance: NotRequired[Length]
-    """Plus or minus of the gauge, on every length it reads, each taken on its unsafe side.
+    """Plus or minus of the gauge.
 
-    An imperfection read as nothing is not there; a face read as flat may still be hollow by it. From 0 mm to 5
-    mm. Default: 0 mm.
+    It is applied to every length read, on the unsafe side. An imperfection read as zero is taken as absent; a
+    face read as flat may still be hollow by the tolerance. From 0 mm to 5 mm. Default: 0 mm.
     """
 
     extent: NotRequired[ExtentOfImperfections]
-    """How long imperfections are; one whose length is not told is taken for the whole weld."""
+    """How long imperfections are. Without its length an imperfection is taken to run along the whole weld."""
 
     undercut: NotRequired[Length]
     """Deepest undercut at either toe. From 0 mm to 20 mm."""
@@ -2220,10 +2230,10 @@ class FilletAsWelded(TypedDict):
     """Depth of the pipe in an end crater. From 0 mm to 20 mm."""
 
     crack: NotRequired[bool]
-    """Whether there is any crack, at a crater too; not looked for when left out."""
+    """Whether there is any crack, craters included; without it cracks are not checked."""
 
     burn_through: NotRequired[bool]
-    """Whether the weld burnt through anywhere; not looked for when left out."""
+    """Whether the weld burnt through anywhere; without it burn-through is not checked."""
 
     kind: NotRequired[Literal["fillet"]]
     """Default: fillet."""
@@ -2235,7 +2245,7 @@ class FilletAsWelded(TypedDict):
     """Angle between the plates. From 60 deg to 120 deg. Default: 90 deg."""
 
     throat: NotRequired[Length]
-    """Throat as gauged; caps what the legs give. From 0 mm (exclusive) to 100 mm."""
+    """Throat as gauged; it limits the throat that the legs give. From 0 mm (exclusive) to 100 mm."""
 
     convexity: NotRequired[Length]
     """Height of the face over the line between its toes. From 0 mm to 50 mm."""
@@ -2312,23 +2322,25 @@ class ButtAsWelded(TypedDict):
     """Thickness of parts 1 and 2."""
 
     required: RequiredFullPenetration | RequiredThroat
-    """What was asked for: full penetration, or a throat, of both sides together."""
+    """What the drawing asks for: full penetration, or a throat of both sides together."""
 
     quality: Literal["iso-5817-b", "iso-5817-c", "iso-5817-d", "aws-d1-1-2020"]
-    """Level or code that the weld is held to; see /v1/rule-sets."""
+    """Level or code that the weld is checked against; see /v1/rule-sets."""
 
     loading: NotRequired[Literal["static", "cyclic-transverse", "cyclic-other"]]
-    """AWS D1.1: static when left out; cyclic with the weld across the tension in a primary member; other cyclic."""
+    """Loading, for AWS D1.1: static by default; cyclic with the weld across the tension in a primary member; or
+    other cyclic.
+    """
 
     reading_tolerance: NotRequired[Length]
-    """Plus or minus of the gauge, on every length it reads, each taken on its unsafe side.
+    """Plus or minus of the gauge.
 
-    An imperfection read as nothing is not there; a face read as flat may still be hollow by it. From 0 mm to 5
-    mm. Default: 0 mm.
+    It is applied to every length read, on the unsafe side. An imperfection read as zero is taken as absent; a
+    face read as flat may still be hollow by the tolerance. From 0 mm to 5 mm. Default: 0 mm.
     """
 
     extent: NotRequired[ExtentOfImperfections]
-    """How long imperfections are; one whose length is not told is taken for the whole weld."""
+    """How long imperfections are. Without its length an imperfection is taken to run along the whole weld."""
 
     undercut: NotRequired[Length]
     """Deepest undercut at either toe. From 0 mm to 20 mm."""
@@ -2355,10 +2367,10 @@ class ButtAsWelded(TypedDict):
     """Depth of the pipe in an end crater. From 0 mm to 20 mm."""
 
     crack: NotRequired[bool]
-    """Whether there is any crack, at a crater too; not looked for when left out."""
+    """Whether there is any crack, craters included; without it cracks are not checked."""
 
     burn_through: NotRequired[bool]
-    """Whether the weld burnt through anywhere; not looked for when left out."""
+    """Whether the weld burnt through anywhere; without it burn-through is not checked."""
 
     kind: Literal["butt"]
 
@@ -2369,16 +2381,22 @@ class ButtAsWelded(TypedDict):
     """Whether the seam runs round a pipe (ISO 5817). Default: false."""
 
     face_width: NotRequired[Length]
-    """Width of the face, that ISO 5817 limits reinforcement and overlap by. From 0.5 mm to 300 mm."""
+    """Width of the face, on which the limits of ISO 5817 for reinforcement and overlap depend.
+
+    From 0.5 mm to 300 mm.
+    """
 
     reinforcement: NotRequired[Length]
     """Height of the face over the plate. From 0 mm to 50 mm."""
 
     underfill: NotRequired[Length]
-    """Depth of the face under the plate, sagging too. From 0 mm to 50 mm."""
+    """Depth of the face under the plate, sagging included. From 0 mm to 50 mm."""
 
     root_width: NotRequired[Length]
-    """Width of the root bead, that ISO 5817 limits excess penetration by. From 0.5 mm to 300 mm."""
+    """Width of the root bead, on which the limit of ISO 5817 for excess penetration depends.
+
+    From 0.5 mm to 300 mm.
+    """
 
     excess_penetration: NotRequired[Length]
     """Height of the root bead over the plate. From 0 mm to 50 mm."""
@@ -2393,7 +2411,7 @@ class ButtAsWelded(TypedDict):
     """Offset of the two parts. From 0 mm to 50 mm."""
 
     flush: NotRequired[GroundFlush]
-    """Where AWS D1.1 drawings require it flush."""
+    """Flush finish, where the drawing requires one by AWS D1.1."""
 
 
 class RequiredFullPenetration(TypedDict):
@@ -2601,7 +2619,7 @@ class CarbonEquivalents(TypedDict):
 
 
 class CrackRiskRequest(TypedDict):
-    """One pass to grade; what is left out is not graded."""
+    """One pass to grade; the answer grades what the request describes."""
 
     units: NotRequired[Literal["metric", "us"]]
     """Units of the answer. Default: metric."""
@@ -2616,7 +2634,7 @@ class CrackRiskRequest(TypedDict):
     """Joint that the pass is in; corner is an outside corner."""
 
     bead: NotRequired[MitreBead | MeasuredBead]
-    """Shape of the bead, never of the whole weld."""
+    """Shape of one bead, not of the whole weld."""
 
     hollow: NotRequired[Length]
     """Depth of a hollow face under the line between its toes. From 0 mm to 50 mm."""
@@ -2637,9 +2655,9 @@ class CrackRiskRequest(TypedDict):
     """Leg of the first, or only, pass. From 0.5 mm to 100 mm."""
 
     low_hydrogen: NotRequired[bool]
-    """Whether the process is low in hydrogen or the steel preheated: AWS D1.1 then goes by the thinner part.
+    """Whether the process is low in hydrogen or the steel is preheated.
 
-    Default: false.
+    The thinner part then decides the least fillet of AWS D1.1; otherwise the thicker part does. Default: false.
     """
 
     crater: NotRequired[Literal["filled", "unfilled"]]
@@ -2653,7 +2671,7 @@ class MitreBead(TypedDict):
     """Throat from the root to the face. From 0.1 mm to 100 mm."""
 
     penetration: Length
-    """How deep fusion goes past the root, along the throat line. From 0 mm to 100 mm."""
+    """Depth of fusion beyond the root, along the throat line. From 0 mm to 100 mm."""
 
 
 class MeasuredBead(TypedDict):
@@ -2666,7 +2684,7 @@ class MeasuredBead(TypedDict):
     """Depth of the bead from its face. From 0.1 mm to 100 mm."""
 
     face_width: NotRequired[Length]
-    """Width of its face, where the bead is wider below. From 0.1 mm to 100 mm."""
+    """Width of its face, where the bead is wider below the face. From 0.1 mm to 100 mm."""
 
 
 class WeldMetal(TypedDict):
@@ -2704,14 +2722,14 @@ class FillerQuantityRequest(TypedDict):
     """Whether the answer shows its working. Default: false."""
 
     welds: Sequence[Weld]
-    """Welds."""
+    """Welds to estimate, one entry for equal ones."""
 
     prices: NotRequired[Prices]
-    """The caller's own prices; there are no others."""
+    """The caller's own prices; the service has none."""
 
 
 class Weld(TypedDict):
-    """So many equal welds."""
+    """A number of equal welds."""
 
     shape: (
         FilletShape
@@ -2731,19 +2749,19 @@ class Weld(TypedDict):
     """Length of one weld. From 0.1 mm to 10000000 mm."""
 
     count: NotRequired[int]
-    """Equal welds. Default: 1."""
+    """Number of equal welds. Default: 1."""
 
     mark: NotRequired[str]
     """The caller's own mark for these welds, given back with them."""
 
     excess: NotRequired[float]
-    """Share added to the area of the section; on the legs of a fillet it is leg_excess. Default: 0.0."""
+    """Share added to the area of the section; send leg_excess of a fillet for a share of its legs. Default: 0.0."""
 
     filler: NotRequired[FillerMetalId]
     """Filler metal; see /v1/filler-metals."""
 
     density: NotRequired[Density]
-    """Density of the weld metal, over that of the filler. From 500 kg/m3 to 25000 kg/m3."""
+    """Density of the weld metal, instead of that of the filler. From 500 kg/m3 to 25000 kg/m3."""
 
     process: NotRequired[ProcessCode]
     """Process: AWS letters or ISO 4063 number."""
@@ -2752,7 +2770,10 @@ class Weld(TypedDict):
     """Position: AWS or ISO 6947 code."""
 
     efficiency: NotRequired[float]
-    """Share of the consumable that is deposited; with electrode before its stub is lost, else after."""
+    """Share of the consumable that is deposited.
+
+    With electrode it does not count the loss of the stub, without it it does.
+    """
 
     electrode: NotRequired[Electrode]
     """Stick electrode, to take its stub off; SMAW only."""
@@ -3052,7 +3073,7 @@ class Electrode(TypedDict):
     """Length of the electrode. From 100 mm to 1000 mm."""
 
     stub: Length
-    """Length thrown away. From 0 mm to 500 mm."""
+    """Length of the stub that is thrown away. From 0 mm to 500 mm."""
 
 
 class DepositionBySolidWire(TypedDict):
@@ -3079,7 +3100,7 @@ class DepositionByRate(TypedDict):
     """Deposition rate."""
 
     rate: DepositionRate
-    """Metal deposited while the arc burns, spatter and slag not counted. From 0.01 kg/h to 200 kg/h."""
+    """Metal deposited for each unit of arc time, without spatter and slag. From 0.01 kg/h to 200 kg/h."""
 
 
 class WeldingArc(TypedDict):
@@ -3110,19 +3131,22 @@ class BeadByArea(TypedDict):
 
 
 class Prices(TypedDict):
-    """Prices in one currency; what has none is not in the cost."""
+    """Prices in one currency; the cost leaves out what has no price."""
 
     currency: str
     """Code of the currency, ISO 4217."""
 
     labour: NotRequired[LabourPrice]
-    """Labour and overhead, on the clock."""
+    """Labour and overhead, for the working time."""
 
     consumables: NotRequired[Sequence[ConsumablePrice]]
-    """Consumables; a weld takes the price that names its filler, else its process, else neither."""
+    """Consumables.
+
+    A weld takes the price that names its filler, else its process, else the one that names neither.
+    """
 
     gases: NotRequired[Sequence[GasPrice]]
-    """Gases; a price that names the weld's process comes first."""
+    """Gases. A weld takes the price that names its process, else the one that names none."""
 
     power: NotRequired[PowerPrice]
     """Energy from the mains."""
@@ -3178,7 +3202,7 @@ class PowerPrice(TypedDict):
 
 
 class DistortionRequest(TypedDict):
-    """Joint whose distortion is asked for."""
+    """Joint whose distortion is estimated."""
 
     units: NotRequired[Literal["metric", "us"]]
     """Units of the answer. Default: metric."""
@@ -3199,13 +3223,16 @@ class DistortionRequest(TypedDict):
     """Section of the member that the welds run along."""
 
     heat_input: NotRequired[EnergyPerLength]
-    """Heat input of one run, net of arc efficiency, for two methods along the weld. From 0.01 kJ/mm to 100 kJ/mm."""
+    """Heat input of one run, with the arc efficiency included, for two methods along the weld.
+
+    From 0.01 kJ/mm to 100 kJ/mm.
+    """
 
     iso_13920: NotRequired[WeldingTolerances]
-    """General tolerances to hold the estimates against."""
+    """General tolerances to judge the estimates by."""
 
     calibration: NotRequired[Calibration]
-    """The shop's own measurements over these methods."""
+    """Factors that correct these methods by the shop's own measurements."""
 
     size_step: NotRequired[Length]
     """Step by which the alternatives grow, of the leg or of the root opening: 1/16 in (us) or 1 mm by default.
@@ -3272,10 +3299,10 @@ class ButtJoint(TypedDict):
     """Runs of a weld from one side."""
 
     current: NotRequired[Current]
-    """Welding current, for one method along the weld. From 1 A to 3000 A."""
+    """Welding current, for the method by current. From 1 A to 3000 A."""
 
     restraint: NotRequired[Restraint]
-    """What holds the plate; left out, the joint turns freely."""
+    """What holds the plate; the joint turns freely when it is left out."""
 
 
 class SquareGrooveFill(TypedDict):
@@ -3348,7 +3375,7 @@ class DoubleBevelFill(TypedDict):
 
 
 class FillByArea(TypedDict):
-    """Weld from one side known by its metal, cap and all."""
+    """Weld from one side, described by the area of its metal with the cap."""
 
     groove: Literal["by-area"]
 
@@ -3448,7 +3475,7 @@ class TeeJoint(TypedDict):
     """Runs of a weld from one side."""
 
     restraint: NotRequired[Restraint]
-    """What holds the plate; left out, the joint turns freely."""
+    """What holds the plate; the joint turns freely when it is left out."""
 
 
 class LapJoint(TypedDict):
@@ -3483,13 +3510,13 @@ class Member(TypedDict):
 
 
 class WeldingTolerances(TypedDict):
-    """Drawing's general tolerances, ISO 13920:1996."""
+    """General tolerances of the drawing, ISO 13920:1996."""
 
     linear_class: NotRequired[Literal["A", "B", "C", "D"]]
-    """Class of lengths and angles to keep."""
+    """Class required for lengths and angles."""
 
     form_class: NotRequired[Literal["E", "F", "G", "H"]]
-    """Class of straightness and flatness to keep."""
+    """Class required for straightness and flatness."""
 
     across: NotRequired[Length]
     """Dimension across the weld, which it shortens. From 2 mm to 100000 mm."""
@@ -3498,23 +3525,23 @@ class WeldingTolerances(TypedDict):
     """Dimension along the weld, which it shortens and bends. From 2 mm to 100000 mm."""
 
     shorter_leg: NotRequired[Length]
-    """Shorter leg of the angle it changes. From 2 mm to 100000 mm."""
+    """Shorter leg of the angle that the weld changes. From 2 mm to 100000 mm."""
 
 
 class Calibration(TypedDict):
-    """What the shop measured on like joints over what the methods say: a factor on each."""
+    """Factors from the shop: the distortion measured on similar joints over that of the methods."""
 
     transverse: NotRequired[float]
-    """Across the weld. Default: 1.0."""
+    """Factor on shrinkage across the weld. Default: 1.0."""
 
     longitudinal: NotRequired[float]
-    """Along the weld. Default: 1.0."""
+    """Factor on shortening along the weld. Default: 1.0."""
 
     angular: NotRequired[float]
-    """Of angles, and of the lift of a flange's edges. Default: 1.0."""
+    """Factor on angles and on the lift of a flange's edges. Default: 1.0."""
 
     bowing: NotRequired[float]
-    """Of bows. Default: 1.0."""
+    """Factor on bows. Default: 1.0."""
 
 
 class BreakTestRequest(TypedDict):
@@ -3609,7 +3636,7 @@ class PreparedDepth(TypedDict):
     """Depth of the preparation, square to the face. From 0 mm to 300 mm. Default: 0 mm."""
 
     tolerance: NotRequired[Length]
-    """Plus or minus; carried to the remaining throat. From 0 mm to 300 mm. Default: 0 mm."""
+    """Plus or minus; the remaining throat includes it. From 0 mm to 300 mm. Default: 0 mm."""
 
 
 class Notch(TypedDict):
@@ -3668,8 +3695,8 @@ class JointPlanRequest(TypedDict):
     """Length of the seam. From 0 mm (exclusive) to 100000 mm."""
 
     basis: Literal["load", "full-strength", "throat"]
-    """What the weld is sized for; an outside corner for a throat, a butt for any, other joints for a load or full
-    strength.
+    """What the weld is sized for: a throat for an outside corner, any for a butt, a load or full strength for
+    other joints.
     """
 
     process: ProcessCode
@@ -3688,7 +3715,8 @@ class JointPlanRequest(TypedDict):
     """Sides the seam can be welded from. Default: both-sides."""
 
     held_from_turning: NotRequired[bool]
-    """Whether the joint is held from turning about the weld, so that a load does not open one side from its root.
+    """Whether the joint is held from turning about the weld, so that a load does not open a one-sided weld from
+    its root.
 
     Default: false.
     """
@@ -3700,10 +3728,10 @@ class JointPlanRequest(TypedDict):
     """Filler metal: an id (see /v1/filler-metals) or its strength."""
 
     parameters: NotRequired[Parameters]
-    """Parameters over the rule set's own; Eurocodes only."""
+    """Parameters that replace the rule set's own; Eurocodes only."""
 
     intermittent: NotRequired[PlanIntermittent]
-    """For an intermittent weld, which is left out without it."""
+    """Intermittent weld; the plan has no such way without it."""
 
     penetration: NotRequired[Penetration]
     """Fusion beyond the root or the prepared depth."""
@@ -3715,12 +3743,15 @@ class JointPlanRequest(TypedDict):
     """How lengths lie within their tolerances, for the chance of a short throat."""
 
     quality: NotRequired[Literal["iso-5817-b", "iso-5817-c", "iso-5817-d", "aws-d1-1-2020"]]
-    """Level or code of the hold values: AWS D1.1:2020 with AISC rules, ISO 5817 level C with Eurocodes, by
-    default.
+    """Level or code that the limits come from; AWS D1.1:2020 with AISC rules and ISO 5817 level C with Eurocodes
+    by default.
     """
 
     arc: NotRequired[ArcEnergy | HeatInput | ArcSettings]
-    """The arc of one pass: its settings, its energy, or its heat input. Without it heat goes by the metal laid."""
+    """The arc of one pass: its settings, its energy, or its heat input.
+
+    Without it the heat follows from the metal laid.
+    """
 
     preheat: NotRequired[Temperature]
     """Temperature of the plate when a pass begins; 20 degC by default. From -50 degC to 400 degC."""
@@ -3750,19 +3781,19 @@ class JointPlanRequest(TypedDict):
     """Shielding gas while the arc burns. From 0.6 L/min to 120 L/min."""
 
     bevelling_speed: NotRequired[Speed]
-    """Speed at which one face of an edge is cut, its share of the clock in it.
+    """Speed at which one face of an edge is cut, averaged over the time on the clock.
 
     From 0 mm/min (exclusive) to 60000 mm/min.
     """
 
     prices: NotRequired[Prices]
-    """The caller's own prices; there are no others."""
+    """The caller's own prices; the service has none."""
 
     weights: NotRequired[Weights]
-    """What each cost counts in the ranking."""
+    """Weights of the costs in the ranking."""
 
     detail: NotRequired[Literal["recommended", "all"]]
-    """Whether the single resources' answers come whole for the recommended way alone, or for all.
+    """Whether the full answers of the single resources come for the recommended way only, or for all ways.
 
     Default: recommended.
     """
@@ -3774,8 +3805,8 @@ class PlanJoint(TypedDict):
     kind: Literal["tee", "lap", "inside-corner", "outside-corner", "butt"]
     """Tee: part 1 runs through.
 
-    Lap: part 1's face is welded. Outside corner: the end of part 1 meets part 2, however its edges are then
-    set.
+    Lap: the face of part 1 is welded. Outside corner: the end of part 1 meets part 2; the plan tries several
+    ways to set the edges.
     """
 
     angle: NotRequired[Angle]
@@ -3789,14 +3820,14 @@ class PlanForce(TypedDict):
     """Force on the whole joint."""
 
     force: Force
-    """Force on the joint, all its welds together. From 0 kN (exclusive) to 100000 kN."""
+    """Force on all welds of the joint together. From 0 kN (exclusive) to 100000 kN."""
 
     angle: Angle
     """Angle of the force to the weld's axis: 0 deg along it, 90 deg across it. From 0 deg to 90 deg."""
 
 
 class PlanIntermittent(TypedDict):
-    """What an intermittent weld carries, what it makes and where it stands."""
+    """What an intermittent weld carries, what it joins and where it is."""
 
     loading: Literal["tension", "compression", "shear"]
     """What the welded parts carry."""
@@ -3805,29 +3836,29 @@ class PlanIntermittent(TypedDict):
     """Plates of a built-up member, or a stiffener on its plate. Default: built-up."""
 
     exposure: NotRequired[Literal["protected", "weathering-steel", "corrosive"]]
-    """Painted or where nothing corrodes; unpainted weathering steel in the open air; or corrosive.
+    """Protected: painted, or where nothing corrodes.
 
-    Default: protected.
+    Weathering: unpainted weathering steel in the open air. Default: protected.
     """
 
     widths: NotRequired[list[Length] | tuple[Length, Length]]
-    """Widths of parts 1 and 2, where the rules go by them."""
+    """Widths of parts 1 and 2, where the rules need them."""
 
 
 class PlanTolerances(TypedDict):
-    """Plus or minus of what the shop makes; the grinder's goes with the finish, penetration's with it."""
+    """Tolerances of the shop, plus or minus; that of grinding belongs to the finish, that of penetration to it."""
 
     legs: NotRequired[Length]
-    """Of each leg of a fillet. From 0 mm to 50 mm. Default: 0 mm."""
+    """Tolerance of each leg of a fillet. From 0 mm to 50 mm. Default: 0 mm."""
 
     depth: NotRequired[Length]
-    """Of a prepared depth. From 0 mm to 50 mm. Default: 0 mm."""
+    """Tolerance of a prepared depth. From 0 mm to 50 mm. Default: 0 mm."""
 
     thickness: NotRequired[Length]
-    """Of the parts. From 0 mm to 50 mm. Default: 0 mm."""
+    """Tolerance of the thickness of the parts. From 0 mm to 50 mm. Default: 0 mm."""
 
     face_height: NotRequired[Length]
-    """Of a face left standing. From 0 mm to 50 mm. Default: 0 mm."""
+    """Tolerance of the height of a face that is left. From 0 mm to 50 mm. Default: 0 mm."""
 
 
 class Spread(TypedDict):
@@ -3844,7 +3875,7 @@ class Spread(TypedDict):
 
 
 class Weights(TypedDict):
-    """What each cost counts against the others; 0 leaves it out."""
+    """Weight of each cost in the ranking; 0 leaves it out."""
 
     filler: NotRequired[float]
     """Weld metal. Default: 1.0."""

@@ -211,7 +211,9 @@ class FilletSizeAnswer(Calculation):
     ]
 
     utilisation: float | None
-    """Greatest use made of weld or parts at the size specified, less its tolerance."""
+    """Greatest share of the strength of weld or parts that the load uses, at the size specified less its
+    tolerance.
+    """
 
     strength: FilletStrength | None
 
@@ -299,7 +301,7 @@ class PackedFillet(Result):
     thickness: Quantity
 
     added: Quantity
-    """To the leg, which reaches over it."""
+    """What it adds to the leg, which reaches over it."""
 
     welds: Literal["over-packing", "to-each-part"]
     """One leg over the packing, or a weld of this size from each part to it."""
@@ -307,7 +309,7 @@ class PackedFillet(Result):
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
 class IntermittentFillet(Result):
-    """Intermittent fillet as asked for, and what would still do."""
+    """Intermittent fillet, and the limits at which its size is still enough."""
 
     segment: Quantity
 
@@ -321,7 +323,7 @@ class IntermittentFillet(Result):
     """Segments on one side, one at each end; null where the length is not known."""
 
     even_gap: Quantity | None
-    """Gap that spaces them evenly."""
+    """Gap that spaces the segments evenly."""
 
     end_weld: Quantity
     """Least length of the weld at each end."""
@@ -330,10 +332,10 @@ class IntermittentFillet(Result):
     """Of one side, per length of the line."""
 
     largest_gap: Quantity | None
-    """Gap at which the size specified still does."""
+    """Largest gap at which the size specified is enough."""
 
     shortest_segment: Quantity | None
-    """Segment that still does at this gap."""
+    """Shortest segment that is enough at this gap."""
 
     limits: tuple[SpacingLimit, ...]
 
@@ -491,7 +493,7 @@ class GrooveSizeAnswer(Calculation):
     governs: Literal["load", "full-strength", "full-penetration", "minimum-throat", "base-metal", "preparation"]
 
     utilisation: float | None
-    """Greatest use made of weld or parts; null where no preparation does."""
+    """Greatest share of the strength of weld or parts that the load uses; null where no preparation is enough."""
 
     strength: GrooveStrength | None
 
@@ -513,7 +515,7 @@ class GrooveThroat(Result):
     """Size of a groove."""
 
     throat: Quantity
-    """All sides together; of a minimum, of each side."""
+    """Of all sides together; a minimum is of each side."""
 
     depth: Quantity | None
     """Depth cut from each side; null where none is cut to depth."""
@@ -526,7 +528,7 @@ class GrooveStrength(Result):
     """Design or allowable force per length of the joint, in the load's direction."""
 
     weld: Quantity | None
-    """Null where the parts rule."""
+    """Null where the strength of the parts governs."""
 
     base_metal: tuple[Quantity, ...]
 
@@ -575,7 +577,7 @@ class GroovePreparation(Result):
     enough: bool
 
     why: str | None
-    """What it lacks; null where it is enough."""
+    """Why it is not enough; null where it is enough."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
@@ -605,7 +607,7 @@ class WeldedHoles(Result):
     length: Quantity
 
     filling: Quantity | None
-    """Null of a fillet."""
+    """Null for a fillet."""
 
     leg: Quantity | None
     """Of a fillet."""
@@ -851,15 +853,15 @@ class WeldGroupAnswer(Calculation):
     specify: FilletSize | None
 
     utilisation: float | None
-    """Of the size given, or else of the next step up; null where it may carry nothing."""
+    """Share of its strength that the size sent uses, or else the next step up; null where it may carry no load."""
 
     strength: GroupStrength
 
     equivalent_force: Quantity
-    """Force per length at the critical point, or along a weld that is used as much."""
+    """Force per length at the critical point, or along a weld with the same utilisation."""
 
     efficiency: float
-    """Share of the strength of the same length loaded along itself."""
+    """Strength of the group as a share of that of the same length loaded along itself."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
@@ -968,13 +970,13 @@ class AsWeldedAnswer(Calculation):
     throat: ThroatAsWelded
 
     size: Quantity | None
-    """Leg of the largest equal-leg triangle inscribed; null of a butt."""
+    """Leg of the largest equal-leg triangle in the section; null for a butt."""
 
     strength_left: float
     """Worst-case throat over the required throat."""
 
     overweld: Overweld | None
-    """Null of a butt."""
+    """Null for a butt."""
 
     limits: tuple[QualityLimit, ...]
 
@@ -986,11 +988,11 @@ class AsWeldedAnswer(Calculation):
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
 class ThroatAsWelded(Result):
-    """Throat of a weld as welded.
+    """Throat of a weld as welded. ``theoretical`` is that of the legs or the thickness.
 
-    It is given as drawn through its legs or thickness; less what is missing, and with all penetration; with
-    what is measured or proven; with what is proven, which strength and the verdict rest on; that at the worst
-    of the tolerances; and the one required.
+    From it what is missing is taken off; ``physical`` counts all penetration, ``creditable`` measured and
+    proven penetration, ``effective`` proven penetration only. Strength and verdict depend on ``worst_case``,
+    which is ``effective`` at the worst end of every tolerance.
     """
 
     theoretical: Quantity
@@ -1024,13 +1026,13 @@ class QualityLimit(Result):
     name: str
 
     value: Quantity | None
-    """Worst by the gauge; null for what is there or not."""
+    """Worst value within the gauge's tolerance; null where the imperfection has no size."""
 
     allowed: Quantity | None
-    """Null where nothing is permitted, or without limit."""
+    """Largest or least value allowed; null where nothing is permitted, or where there is no limit."""
 
     extent: Quantity | None
-    """Length told; null where none was, or no length counts."""
+    """Length of the imperfection; null where it was not sent, or where no length counts."""
 
     extent_allowed: Quantity | None
     """Length allowed; null where no length counts."""
@@ -1338,13 +1340,13 @@ class BeadShape(Result):
     width_to_depth: float
 
     least_width_to_depth: float
-    """Under it the risk is high."""
+    """Width over depth below which the risk is high."""
 
     target_width_to_depth: float
-    """Width over depth that a bead of this joint is aimed at, at most."""
+    """Largest width over depth to aim at for this joint."""
 
     pass_ratio: float | None
-    """Depth or width, whichever is more, over the width of the face; AWS D1.1 allows 1."""
+    """The larger of depth and width over the width of the face; AWS D1.1 allows 1."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
@@ -1354,10 +1356,10 @@ class SusceptibilityIndex(Result):
     ucs: float
 
     carbon_counted: float
-    """A smaller share than 0.08 % is raised to it."""
+    """Carbon that counts, weight %; at least 0.08."""
 
     critical: float
-    """From here on a bead of this joint and shape is likely to crack."""
+    """UCS from which a bead of this joint and shape is likely to crack."""
 
     high_resistance_below: float
 
@@ -1371,7 +1373,7 @@ class SusceptibilityIndex(Result):
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
 class LeastFillet(Result):
-    """Least fillet by one rule that guards against quick chill."""
+    """Least fillet by one rule that protects against quick chill."""
 
     rule: str
 
@@ -1386,7 +1388,7 @@ class LeastFillet(Result):
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
 class CrackFactor(Result):
-    """One reason to expect a crack, or none."""
+    """One factor of the risk: its grade, the reason, and what to change."""
 
     name: Literal["shape", "pass-shape", "composition", "sulphur-and-phosphorus", "face", "size", "crater"]
 
@@ -1395,7 +1397,7 @@ class CrackFactor(Result):
     reason: str
 
     change: str | None
-    """What to change; null when nothing need be."""
+    """What to change; null where nothing has to change."""
 
     source: str
 
@@ -1427,39 +1429,39 @@ class WeldEstimate(Result):
     """AWS letters."""
 
     area: Quantity
-    """Section as described, before its excess."""
+    """Area of the section as described, without its excess."""
 
     parts: tuple[SectionPart, ...]
-    """They add up to the area; that of a hollow face is negative."""
+    """Parts that add up to the area; the part of a hollow face is negative."""
 
     length: Quantity
-    """Of all its welds."""
+    """Length of all its welds together."""
 
     mass_per_length: Quantity
-    """Excess and all."""
+    """Weld metal for each unit of length, its excess included."""
 
     deposited: Quantity
-    """Weld metal, excess and all."""
+    """Weld metal, its excess included."""
 
     consumable: MassBand | None
-    """What to buy."""
+    """Consumable to buy."""
 
     arc_time: WorkingTimeBand | None
-    """While the arc burns."""
+    """Time during which the arc burns."""
 
     working_time: WorkingTimeBand | None
-    """On the clock."""
+    """Time of welding on the clock."""
 
     gas: VolumeBand | None
     """Shielding gas while the arc burns."""
 
     energy: EnergyBand | None
-    """From the mains."""
+    """Energy from the mains."""
 
     passes: PassCounts | None
 
     cost: WeldCost | None
-    """At the caller's prices; null without any."""
+    """Cost at the caller's prices; null without prices."""
 
     rests_on: EstimateBasis
 
@@ -1511,7 +1513,7 @@ class EnergyBand(Result):
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
 class PassCounts(Result):
-    """Passes, from least to most, and every way they were counted."""
+    """Number of passes, from least to most, with every way to count them."""
 
     least: int
 
@@ -1535,7 +1537,7 @@ class PassCount(Result):
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
 class WeldCost(Result):
-    """Cost by its parts; a part without a price is null and not in the total."""
+    """Cost by its parts; a part without a price is null, and the total leaves it out."""
 
     currency: str
 
@@ -1548,18 +1550,18 @@ class WeldCost(Result):
     power: Band | None
 
     total: Band | None
-    """Null where a part that has a price cannot be told."""
+    """Sum of the parts that have a price; null where one of them is not known."""
 
     counts: tuple[str, ...]
     """Parts that have a price."""
 
     missing: tuple[str, ...]
-    """Those of them that cannot be told."""
+    """Parts that have a price but whose cost is not known."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
 class EstimateBasis(Result):
-    """What an estimate rests on; null where nothing says it."""
+    """Figures that an estimate rests on; null where neither the request nor a publication gives one."""
 
     density: WeldMetalDensity
 
@@ -1578,7 +1580,7 @@ class EstimateBasis(Result):
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
 class WeldMetalDensity(Result):
-    """Of the weld metal."""
+    """Density of the weld metal."""
 
     value: Quantity
 
@@ -1635,32 +1637,32 @@ class AreaFigure(Result):
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
 class EstimateTotals(Result):
-    """Sums; null where one of the summands is not known."""
+    """Sums; a sum is null where one of its summands is not known."""
 
     count: int
 
     length: Quantity
 
     deposited: Quantity
-    """Weld metal, excess and all."""
+    """Weld metal, its excess included."""
 
     consumable: MassBand | None
-    """What to buy."""
+    """Consumable to buy."""
 
     arc_time: WorkingTimeBand | None
-    """While the arc burns."""
+    """Time during which the arc burns."""
 
     working_time: WorkingTimeBand | None
-    """On the clock."""
+    """Time of welding on the clock."""
 
     gas: VolumeBand | None
     """Shielding gas while the arc burns."""
 
     energy: EnergyBand | None
-    """From the mains."""
+    """Energy from the mains."""
 
     cost: WeldCost | None
-    """At the caller's prices; null without any."""
+    """Cost at the caller's prices; null without prices."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
@@ -1676,25 +1678,25 @@ class EstimateGroup(Result):
     length: Quantity
 
     deposited: Quantity
-    """Weld metal, excess and all."""
+    """Weld metal, its excess included."""
 
     consumable: MassBand | None
-    """What to buy."""
+    """Consumable to buy."""
 
     arc_time: WorkingTimeBand | None
-    """While the arc burns."""
+    """Time during which the arc burns."""
 
     working_time: WorkingTimeBand | None
-    """On the clock."""
+    """Time of welding on the clock."""
 
     gas: VolumeBand | None
     """Shielding gas while the arc burns."""
 
     energy: EnergyBand | None
-    """From the mains."""
+    """Energy from the mains."""
 
     cost: WeldCost | None
-    """At the caller's prices; null without any."""
+    """Cost at the caller's prices; null without prices."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
@@ -1708,7 +1710,7 @@ class DistortionAnswer(Calculation):
     """Shortening along the weld."""
 
     angular: AngleDistortionBand
-    """Turn of the joint left free; of a flange, of each of its halves."""
+    """Turn of the joint that is free to turn; for a flange, of each of its halves."""
 
     edge_lift: LengthDistortionBand
     """Lift of each edge of a flange."""
@@ -1717,7 +1719,7 @@ class DistortionAnswer(Calculation):
     """Bow of the member at the middle of its length."""
 
     restrained_angular: AngleDistortionBand | None
-    """Turn of the joint as it is held."""
+    """Turn of the joint as it is held; null where it is free to turn."""
 
     weld: ShrinkingWeld
 
@@ -1733,7 +1735,7 @@ class LengthDistortionBand(Result):
     low: Quantity | None
 
     high: Quantity | None
-    """Null, as low is, where no method covers the joint."""
+    """Upper end; null, as low is, where no method covers the joint."""
 
     methods: tuple[LengthDistortionEstimate, ...]
 
@@ -1742,7 +1744,7 @@ class LengthDistortionBand(Result):
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
 class LengthDistortionEstimate(Result):
-    """What one method gives."""
+    """Value of one method."""
 
     method: str
 
@@ -1751,12 +1753,12 @@ class LengthDistortionEstimate(Result):
     source: str
 
     sureness: str
-    """How it came to us."""
+    """How the source was read, such as from memory."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
 class MethodLeftOut(Result):
-    """Method that does not cover the joint."""
+    """Method that does not cover the joint, and what it covers or needs."""
 
     method: str
 
@@ -1770,7 +1772,7 @@ class AngleDistortionBand(Result):
     low: Quantity | None
 
     high: Quantity | None
-    """Null, as low is, where no method covers the joint."""
+    """Upper end; null, as low is, where no method covers the joint."""
 
     methods: tuple[AngleDistortionEstimate, ...]
 
@@ -1779,7 +1781,7 @@ class AngleDistortionBand(Result):
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
 class AngleDistortionEstimate(Result):
-    """What one method gives."""
+    """Value of one method."""
 
     method: str
 
@@ -1788,15 +1790,15 @@ class AngleDistortionEstimate(Result):
     source: str
 
     sureness: str
-    """How it came to us."""
+    """How the source was read, such as from memory."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
 class ShrinkingWeld(Result):
-    """The weld metal."""
+    """Weld metal that shrinks."""
 
     area: Quantity
-    """Of one weld."""
+    """Area of one weld."""
 
     welds: int
 
@@ -1805,7 +1807,7 @@ class ShrinkingWeld(Result):
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
 class ToleranceCheck(Result):
-    """One estimate against every class of its table, on the upper end of its band."""
+    """Upper end of one band against every class of its table."""
 
     quantity: str
 
@@ -1816,7 +1818,7 @@ class ToleranceCheck(Result):
     classes: tuple[ToleranceClass, ...]
 
     keeps: str | None
-    """Tightest class kept; null when none is."""
+    """Tightest class that is kept; null where none is."""
 
     asked: str | None
 
@@ -1827,7 +1829,7 @@ class ToleranceCheck(Result):
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
 class ToleranceClass(Result):
-    """Plus or minus of one class."""
+    """Tolerance of one class, plus or minus."""
 
     class_: str
 
@@ -1837,7 +1839,7 @@ class ToleranceClass(Result):
     """Tangent of the angle."""
 
     printed_rise: float | None = None
-    """Rise as the table prints it, rounded; both must be kept."""
+    """Rise as the table prints it, rounded. Angle and rise must both be kept."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
@@ -1856,10 +1858,10 @@ class DistortionAlternative(Result):
     steps: int | None = None
 
     metal_ratio: float
-    """Metal over that of the joint asked about."""
+    """Weld metal over that of the joint of the request."""
 
     strength_ratio: float
-    """Throat, times the share welded, over that of the joint asked about."""
+    """Throat times the share welded, over that of the joint of the request."""
 
     transverse: LengthDistortionSpan | None
 
@@ -1881,12 +1883,12 @@ class LengthDistortionSpan(Result):
     high: Quantity
 
     ratio: SpanRatio | None
-    """Over that of the joint asked about; null where no method covers both."""
+    """Ratio to the joint of the request; null where no method covers both."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
 class SpanRatio(Result):
-    """By the methods that cover both."""
+    """Ratio by the methods that cover both joints."""
 
     low: float
 
@@ -1902,7 +1904,7 @@ class AngleDistortionSpan(Result):
     high: Quantity
 
     ratio: SpanRatio | None
-    """Over that of the joint asked about; null where no method covers both."""
+    """Ratio to the joint of the request; null where no method covers both."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
@@ -2084,10 +2086,10 @@ class JointPlanAnswer(Calculation):
         ]
         | None
     )
-    """The first of the ways; null where none keeps the rules."""
+    """First of the ways; null where none keeps the rules."""
 
     compared_by: tuple[Literal["filler", "time", "heat", "distortion"], ...]
-    """Costs with weight that are known of every way."""
+    """Costs that have a weight and are known for every way."""
 
     quality: Literal["iso-5817-b", "iso-5817-c", "iso-5817-d", "aws-d1-1-2020"] | None
 
@@ -2120,7 +2122,7 @@ class PlannedWay(Result):
     """What to weld and cut, in words."""
 
     rank: int
-    """Equal scores share one."""
+    """Place of the way from 1; ways with equal scores share one."""
 
     score: float
     """Weighted mean of its costs, each over the least of any way."""
@@ -2142,7 +2144,7 @@ class PlannedWay(Result):
         ],
         ...,
     ]
-    """Ways no worse in anything and better in something."""
+    """Ways that are no worse in any cost and better in one."""
 
     costs: PlanCosts
 
@@ -2154,24 +2156,24 @@ class PlannedWay(Result):
     hold: PlanHold
 
     verdicts: Mapping[str, Verdict]
-    """Verdict of each single resource asked."""
+    """Verdict of each single resource."""
 
     left_out: tuple[LeftOut, ...]
-    """Resources that had no answer, and why."""
+    """Resources without an answer, and why."""
 
     parts: PlanParts | None
-    """Null where the request did not ask for it."""
+    """Answers of the single resources; null where the request does not ask for them."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
 class PlanCosts(Result):
-    """What a way takes; null where it cannot be told."""
+    """Costs of a way; null where one is not known."""
 
     filler: Quantity | None
     """Weld metal."""
 
     time: Quantity | None
-    """On the clock, at most."""
+    """Time on the clock, at most."""
 
     heat: Quantity | None
     """Arc energy put into the joint."""
@@ -2182,7 +2184,7 @@ class PlanCosts(Result):
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
 class PlanHold(Result):
-    """What each weld is held to; null where the way or the quality set has none."""
+    """Limits for each weld; null where the way or the quality set has none."""
 
     least_leg: Quantity | None
 
@@ -2197,7 +2199,7 @@ class PlanHold(Result):
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
 class PlanParts(Result):
-    """Answers of the single resources, as each gives it; null where a way has no use for one."""
+    """Answers of the single resources, unchanged; null where a way does not need one."""
 
     fillet_size: FilletSizeAnswer | None
 

@@ -107,7 +107,7 @@ class Schema(MarshmallowSchema):
 
 
 class KindsSchema:
-    """Body whose schema goes by its ``kind``; a body that names none is of the first."""
+    """Body whose schema is chosen by its ``kind``; a body without one is of the first kind."""
 
     def __init__(self, name: str, kinds: Mapping[str, Schema]) -> None:
         """Keep the schema of each kind."""
@@ -146,7 +146,7 @@ def schema_of(kind: type | Form) -> Schema:
 
 
 def request_schema(name: str, hint: Any) -> Schema | KindsSchema:
-    """Schema of a request, called ``name``: of a dataclass, or of a union of them that goes by their ``kind``."""
+    """Schema of a request, called ``name``: of a dataclass, or of a union of them that their ``kind`` chooses."""
     if dc.is_dataclass(hint):
         return schema_of(hint)  # type: ignore[arg-type]
     kinds = {

@@ -1,8 +1,8 @@
 """Fields of requests: strict about types, clear about what would be right, and documented as they behave.
 
 Marshmallow's own fields take ``"1.5"`` for a number and ``0`` for false; these do not. Each tells the OpenAPI document
-what it accepts through :meth:`Field.document`. A sound entry is read by :meth:`Field.quick`, which tells nobody why it
-fails; marshmallow then reads the request once more and words every fault.
+what it accepts through :meth:`Field.document`. A sound entry is read by :meth:`Field.quick`, which does not say why
+it fails; marshmallow then reads the request once more and words every fault.
 """
 
 import math
@@ -90,8 +90,8 @@ class Quantity(Field):
         """Keep the dimension and the range, and say the range in the description."""
         self.dimension, self.minimum, self.maximum, self.above = dimension, minimum, maximum, above
         low = self._text(minimum, "metric")
-        said = f"{description} From {low}{' (exclusive)' if above else ''} to {self._text(maximum, 'metric')}."
-        super().__init__(said.strip(), **more)
+        words = f"{description} From {low}{' (exclusive)' if above else ''} to {self._text(maximum, 'metric')}."
+        super().__init__(words.strip(), **more)
 
     def _text(self, value: float, system: UnitSystem) -> str:
         return render(self.dimension, value, system)["text"]
@@ -272,7 +272,7 @@ class Whole(Field):
 
 
 class Flag(Field):
-    """True or false, and nothing that stands for them."""
+    """True or false; no other value is taken for them."""
 
     def _deserialize(self, value: Any, attr: str | None, data: Mapping[str, Any] | None, **kwargs: Any) -> bool:
         if not isinstance(value, bool):
@@ -475,7 +475,7 @@ class Object(Field):
 
 
 class Variant(Field):
-    """Nested object whose schema goes by the value of one of its own fields; several values may share a schema."""
+    """Nested object whose schema is chosen by the value of one of its own fields; several values may share a schema."""
 
     def __init__(self, by: str, schemas: Mapping[str, Any], description: str = "", **more: Any) -> None:
         """Keep the deciding field and the schema of each of its values."""
@@ -502,7 +502,7 @@ class Variant(Field):
         return self.schemas[chosen].thorough(value)
 
     def document(self, refer: Any) -> dict[str, Any]:
-        """One of the schemas, told apart by the deciding field."""
+        """One of the schemas, by the value of the deciding field."""
         references = {name: refer(schema) for name, schema in self.schemas.items()}
         return {
             "oneOf": [{"$ref": reference} for reference in dict.fromkeys(references.values())],
@@ -511,21 +511,21 @@ class Variant(Field):
 
 
 class Either(Field):
-    """Nested object whose schema goes by which field is present; the last schema is taken when none is."""
+    """Nested object whose schema is chosen by the field that is present; the last schema is taken where none is."""
 
     def __init__(self, choices: Sequence[tuple[tuple[str, ...], Any]], description: str = "", **more: Any) -> None:
-        """Keep each schema with the fields that tell it."""
+        """Keep each schema with the fields that choose it."""
         self.choices_by_field = tuple(choices)
         super().__init__(description, **more)
 
     def quick(self, value: Any) -> Any:
-        """Object of the schema that its fields tell."""
+        """Object of the schema that its fields choose."""
         if not isinstance(value, dict):
             raise UNSOUND
-        return self._told(value).quick(value)
+        return self._chosen(value).quick(value)
 
-    def _told(self, value: Mapping[str, Any]) -> Any:
-        """Schema that the fields of an object tell."""
+    def _chosen(self, value: Mapping[str, Any]) -> Any:
+        """Schema that the fields of an object choose."""
         for present, schema in self.choices_by_field:
             for name in present:
                 if name in value:
@@ -535,7 +535,7 @@ class Either(Field):
     def _deserialize(self, value: Any, attr: str | None, data: Mapping[str, Any] | None, **kwargs: Any) -> Any:
         if not isinstance(value, dict):
             raise ValidationError(NOT_AN_OBJECT)
-        return self._told(value).thorough(value)
+        return self._chosen(value).thorough(value)
 
     def document(self, refer: Any) -> dict[str, Any]:
         """One of the schemas."""

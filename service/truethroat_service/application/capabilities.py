@@ -1,4 +1,4 @@
-"""The table of what can be asked: one line a capability."""
+"""Table of the capabilities: one line for each."""
 
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
@@ -65,4 +65,4 @@ def _capability(room: str) -> Capability:
 
 
 CAPABILITIES = tuple(map(_capability, ROOMS))
-"""Everything that can be asked."""
+"""Every capability, in the order of the document."""

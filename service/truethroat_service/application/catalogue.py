@@ -1,4 +1,4 @@
-"""Use case: what there is to ask about: rule sets, materials, filler metals, processes and positions."""
+"""Use case: the catalogue of rule sets, materials, filler metals, processes, positions and preparations."""
 
 from collections.abc import Mapping
 from dataclasses import dataclass
@@ -70,7 +70,7 @@ class RuleSetEntry:
 
 @dataclass(frozen=True, slots=True)
 class QualitySetEntry:
-    """Quality level or code that a weld as made is held to."""
+    """Quality level or code that a finished weld is judged by."""
 
     id: str
     title: str
@@ -143,17 +143,17 @@ class FillerMetalsAnswer:
 class PublishedRate:
     """Figure of one publication."""
 
-    setting: Annotated[str, "What it was found with."]
+    setting: Annotated[str, "Setting in which it was measured."]
     least: float
     most: float
     typical: float | None
-    usual: Annotated[bool, "Whether an estimate that lacks the figure spans it."]
+    usual: Annotated[bool, "Whether an estimate uses the row where the request leaves the figure out."]
     source: str
 
 
 @dataclass(frozen=True, slots=True)
 class PublishedRates:
-    """What publications say it takes; an estimate spans the usual ones."""
+    """Published figures of a process; an estimate uses the range of the usual rows."""
 
     efficiency: tuple[PublishedRate, ...]
     deposition_rate: Annotated[tuple[PublishedRate, ...], Q(MASS_RATE)]
@@ -202,7 +202,7 @@ class Limits:
 
 @dataclass(frozen=True, slots=True)
 class PreparationEntry:
-    """Preparation, with the limits it holds in; null where the standard sets none."""
+    """Preparation with its limits; a limit is null where the standard sets none."""
 
     id: str
     ref: Annotated[str, "The standard's own reference."]
@@ -281,7 +281,7 @@ def filler_metals() -> FillerMetalsAnswer:
 
 
 def processes() -> ProcessesAnswer:
-    """Processes and positions with every code they answer to, and what publications say each process takes."""
+    """Processes and positions with every code they answer to, and the published figures of each process."""
     return ProcessesAnswer(
         tuple(
             _entry(ProcessEntry, process, source=f"{process.source} ({process.mark})", rates=_rates(process.id))

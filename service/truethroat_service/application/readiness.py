@@ -24,7 +24,7 @@ _PRINTED_TO = 0.006
 
 
 def recomputed() -> tuple[bool, str]:
-    """Whether the example comes out as printed, and what was found, in words."""
+    """Whether the example gives the result as printed, and both results in words."""
     answer = fillet_size(_EXAMPLE_J_1)
     strength = answer.result.strength
     kips = 0.0 if strength is None else strength.weld * 2 * 27 * INCH / (KSI * INCH**2)

@@ -13,5 +13,5 @@ from .section import GEOMETRY, LENGTH
     args={"a_full": LENGTH, "h_lost": Arg("mm", 0, 20)},
 )
 def throat_left(a_full: Real, h_lost: Real) -> Real:
-    """Throat of a butt less what is hollow, thinned or not fused of it."""
+    """Throat of a butt after its hollows, its thinning and its unfused depth are taken off."""
     return maximum(a_full - h_lost, 0.0 * a_full)

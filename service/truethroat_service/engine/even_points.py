@@ -1,4 +1,4 @@
-"""Points spread evenly over a unit cube, the same every time: what a chance is counted on.
+"""Points spread evenly over a unit cube, the same in every run; chances are counted on them.
 
 Halton's sequence: in each direction the digits of the point's number, mirrored about the radix point, to a prime base
 of its own. It has no seed, so a chance counted on it never depends on the run.
@@ -46,6 +46,6 @@ def _mirrored(base: int) -> Column:
 
 
 def _read_only(column: Column) -> Column:
-    """Keep a cached column from being changed by who reads it."""
+    """Protect a cached column from changes."""
     column.flags.writeable = False
     return column

@@ -1,4 +1,4 @@
-"""Cross-section of a fillet as it was welded: width of its face, its metal, and the size it is worth.
+"""Cross-section of a fillet as it was welded: width of its face, its metal, and the size that it counts as.
 
 Lengths in millimetres, angles in radians; ``psi`` is the angle between the plates, the legs lie along their faces.
 """
@@ -28,7 +28,7 @@ def face_width(z_1: Real, z_2: Real, psi: Real) -> Real:
     args={"z_1": LENGTH, "z_2": LENGTH, "psi": PLATES, "b": LENGTH, "f": Arg("mm", -2, 5)},
 )
 def area(z_1: Real, z_2: Real, psi: Real, b: Real, f: Real) -> Real:
-    """Metal of a fillet, its face a parabola that stands ``f`` over the line between the toes, or under it."""
+    """Metal of a fillet whose face is a parabola, ``f`` above or below the line between the toes."""
     return z_1 * z_2 * sin(psi) / 2.0 + 2.0 * b * f / 3.0
 
 

@@ -27,7 +27,7 @@ Mark = Literal["seen", "second-hand", "from memory", "common practice, no source
 
 @dataclass(frozen=True, slots=True)
 class Source:
-    """Where a rule stands, and how surely it was read there.
+    """Citation of a rule, and how it was read.
 
     ``mark`` is "seen" for a rule read in print, "second-hand" for one read as a quotation, "from memory" for a recalled
     one, "common practice, no source" for a custom of the trade and "geometry" for what follows from a drawing.
@@ -36,11 +36,21 @@ class Source:
     document: str
     clause: str
     mark: Mark = "seen"
+    citation: str = field(init=False, repr=False, compare=False)
+
+    def __post_init__(self) -> None:
+        """Write the citation once; every answer prints it."""
+        citation = f"{self.document}, {self.clause}" if self.document else self.clause
+        sure = self.mark in ("seen", "geometry")
+        object.__setattr__(self, "citation", citation if sure else f"{citation}, {self.mark}")
 
     def __str__(self) -> str:
-        """Citation as it is printed; anything less than seen is said."""
-        citation = f"{self.document}, {self.clause}" if self.document else self.clause
-        return citation if self.mark in ("seen", "geometry") else f"{citation}, {self.mark}"
+        """Citation as it is printed, with its mark where the rule was not seen in print."""
+        return self.citation
+
+    def __hash__(self) -> int:
+        """Hash of the citation, which Python keeps with the text."""
+        return hash(self.citation)
 
 
 @dataclass(frozen=True, slots=True)
@@ -87,7 +97,7 @@ class Table:
 
 
 class Step(NamedTuple):
-    """One noted call: which formula, about what, with which arguments, giving what."""
+    """One recorded call: the formula, its subject, its arguments and its value."""
 
     formula: "Formula[Any]"
     about: str
@@ -128,7 +138,7 @@ def working() -> Iterator[Sheet]:
 
 @contextmanager
 def off_the_sheet() -> Iterator[None]:
-    """Compute inside without noting: for evaluations repeated only to see how a result moves."""
+    """Compute inside without recording, for a second account, alternatives or a search."""
     token = _SHEET.set(None)
     try:
         yield
@@ -137,7 +147,7 @@ def off_the_sheet() -> Iterator[None]:
 
 
 class about:  # noqa: N801 - reads as the statement it is
-    """Say what the steps noted inside are about ("part 2", "side 1"); costs nothing when no sheet is open.
+    """Name the subject of the steps recorded inside ("part 2", "side 1"); costs nothing when no sheet is open.
 
     A class, since a generator behind ``contextmanager`` took a tenth of the time of a large answer.
     """

@@ -1,6 +1,6 @@
 """Instantaneous-centre method for weld groups loaded in their own plane, many groups at once.
 
-The group turns about one centre; the force of every bit of weld stands on its radius and follows a relation between
+The group turns about one centre; the force of every bit of weld is square to its radius and follows a relation between
 force and deformation that the caller gives. Deformations are scaled so that the worst bit is at its limit. Strengths
 come out per unit of nominal weld strength.
 

@@ -1,6 +1,6 @@
 """Weld groups as lines of unit throat in one plane: straight pieces and arcs, their properties and points.
 
-The plane has axes x and y; z stands on it. Many groups go through at once: arrays of pieces have the shape
+The plane has axes x and y; z is square to it. Many groups go through at once: arrays of pieces have the shape
 (groups, pieces), arrays of properties (groups,). Lengths in mm, so a second moment of unit throat is in mm3; angles
 in rad.
 """
@@ -57,7 +57,7 @@ class Properties:
 
 @dataclass(frozen=True, slots=True)
 class Points:
-    """Points of each group, shape (groups, points): place, direction of the weld's axis, length each stands for."""
+    """Points of each group, shape (groups, points): place, direction of the weld's axis, length of each."""
 
     x: Column
     y: Column

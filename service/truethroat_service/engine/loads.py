@@ -1,6 +1,6 @@
 """Force on one weld, per length of it, in the axes of its joint.
 
-Part 1 runs along the first axis on the side the weld is on, part 2 stands on it at the angle ``psi``. ``n`` pulls
+Part 1 runs along the first axis on the side the weld is on, part 2 meets it at the angle ``psi``. ``n`` pulls
 part 2 square off part 1, ``t`` pushes it along part 1 towards the weld's side, ``l`` runs along the weld. All in newton
 per millimetre, signed; floats or columns.
 """

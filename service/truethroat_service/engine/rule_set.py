@@ -33,7 +33,7 @@ class Reading:
 
 @dataclass(frozen=True, slots=True)
 class Note:
-    """What must be said of an answer by a rule set: the code of the caution, its text and the rule behind it."""
+    """Caution that a rule set adds to an answer: its code, its text and the rule behind it."""
 
     code: str
     text: str
@@ -56,7 +56,7 @@ class PartMetal:
 
     @property
     def design_thickness(self) -> Real:
-        """Thickness that strength goes by, mm."""
+        """Thickness that decides the strength, mm."""
         return self.thickness * self.wall
 
 
@@ -199,10 +199,10 @@ class LesserRule(Protocol):
 
 
 class AlloyRule(Protocol):
-    """Strength of weld metal that goes by the alloys it joins."""
+    """Strength of weld metal by the alloys that it joins."""
 
     def __call__(self, alloys: tuple[str, ...], filler: str) -> tuple[float, Source]:
-        """Strength, MPa, and where it stands; raises :class:`Unlisted` for what the table does not list."""
+        """Strength, MPa, and its source; raises :class:`Unlisted` for what the table does not list."""
 
 
 class SoftenedRule(Protocol):
@@ -214,7 +214,7 @@ class SoftenedRule(Protocol):
 
 @dataclass(frozen=True, slots=True)
 class MetalRules:
-    """How a rule set comes by the strengths of its metals.
+    """How a rule set finds the strengths of its metals.
 
     ``filler`` is an example of a filler metal where the rules go by one, None where they do without; ``beta_w`` is None
     where there is no correlation factor. With ``softened`` the parts' strengths are those of the heat-affected zone.
@@ -364,10 +364,10 @@ class IntermittentRules(Protocol):
         """Exposures that intermittent fillets are allowed in."""
 
     def needs_widths(self, run: Intermittent) -> bool:
-        """Whether a limit goes by the widths of the parts."""
+        """Whether a limit depends on the widths of the parts."""
 
     def notes(self, run: Intermittent) -> tuple[Note, ...]:
-        """What must be said of such a weld."""
+        """Cautions for such a weld."""
 
     def gap_limits(self, run: Intermittent, parts: tuple[PartMetal, PartMetal]) -> tuple[GapLimit, ...]:
         """Every limit of the gap between segments."""
@@ -447,7 +447,7 @@ class RootBendingRules(Protocol):
     """Questions about a fillet from one side, bent about its root."""
 
     def needed_at(self, load: WeldLoad, metal: WeldMetal, thickness: Real, throat: Real) -> Real:
-        """Throat needed for the stress that bending makes of a throat, mm: the use made of it, times itself."""
+        """Throat, mm, that carries the bending which a throat causes: that throat times its utilisation."""
 
     def required_throat(self, load: WeldLoad, metal: WeldMetal, thickness: Real) -> Real:
         """Throat needed, mm, the bending being that of the throat itself."""
@@ -455,7 +455,7 @@ class RootBendingRules(Protocol):
 
 @dataclass(frozen=True, slots=True)
 class Flange:
-    """Unstiffened flange under a plate: its section's web and what stands beside it, and the plate's width, mm."""
+    """Unstiffened flange under a plate: web and root of its section, and the width of the plate, mm."""
 
     web_thickness: float
     plate_width: float
@@ -534,7 +534,7 @@ class GrooveOptions:
 
 @dataclass(frozen=True, slots=True)
 class RuleSet:
-    """Rules chosen by a request, with what must be said of them.
+    """Rules chosen by a request, with their cautions and their limits.
 
     ``weld`` and ``parts`` are None for practice that claims no strength.
     """
@@ -560,6 +560,6 @@ class RuleSet:
     size_by: Literal["leg", "throat"] = "leg"
     """What a fillet is specified by."""
     quality: Literal["aws-d1-1-2020", "iso-5817-c"] | None = None
-    """Quality level or code that a weld by these rules is usually held to."""
+    """Quality level or code that a weld by these rules is usually judged by."""
     readings: tuple[Reading, ...] = ()
     """How clauses are read, for the caller to see."""

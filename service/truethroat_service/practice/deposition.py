@@ -74,7 +74,7 @@ def mass_per_length(rho: Real, A: Real) -> Real:
     },
 )
 def deposited_mass(rho: Real, A: Real, x: Real, L: Real, n: Real) -> Real:
-    """Deposited mass of so many welds of one length, the excess a share of the section."""
+    """Deposited mass of a number of equal welds; the excess is a share of the section."""
     return rho * A * (1.0 + x) * L * n
 
 
@@ -104,7 +104,7 @@ def consumable_mass(M: Real, eta: Real) -> Real:
     args={"eta_s": SHARE, "L_e": ELECTRODE, "s": STUB},
 )
 def efficiency_before_stub(eta_s: Real, L_e: Real, s: Real) -> Real:
-    """Efficiency of what is melted of a stick electrode, from one that counts a stub as lost."""
+    """Efficiency of a stick electrode without its stub, from one that counts a stub as lost."""
     return eta_s * L_e / (L_e - s)
 
 
@@ -116,7 +116,7 @@ def efficiency_before_stub(eta_s: Real, L_e: Real, s: Real) -> Real:
     args={"eta_0": SHARE, "L_e": ELECTRODE, "s": STUB},
 )
 def efficiency_with_stub(eta_0: Real, L_e: Real, s: Real) -> Real:
-    """Efficiency of a stick electrode, its stub lost."""
+    """Efficiency of a stick electrode whose stub is lost."""
     return eta_0 * (L_e - s) / L_e
 
 
@@ -146,13 +146,13 @@ def deposition_rate(m_w: Real, v_w: Real, eta: Real) -> Real:
 
 @formula("T_a", "M/D", unit="s", source=ESAB, args={"M": MASS, "D": RATE})
 def arc_time(M: Real, D: Real) -> Real:
-    """Time the arc burns."""
+    """Time during which the arc burns."""
     return M / D
 
 
 @formula("T_w", "T_a/k_o", unit="s", source=ESAB, args={"T_a": TIME, "k_o": SHARE})
 def working_time(T_a: Real, k_o: Real) -> Real:
-    """Time on the clock, the arc burning for a share of it."""
+    """Time on the clock; the arc burns for a share of it."""
     return T_a / k_o
 
 
@@ -176,5 +176,5 @@ def gas_volume(q: Real, T_a: Real) -> Real:
     },
 )
 def mains_energy(U: Real, I: Real, T_a: Real, k_J: Real, eta_u: Real) -> Real:  # noqa: E741 - current
-    """Energy from the mains, the power source passing on a share of it."""
+    """Energy from the mains; the power source passes on a share of it."""
     return U * I * T_a * k_J / eta_u

@@ -19,7 +19,7 @@ FILLET = Arg("mm", 2.0, 20.0)
 
 @formula("a_1", "a_req/m", unit="mm", source=DEPTH, args={"a_req": THROAT, "m": SIDES})
 def side_throat(a_req: Real, m: Real) -> Real:
-    """Throat the load needs of one side."""
+    """Throat that the load needs on one side."""
     return a_req / m
 
 

@@ -1,6 +1,6 @@
 """Hardness HV10 beside a weld, from composition and cooling time t8/5, by two models; shares in weight %.
 
-TWI held twelve such models against more than 300 welds: none was best, and the best blend of them had a standard
+TWI compared twelve such models with more than 300 welds: none was best, and the best blend of them had a standard
 deviation of 28 HV. So neither is shown better than plus or minus 50.
 """
 
@@ -36,7 +36,7 @@ HARDNESS = Arg("", 150, 500)
     args={"Si": SHARE, "Mn": SHARE, "Cu": SHARE, "Cr": SHARE, "Ni": SHARE, "Mo": SHARE, "V": SMALL},
 )
 def alloying(Si: Real, Mn: Real, Cu: Real, Cr: Real, Ni: Real, Mo: Real, V: Real) -> Real:
-    """What the alloying elements are worth beside carbon."""
+    """Effect of the alloying elements besides carbon."""
     return Si / 11.0 + Mn / 8.0 + Cu / 9.0 + Cr / 5.0 + Ni / 17.0 + Mo / 6.0 + V / 3.0
 
 

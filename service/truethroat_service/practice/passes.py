@@ -65,13 +65,13 @@ def passes_by_area(A: Real, x: Real, A_b: Real, same: Real) -> Real:
     args={"z": Arg("mm", 3, 25), "z_pass": Arg("mm", 7, 13), "same": Arg("", SAME, SAME)},
 )
 def layers(z: Real, z_pass: Real, same: Real) -> Real:
-    """Layers of a fillet, none higher than the largest single-pass fillet."""
+    """Layers of a fillet; none is higher than the largest single-pass fillet."""
     return ceil(z / z_pass - same)
 
 
 @formula("N_l", "n_l*(n_l + 1)/2", unit="", source=LAYERS, args={"n_l": Arg("", 1, 4)})
 def passes_in_layers(n_l: Real) -> Real:
-    """Passes of a horizontal fillet, each layer one more than the layer under it."""
+    """Passes of a horizontal fillet; each layer has one pass more than the layer under it."""
     return n_l * (n_l + 1.0) / 2.0
 
 

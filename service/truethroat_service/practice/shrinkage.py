@@ -1,7 +1,7 @@
 """Shrinkage of welds in the plane of the plate: across the weld, along it, and by the heat put in.
 
-No formula here was read in its own book; each source says how it came to us, and published estimates differ by a
-factor of two. ``A`` is the deposited area of one weld, ``n`` the number of equal welds, ``r_w`` the share of the
+No formula here was read in its original publication; each source says how it was read, and published estimates differ
+by a factor of two. ``A`` is the deposited area of one weld, ``n`` the number of equal welds, ``r_w`` the share of the
 length that is welded. Formulas written in inches carry a length of theirs as an argument, converted once.
 """
 
@@ -96,7 +96,7 @@ def two_fillets(s_0: Real, r_w: Real, z: Real, t: Real) -> Real:
 
 @formula("S", "n*s_1", unit="mm", source=TWI, args={"n": WELDS, "s_1": Arg("mm", 0.5, 3.0)})
 def allowance_across(n: Real, s_1: Real) -> Real:
-    """Allowance across so many welds."""
+    """Shrinkage across a number of welds, by an allowance for each."""
     return n * s_1
 
 
@@ -108,7 +108,7 @@ def allowance_across(n: Real, s_1: Real) -> Real:
     args={"n": WELDS, "r_w": SHARE, "A": AREA, "L": LENGTH, "A_p": SECTION},
 )
 def by_cross_sections(n: Real, r_w: Real, A: Real, L: Real, A_p: Real) -> Real:
-    """Shortening along the welds, by their metal against the section they shorten."""
+    """Shortening along the welds, by the area of their metal and of the section that they shorten."""
     return 0.025 * n * r_w * A * L / A_p
 
 
@@ -132,13 +132,13 @@ def by_current(c_K: Real, I: Real, L: Real, t: Real) -> Real:  # noqa: E741 - th
     args={"n": WELDS, "s_1": Arg("mm", 0.5, 3.0), "L": LENGTH, "l_1": Arg("mm", 3000.0, 3000.0)},
 )
 def allowance_along(n: Real, s_1: Real, L: Real, l_1: Real) -> Real:
-    """Allowance along so many welds."""
+    """Shortening along a number of welds, by an allowance for each."""
     return n * s_1 * L / l_1
 
 
 @formula("F", "0.2*k_J*Q", unit="N", source=WHITE, args={"k_J": Arg("N*mm/kJ", 1e6, 1e6), "Q": HEAT})
 def tendon_force(k_J: Real, Q: Real) -> Real:
-    """Force with which one weld draws its member together, by its net heat input."""
+    """Force with which one weld pulls its member together, by its net heat input."""
     return 0.2 * k_J * Q
 
 
@@ -150,7 +150,7 @@ def tendon_force(k_J: Real, Q: Real) -> Real:
     args={"n": WELDS, "r_w": SHARE, "F": Arg("N", 1e4, 1e6), "A_p": SECTION},
 )
 def mean_stress(n: Real, r_w: Real, F: Real, A_p: Real) -> Real:
-    """Mean stress of a member between its tendon forces."""
+    """Mean stress of a member under its tendon forces."""
     return n * r_w * F / A_p
 
 
@@ -162,7 +162,7 @@ def mean_stress(n: Real, r_w: Real, F: Real, A_p: Real) -> Real:
     args={"sigma": Arg("MPa", 1.0, 235.0), "L": LENGTH, "E": Arg("MPa", 2e5, 2.1e5)},
 )
 def by_mean_stress(sigma: Real, L: Real, E: Real) -> Real:
-    """Shortening of a member between its tendon forces."""
+    """Shortening of a member under its tendon forces."""
     return sigma * L / E
 
 

@@ -55,15 +55,15 @@ def largest_edge_leg(thickness: Real) -> tuple[Real, Source]:
 
 @dataclass(frozen=True, slots=True)
 class ThinPartGroove:
-    """Grooves in shop practice: prepared depth counts whole, face height counts while it stands."""
+    """Grooves in shop practice: the whole prepared depth counts, and the face height until it is ground off."""
 
     face_counts: bool = True
     by_test: Source | None = None
 
     def deduction(self, groove: Groove) -> tuple[float, Source]:
-        """None."""
+        """No deduction."""
         return 0.0, NO_DEDUCTION
 
     def minimum_throat(self, thinner: float) -> None:
-        """None."""
+        """No least throat."""
         return

@@ -1,7 +1,7 @@
 """Turning and bending by welds: angular change of a joint, lift of a flange's edge, bow of a member.
 
-None of the formulas was read in its own book. Angles in rad; the rest as in ``practice.shrinkage``, whose symbols go
-on here.
+No formula here was read in its original publication. Angles are in rad; the other symbols and
+units are those of ``practice.shrinkage``.
 """
 
 from math import pi
@@ -48,7 +48,7 @@ FLANGE_FACTOR = Arg("mm**0.7", 0.1, 0.3)
     args={"c_B": FLANGE_FACTOR, "z": LEG, "t": THICKNESS},
 )
 def flange_angle(c_B: Real, z: Real, t: Real) -> Real:
-    """Angle through which two fillets turn each half of a flange left free."""
+    """Angle by which two fillets turn each half of a flange that is free to turn."""
     return 2.0 * c_B * z**1.3 / (t * t)
 
 
@@ -72,7 +72,7 @@ def edge_lift(c_B: Real, W: Real, z: Real, t: Real) -> Real:
     args={"n_r": Arg("", 1.0, 20.0), "phi_1": Arg("rad", 0.01, 0.02)},
 )
 def angle_by_runs(n_r: Real, phi_1: Real) -> Real:
-    """Angular change of a one-sided joint left free, by its runs."""
+    """Angular change of a one-sided joint that is free to turn, by its runs."""
     return n_r * phi_1
 
 
@@ -96,7 +96,7 @@ def face_width(W_r: Real, k_s: Real, s: Real) -> Real:
     args={"W_f": Arg("mm", 8.0, 40.0), "W_r": Arg("mm", 0.0, 8.0), "d": THICKNESS},
 )
 def wedge_angle(W_f: Real, W_r: Real, d: Real) -> Real:
-    """Angular change of a groove welded from one side, in one shrinkage of its whole section."""
+    """Angular change of a groove welded from one side, whose whole section shrinks at once."""
     return 0.1 * (W_f - W_r) / d
 
 
@@ -156,7 +156,7 @@ def bow_by_area(n: Real, r_w: Real, A: Real, d: Real, L: Real, I: Real) -> Real:
     },
 )
 def bow_by_stress(sigma: Real, A_p: Real, d: Real, L: Real, E: Real, I: Real) -> Real:  # noqa: E741 - as above
-    """Bow of a member between its tendon forces."""
+    """Bow of a member under its tendon forces."""
     return sigma * A_p * d * L * L / (8.0 * E * I)
 
 

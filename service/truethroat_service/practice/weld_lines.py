@@ -1,7 +1,7 @@
 """Elastic line method: force per length at a point of a weld group, from any force and moment through its centroid.
 
-``x`` and ``y`` are the point's place from the centroid; z stands on the plane of the group. Components come out as the
-load puts them on the weld.
+``x`` and ``y`` are the place of the point from the centroid; z is square to the plane of the group. The components are
+those of the force of the load on the weld.
 """
 
 from ..engine.formula import Arg, Source, formula

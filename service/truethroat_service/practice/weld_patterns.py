@@ -1,4 +1,4 @@
-"""Named patterns of weld groups as pieces; closed forms of their properties stand in handbooks and check them.
+"""Named patterns of weld groups as pieces; handbooks print closed forms of their properties, which check them.
 
 ``depth`` runs along y and ``width`` along x, mm. The origin is named with each pattern; what is welded on both sides of
 a plate is drawn twice.

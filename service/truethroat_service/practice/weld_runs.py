@@ -1,4 +1,4 @@
-"""Runs of weld in a group: pieces that touch end to end are one weld, and its length is what length rules go by."""
+"""Runs of weld in a group: pieces that touch end to end are one weld, whose length the rules on length use."""
 
 import numpy as np
 
@@ -34,7 +34,7 @@ def shortest_run(group: tuple[Piece, ...]) -> float:
 
 
 def _near(x: Column, y: Column, to_x: Column, to_y: Column) -> Flags:
-    """Which of some places are at which of others."""
+    """Which places of one list coincide with which of another."""
     near: Flags = np.hypot(x[:, None] - to_x, y[:, None] - to_y) <= TOUCHING
     return near
 

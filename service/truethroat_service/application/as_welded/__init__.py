@@ -73,7 +73,7 @@ def as_welded(request: FilletAsWelded | ButtAsWelded) -> Answered[AsWeldedAnswer
 
 
 def _check(readings: FilletAsWelded | ButtAsWelded, rules: QualitySet, units: Units) -> None:
-    """Refuse readings that contradict each other or that nothing is held against, and parts beyond the standard."""
+    """Refuse readings that contradict each other or have no limit, and parts beyond the standard."""
     faults = Faults(units)
     if isinstance(readings, FilletAsWelded):
         fillet.check(readings, faults)
@@ -83,37 +83,52 @@ def _check(readings: FilletAsWelded | ButtAsWelded, rules: QualitySet, units: Un
         for name in aws_d1_1.SILENT:
             value = getattr(readings, name, None)
             if value is not None and value is not False:
-                faults.inconsistent(f"#/{name}", f"{readings.quality} has no limit here that goes by it")
+                faults.inconsistent(
+                    f"#/{name}", f"does not apply to {readings.quality}, which has no limit for it; leave it out"
+                )
     else:
         for name in ("loading", "flush"):
             if getattr(readings, name, None) is not None:
-                faults.inconsistent(f"#/{name}", "belongs to aws-d1-1-2020; ISO 5817 does not go by it")
+                faults.inconsistent(f"#/{name}", "applies to aws-d1-1-2020 only, not to ISO 5817; leave it out")
     _check_extent(readings, rules, faults)
     for index, thickness in enumerate(readings.thickness):
         if not at_least(thickness, rules.least_thickness):
             faults.out_of_scope(
                 f"#/thickness/{index}",
-                f"{readings.quality} is for parts of {units.text(rules.least_thickness)} and more",
+                f"must be at least {units.text(rules.least_thickness)} for {readings.quality}; it is"
+                f" {units.text(thickness)}",
             )
     faults.refuse()
 
 
 def _check_extent(readings: Readings, rules: QualitySet, faults: Faults) -> None:
-    """Refuse the length of an imperfection that was not read, that goes by no length, or that the weld has not."""
+    """Refuse the length of an imperfection that was not read or has no limit by length, and one over the weld's own."""
     if readings.extent is None:
         return
     for name, length in readings.extent.given():
         pointer = f"#/extent/{name}"
         if rules.level is None and name not in aws_d1_1.EXTENTS:
-            faults.inconsistent(pointer, f"{readings.quality} does not go by its length")
+            faults.inconsistent(
+                pointer, f"does not apply to {readings.quality}, which has no limit by this length; leave it out"
+            )
         elif name == "undercut" and readings.loading not in (None, "static"):
-            faults.inconsistent(pointer, "undercut under cyclic load is held to one depth over any length")
+            faults.inconsistent(
+                pointer, "does not apply to cyclic load, under which one depth holds over any length; leave it out"
+            )
         elif name == "throat" and isinstance(readings, ButtAsWelded):
-            faults.inconsistent(pointer, "of a butt, underfill, root and fusion have a length each")
+            faults.inconsistent(
+                pointer,
+                "does not apply to a butt: send the length of underfill, root concavity, incomplete penetration or"
+                " lack of fusion",
+            )
         elif name != "throat" and getattr(readings, name, None) is None:
-            faults.inconsistent(pointer, f"goes with {name}, which is not given")
+            faults.inconsistent(pointer, f"needs the reading {name}; send it, or leave the length out")
         elif not at_most(length, readings.extent.of_weld):
-            faults.inconsistent(pointer, f"over the {faults.units.text(readings.extent.of_weld)} of the weld")
+            faults.inconsistent(
+                pointer,
+                f"must be at most the {faults.units.text(readings.extent.of_weld)} of the weld; it is"
+                f" {faults.units.text(length)}",
+            )
 
 
 def _actions(readings: FilletAsWelded | ButtAsWelded, limits: Sequence[QualityLimit]) -> tuple[WeldAction, ...]:
@@ -132,7 +147,9 @@ def _actions(readings: FilletAsWelded | ButtAsWelded, limits: Sequence[QualityLi
 def _say(readings: Readings, rules: QualitySet, limits: Sequence[QualityLimit], remarks: Remarks) -> None:
     """Say which limits are not kept, and what was not looked at."""
     if readings.unsound:
-        remarks.because("It is cracked or burnt through: no throat can be counted on until it is cut out and rewelded.")
+        remarks.because(
+            "The weld is cracked or burnt through, so no throat counts until it is cut out and welded again."
+        )
     for limit in limits:
         if limit.verdict != "within":
             remarks.because(why_not_kept(limit, remarks.units))
@@ -140,17 +157,20 @@ def _say(readings: Readings, rules: QualitySet, limits: Sequence[QualityLimit], 
     if sum(1 for limit in limits if limit.name in answering and amount(limit.value)) > 1:
         remarks.caution(
             "imperfections-not-summed",
-            "Each imperfection is held to its own limit; together in one section they may be too much.",
+            "Each imperfection is checked against its own limit. Together in one section they may still be too much.",
         )
     if readings.undercut is None:
-        remarks.caution("undercut-not-given", "Undercut was not read, so it is not checked.")
+        remarks.caution("undercut-not-given", "Undercut is not checked, because it was not read.")
     if rules.level is None:
         if readings.loading == "static":
             remarks.caution(
-                "static-only", "Limits are those of statically loaded joints.", d1_1("Table 8.1", "second-hand")
+                "static-only", "The limits are those of statically loaded joints.", d1_1("Table 8.1", "second-hand")
             )
-        remarks.caution("code-in-part", "Only what was read is held to the code: no pores, craters or toes.")
+        remarks.caution(
+            "code-in-part",
+            "Only what was read is checked against the code. Pores, craters and toe angles are not checked.",
+        )
     else:
         remarks.caution(
-            "level-in-part", "Only what was read is held to the level; what was not read may still break it."
+            "level-in-part", "Only what was read is checked against the level. What was not read may still exceed it."
         )

@@ -14,9 +14,9 @@ Standing = Literal["within", "over", "under", "not-permitted"]
 class ThroatAsWelded:
     """Throat of a weld as welded.
 
-    It is given as drawn through its legs or thickness; less what is missing, and with all penetration; with what is
-    measured or proven; with what is proven, which strength and the verdict rest on; that at the worst of the
-    tolerances; and the one required.
+    ``theoretical`` is that of the legs or the thickness. From it what is missing is taken off; ``physical`` counts all
+    penetration, ``creditable`` measured and proven penetration, ``effective`` proven penetration only. Strength and
+    verdict depend on ``worst_case``, which is ``effective`` at the worst end of every tolerance.
     """
 
     theoretical: Length
@@ -32,9 +32,16 @@ class QualityLimit:
     """One limit of the level or code, and how the weld stands against it."""
 
     name: str
-    value: Annotated[LengthOrAngle | None, "Worst by the gauge; null for what is there or not."]
-    allowed: Annotated[LengthOrAngle | None, "Null where nothing is permitted, or without limit."]
-    extent: Annotated[Length | None, "Length told; null where none was, or no length counts."]
+    value: Annotated[
+        LengthOrAngle | None, "Worst value within the gauge's tolerance; null where the imperfection has no size."
+    ]
+    allowed: Annotated[
+        LengthOrAngle | None,
+        "Largest or least value allowed; null where nothing is permitted, or where there is no limit.",
+    ]
+    extent: Annotated[
+        Length | None, "Length of the imperfection; null where it was not sent, or where no length counts."
+    ]
     extent_allowed: Annotated[Length | None, "Length allowed; null where no length counts."]
     verdict: Standing
     note: str
@@ -63,9 +70,9 @@ class AsWeldedAnswer:
     """What a weld is worth as welded."""
 
     throat: ThroatAsWelded
-    size: Annotated[Length | None, "Leg of the largest equal-leg triangle inscribed; null of a butt."]
+    size: Annotated[Length | None, "Leg of the largest equal-leg triangle in the section; null for a butt."]
     strength_left: Annotated[float, "Worst-case throat over the required throat."]
-    overweld: Annotated[Overweld | None, "Null of a butt."]
+    overweld: Annotated[Overweld | None, "Null for a butt."]
     limits: tuple[QualityLimit, ...]
     quality_kept: Annotated[bool, "Whether every limit checked is kept."]
     actions: tuple[WeldAction, ...]

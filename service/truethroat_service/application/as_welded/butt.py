@@ -30,23 +30,31 @@ def check(readings: ButtAsWelded, faults: Faults) -> None:
     """Note readings that contradict each other, or lack what their limit goes by."""
     units, throat = faults.units, readings.required.throat
     if throat is not None and not at_most(throat, readings.thinner):
-        faults.inconsistent("#/required/throat", f"over the {units.text(readings.thinner)} of the thinner part")
+        faults.inconsistent(
+            "#/required/throat",
+            f"must be at most the {units.text(readings.thinner)} of the thinner part; it is {units.text(throat)}",
+        )
     if throat is not None or readings.sides == 2:
         for name in ROOT_SIDE:
             if getattr(readings, name) is not None:
-                faults.inconsistent(f"#/{name}", "goes with full penetration from one side, where the root can be read")
+                faults.inconsistent(
+                    f"#/{name}",
+                    "applies only to full penetration from one side, where the root can be read; leave it out",
+                )
     if QUALITY_SETS[readings.quality].level is not None:
         needs = {"face_width": ("reinforcement", "overlap"), "root_width": ("excess_penetration",)}
         for width, names in needs.items():
             if getattr(readings, width) is None and any(getattr(readings, name) is not None for name in names):
-                faults.inconsistent(f"#/{width}", f"is missing: the limit of {' and '.join(names)} goes by it")
+                faults.inconsistent(f"#/{width}", f"is required with {' or '.join(names)}, whose limit depends on it")
             if getattr(readings, width) is not None and all(getattr(readings, name) is None for name in names):
-                faults.inconsistent(f"#/{width}", f"goes with {' and '.join(names)}, not given")
+                faults.inconsistent(f"#/{width}", f"applies only with {' or '.join(names)}; leave it out")
             read = getattr(readings, width)
             if read is not None and read <= readings.reading_tolerance:
-                faults.inconsistent(f"#/{width}", "is within the gauge's tolerance")
+                faults.inconsistent(f"#/{width}", "must be more than reading_tolerance")
     if readings.flush is not None and readings.flush.thinning >= readings.thinner:
-        faults.inconsistent("#/flush/thinning", "takes up the whole of the thinner part")
+        faults.inconsistent(
+            "#/flush/thinning", f"must be smaller than the {units.text(readings.thinner)} of the thinner part"
+        )
 
 
 def judge(readings: ButtAsWelded, remarks: Remarks) -> Judgement:
@@ -114,19 +122,21 @@ def _say(readings: ButtAsWelded, theoretical: float, worst: float, verdict: Verd
     units = remarks.units
     case = "worst case" if readings.reading_tolerance else "as read"
     of = "full penetration of the thinner part" if readings.required.penetration else "partial penetration"
-    remarks.because(f"{units.text(worst)} of throat ({case}); required are {units.text(theoretical)}, {of}.")
+    remarks.because(
+        f"The throat is {units.text(worst)} ({case}). The required throat is {units.text(theoretical)}, {of}."
+    )
     if verdict is Verdict.SHORT and not readings.unsound:
-        remarks.because("Weld metal is missing in the throat: the joint carries less than it was drawn for.")
+        remarks.because("Weld metal is missing in the throat, so the joint carries less than the drawing asks for.")
     if verdict is Verdict.ENOUGH and not at_least(worst, theoretical):
-        remarks.because("It is short of the throat by no more, and over no more length, than is allowed.")
+        remarks.because("The throat is short by no more, and over no more length, than is allowed.")
     if verdict is Verdict.OVER:
         remarks.because(
-            "There is far too much weld: the extra metal adds heat that pulls the plate and grows the grain, stands in"
-            " the way of stress at its toes, and counts in no strength."
+            "There is far too much weld metal. It adds heat, which distorts the plate and coarsens its grain, it raises"
+            " the stress at the toes, and it adds no strength."
         )
     if readings.incomplete_penetration is None or readings.lack_of_fusion is None:
         remarks.caution(
             "fusion-not-read",
-            "That the weld is fused through its throat is taken from its procedure: no gauge shows it, and neither a"
-            " test nor a macro was told.",
+            "Fusion through the throat is taken from the welding procedure. A gauge does not show it, and no test or"
+            " macro section was sent.",
         )

@@ -59,21 +59,30 @@ def check(readings: FilletAsWelded, faults: Faults) -> None:
     units, gap = faults.units, gap_taken(readings.root_gap, readings.angle)
     smaller = min(readings.legs)
     if readings.convexity is not None and readings.hollow is not None:
-        faults.inconsistent("#/hollow", "a face is convex or hollow: send convexity or hollow, not both")
+        faults.inconsistent("#/hollow", "must not be sent with convexity; send one of the two")
     if gap >= smaller:
-        faults.inconsistent("#/root_gap", "the gap takes up the whole of the smaller leg")
+        faults.inconsistent(
+            "#/root_gap",
+            f"must leave some of the smaller leg of {units.text(smaller)}; it is {units.text(readings.root_gap)}",
+        )
     elif readings.reading_tolerance >= smaller - gap:
-        faults.inconsistent("#/reading_tolerance", "the tolerance is over what the gap leaves of the smaller leg")
+        faults.inconsistent(
+            "#/reading_tolerance",
+            f"must be smaller than the {units.text(smaller - gap)} that the gap leaves of the smaller leg",
+        )
     elif readings.hollow is not None:
         with off_the_sheet():
             z_1, z_2 = (leg - gap for leg in readings.legs)
             room = float(section.fillet_throat(z_1=z_1, z_2=z_2, psi=readings.angle))
         if readings.hollow >= room:
-            faults.inconsistent("#/hollow", f"the hollow reaches the root, {units.text(room)} under the face")
+            faults.inconsistent(
+                "#/hollow",
+                f"must be smaller than the throat of {units.text(room)}; it is {units.text(readings.hollow)}",
+            )
     root = readings.penetration
     check_tolerance("#/penetration/tolerance", root.tolerance, root.depth, "depth", faults)
     if root.depth > 0.0 and readings.incomplete_penetration:
-        faults.inconsistent("#/incomplete_penetration", "the root is fused beyond its corner or short of it, not both")
+        faults.inconsistent("#/incomplete_penetration", "must not be sent with penetration; send one of the two")
 
 
 def gap_taken(gap: float, psi: float) -> float:
@@ -256,26 +265,26 @@ def _say(
     units = remarks.units
     case = "worst case" if readings.reading_tolerance else "as read"
     remarks.because(
-        f"{units.text(worst.strength)} of throat and a size of {units.text(worst.size)} ({case}); required are"
-        f" {units.text(want.throat)} of throat, a leg of {units.text(want.leg)}."
+        f"The throat is {units.text(worst.strength)} and the size {units.text(worst.size)} ({case}). The required"
+        f" throat is {units.text(want.throat)}, and the leg {units.text(want.leg)}."
     )
     kept = at_least(worst.strength, want.throat)
     if verdict is Verdict.SHORT and kept and not readings.unsound:
-        remarks.because("It is smaller than the leg asked for, though its throat is kept by other metal.")
+        remarks.because("The weld is smaller than the required leg, although its throat is enough.")
     elif verdict is Verdict.SHORT and readings.hollow:
         remarks.because(
-            "The bead is hollow and thin: the leg gauge flatters it, and its face, in tension as it cools, may crack"
-            " down the centreline."
+            "The bead is hollow and thin. A leg gauge shows more than its throat, and its face is in tension as it"
+            " cools, so that it may crack along the centreline."
         )
         cite(HOLLOW_CRACKS)
     elif verdict is Verdict.SHORT and not readings.unsound:
-        remarks.because("The bead is thin: it carries less than it was sized for, and may crack down its centreline.")
+        remarks.because("The bead is thin. It carries less than it was sized for, and may crack along its centreline.")
     if verdict is Verdict.ENOUGH and not at_least(held, want.throat):
-        remarks.because("It is short of the throat by no more, and over no more length, than is allowed.")
+        remarks.because("The throat is short by no more, and over no more length, than is allowed.")
     if verdict is Verdict.OVER:
         remarks.because(
-            "There is far too much weld: the extra metal adds heat that pulls the plate and grows the grain, and"
-            " strength nobody asked for."
+            "There is far too much weld metal. It adds heat, which distorts the plate and coarsens its grain, and"
+            " strength that is not needed."
         )
 
 
@@ -283,12 +292,15 @@ def _caution(readings: FilletAsWelded, verdict: Verdict, limits: Sequence[Qualit
     """Say what the figures rest on."""
     if verdict is Verdict.OVER and QUALITY_SETS[readings.quality].level is None:
         remarks.caution(
-            "overwelded", "More than 1/8 in over the required leg; no code limit is broken.", OVERSIZE_PRACTICE
+            "overwelded",
+            f"The size is more than {remarks.units.text(OVERSIZE)} over the required leg. No limit of the code is"
+            " exceeded.",
+            OVERSIZE_PRACTICE,
         )
     if readings.convexity is None and readings.hollow is None and readings.throat is None:
-        remarks.caution("face-not-given", "Neither face nor throat was read: the face is taken as flat, not hollow.")
+        remarks.caution("face-not-given", "The face is taken as flat, because neither face nor throat was read.")
     if readings.convexity:
-        remarks.caution("convexity-not-credited", "Convexity is no throat and is left out of it.")
+        remarks.caution("convexity-not-credited", "Convexity does not count as throat.")
     if gap_taken(readings.root_gap, readings.angle):
         remarks.caution(
             "gap-taken-off",
@@ -300,7 +312,7 @@ def _caution(readings: FilletAsWelded, verdict: Verdict, limits: Sequence[Qualit
     if any(limit.name == "undersize" and amount(limit.value) and limit.verdict == "within" for limit in limits):
         remarks.caution(
             "no-undersize-at-girder-ends",
-            "Where this joins a girder's web to its flange, nothing may be undersize at its ends, over twice the width"
-            " of the flange.",
+            "Where this weld joins a girder's web to its flange, it must not be undersize at its ends, over twice the"
+            " width of the flange.",
             s8_1_acceptance.UNDERSIZE,
         )

@@ -1,4 +1,4 @@
-"""One limit of a level or code held against what was read, over the length of weld it was read on."""
+"""One limit of a level or code against what was read, over the length of weld that it was read on."""
 
 from dataclasses import dataclass
 
@@ -14,7 +14,7 @@ from .request import Readings
 
 @dataclass(frozen=True, slots=True)
 class Stretch:
-    """Length of weld an imperfection may take, mm, None for a share of one not told, and how a note says it."""
+    """Length that an imperfection may have, mm, and the note that says so; None for a share of an unknown length."""
 
     allowed: float | None
     note: str
@@ -49,20 +49,21 @@ def amount(measured: Measured | None) -> float:
 
 
 def why_not_kept(limit: QualityLimit, units: Units) -> str:
-    """Why a limit that is not kept is not kept."""
+    """Sentence that says why a limit is not kept."""
+    name = limit.name.replace("-", " ").capitalize()
     if limit.value is None:
-        return f"{limit.name}: not permitted."
+        return f"{name} is not permitted."
     value = _text(limit.value, units)
     if limit.allowed is None:
-        return f"{limit.name}: {value}, none is permitted."
+        return f"{name} is {value}; none is permitted."
     allowed = _text(limit.allowed, units)
     if limit.value.dimension is ANGLE:
-        return f"{limit.name}: {value} against at least {allowed}."
+        return f"{name} is {value}; it must be at least {allowed}."
     if at_most(limit.value.value, limit.allowed.value):
-        over = "the whole weld, for all that was told" if limit.extent is None else units.text(limit.extent)
+        over = "the whole weld, as its length was not sent" if limit.extent is None else units.text(limit.extent)
         short = "a part of it" if limit.extent_allowed is None else units.text(limit.extent_allowed)
-        return f"{limit.name}: {value} over {over}, allowed over {short} only."
-    return f"{limit.name}: {value} against {allowed} allowed."
+        return f"{name} is {value} over {over}; that is allowed over {short} only."
+    return f"{name} is {value}; at most {allowed} is allowed."
 
 
 def _text(measured: Measured, units: Units) -> str:
@@ -89,7 +90,7 @@ def held(name: str, read: float, worst: float, rule: Rule, extent: float | None 
     note = stretch.note if not note else f"{note}; {stretch.note}"
     if read > SAME and (extent is None or stretch.allowed is None or not at_most(extent, stretch.allowed)):
         verdict = "over"
-        note += "; its length is not given" if extent is None else ""
+        note += "; its length was not sent" if extent is None else ""
     return _limit(name, verdict, note, rule.source, value, allowed, extent, stretch.allowed)
 
 
@@ -120,7 +121,7 @@ def _limit(
 
 
 def extent_of(readings: Readings, name: str) -> float | None:
-    """Length told of an imperfection, mm; None when it is not, which means the whole weld."""
+    """Length of an imperfection, mm; None where it was not sent, which means the whole weld."""
     return None if readings.extent is None else getattr(readings.extent, name, None)
 
 

@@ -86,20 +86,21 @@ class Readings:
 
     thickness: Annotated[tuple[PartThickness, PartThickness], "Thickness of parts 1 and 2."]
     required: Required
-    quality: Annotated[Quality, "Level or code that the weld is held to; see /v1/rule-sets."]
+    quality: Annotated[Quality, "Level or code that the weld is checked against; see /v1/rule-sets."]
     loading: Annotated[
         Loading | None,
-        "AWS D1.1: static when left out; cyclic with the weld across the tension in a primary member; other cyclic.",
+        "Loading, for AWS D1.1: static by default; cyclic with the weld across the tension in a primary member; or"
+        " other cyclic.",
     ] = None
     reading_tolerance: Annotated[
         float,
         Within(LENGTH, most=5.0),
-        "Plus or minus of the gauge, on every length it reads, each taken on its unsafe side. An imperfection read as"
-        " nothing is not there; a face read as flat may still be hollow by it.",
+        "Plus or minus of the gauge. It is applied to every length read, on the unsafe side. An imperfection read as"
+        " zero is taken as absent; a face read as flat may still be hollow by the tolerance.",
     ] = 0.0
     extent: Annotated[
         ExtentOfImperfections | None,
-        "How long imperfections are; one whose length is not told is taken for the whole weld.",
+        "How long imperfections are. Without its length an imperfection is taken to run along the whole weld.",
     ] = None
     undercut: Annotated[float | None, _UP_TO_20, "Deepest undercut at either toe."] = None
     overlap: Annotated[float | None, _UP_TO_20, "Widest overlap at either toe."] = None
@@ -117,10 +118,12 @@ class Readings:
         float | None, _UP_TO_20, "Diameter of the widest single pore inside, by a test or a macro."
     ] = None
     end_crater_pipe: Annotated[float | None, _UP_TO_20, "Depth of the pipe in an end crater."] = None
-    crack: Annotated[bool | None, "Whether there is any crack, at a crater too; not looked for when left out."] = None
-    burn_through: Annotated[bool | None, "Whether the weld burnt through anywhere; not looked for when left out."] = (
-        None
-    )
+    crack: Annotated[
+        bool | None, "Whether there is any crack, craters included; without it cracks are not checked."
+    ] = None
+    burn_through: Annotated[
+        bool | None, "Whether the weld burnt through anywhere; without it burn-through is not checked."
+    ] = None
     common: Common = Common()
 
     @property
@@ -159,13 +162,13 @@ class FilletAsWelded(Readings):
     """Fillet as it was gauged."""
 
     kind: Literal["fillet"] = "fillet"
-    required: Annotated[Required, ToldBy(REQUIRED_OF_FILLET), "What was asked for."]
+    required: Annotated[Required, ToldBy(REQUIRED_OF_FILLET), "What the drawing asks for."]
     legs: Annotated[tuple[_FilletLeg, _FilletLeg], "Legs as gauged, along the faces of parts 1 and 2."]
     angle: Annotated[float, Within(ANGLE, radians(60), most=radians(120)), "Angle between the plates."] = pi / 2
     throat: Annotated[
         float | None,
         Within(LENGTH, most=100.0, above=True),
-        "Throat as gauged; caps what the legs give.",
+        "Throat as gauged; it limits the throat that the legs give.",
     ] = None
     convexity: Annotated[float | None, UP_TO_50, "Height of the face over the line between its toes."] = None
     hollow: Annotated[float | None, UP_TO_50, "Depth of a hollow face under that line, instead of convexity."] = None
@@ -181,20 +184,20 @@ class ButtAsWelded(Readings):
     required: Annotated[
         Required,
         ToldBy(REQUIRED_OF_BUTT),
-        "What was asked for: full penetration, or a throat, of both sides together.",
+        "What the drawing asks for: full penetration, or a throat of both sides together.",
     ]
     sides: Annotated[Literal[1, 2], "Sides it was welded from."] = 1
     circumferential: Annotated[bool, "Whether the seam runs round a pipe (ISO 5817)."] = False
     face_width: Annotated[
-        float | None, _WIDTH, "Width of the face, that ISO 5817 limits reinforcement and overlap by."
+        float | None, _WIDTH, "Width of the face, on which the limits of ISO 5817 for reinforcement and overlap depend."
     ] = None
     reinforcement: Annotated[float | None, UP_TO_50, "Height of the face over the plate."] = None
-    underfill: Annotated[float | None, UP_TO_50, "Depth of the face under the plate, sagging too."] = None
+    underfill: Annotated[float | None, UP_TO_50, "Depth of the face under the plate, sagging included."] = None
     root_width: Annotated[
-        float | None, _WIDTH, "Width of the root bead, that ISO 5817 limits excess penetration by."
+        float | None, _WIDTH, "Width of the root bead, on which the limit of ISO 5817 for excess penetration depends."
     ] = None
     excess_penetration: Annotated[float | None, UP_TO_50, "Height of the root bead over the plate."] = None
     root_concavity: Annotated[float | None, UP_TO_50, "Depth of a hollow root under the plate."] = None
     shrinkage_groove: Annotated[float | None, _UP_TO_20, "Depth of grooves beside the root bead."] = None
     misalignment: Annotated[float | None, UP_TO_50, "Offset of the two parts."] = None
-    flush: Annotated[GroundFlush | None, "Where AWS D1.1 drawings require it flush."] = None
+    flush: Annotated[GroundFlush | None, "Flush finish, where the drawing requires one by AWS D1.1."] = None

@@ -92,7 +92,7 @@ def _check(request: BevelDepthRequest, rules: RuleSet | None) -> _Need:
     if seam.kind != "edge" and not at_most(request.required_throat, room):
         faults.out_of_range(
             "#/required_throat",
-            f"must not exceed the {faults.units.text(room)} of the thinner part; it is"
+            f"must be at most the {faults.units.text(room)} of the thinner part; it is"
             f" {faults.units.text(request.required_throat)}",
         )
     elif seam.kind == "closed-corner" and not at_most(_ground(request), thickness[1]):

@@ -120,7 +120,7 @@ def _check(request: BreakTestRequest, faults: Faults) -> None:
     elif not at_most(prepared.depth, seam.runs_through):
         faults.out_of_range(
             "#/preparation/depth",
-            f"must not exceed the {faults.units.text(seam.runs_through)} that the seam runs through; it is"
+            f"must be at most the {faults.units.text(seam.runs_through)} that the seam runs through; it is"
             f" {faults.units.text(prepared.depth)}",
         )
     check_tolerance("#/preparation/tolerance", prepared.tolerance, prepared.depth, "depth", faults)
@@ -135,7 +135,7 @@ def _check(request: BreakTestRequest, faults: Faults) -> None:
     if request.weld.yield_strength > request.weld.tensile_strength:
         faults.inconsistent(
             "#/weld/yield_strength",
-            f"must not exceed the tensile strength of {faults.units.stress_text(request.weld.tensile_strength)}; it is"
+            f"must be at most the tensile strength of {faults.units.stress_text(request.weld.tensile_strength)}; it is"
             f" {faults.units.stress_text(request.weld.yield_strength)}",
         )
     coupons.check(request.rules, request.coupon, request.length, request.outcome, faults)

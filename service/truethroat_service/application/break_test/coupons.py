@@ -38,7 +38,7 @@ def check(rules: Rules | None, coupon: Coupon, length: float, outcome: Outcome |
     if isinstance(outcome, OutcomeBroken) and not at_most(outcome.largest_void, outcome.sum_of_voids):
         faults.inconsistent(
             "#/outcome/sum_of_voids",
-            f"must not be smaller than the largest void of {faults.units.text(outcome.largest_void)}; it is"
+            f"must be at least the largest void of {faults.units.text(outcome.largest_void)}; it is"
             f" {faults.units.text(outcome.sum_of_voids)}",
         )
 

@@ -9,7 +9,7 @@ import orjson
 
 from ... import API_VERSION
 from ...engine import ENGINE_VERSION
-from ...engine.formula import Sheet, Step
+from ...engine.formula import Sheet, Source, Step
 from ...reference.loader import position as position_of
 from ...reference.loader import process as process_of
 from .codes import Verdict
@@ -108,21 +108,17 @@ class Answered(Generic[R]):
         working = tuple(_working(self.sheet)) if common.working else None
         return {**head, **own, **wire(Tail(self._provenance(), common.mark, working), units)}
 
-    def clauses(self) -> list[str]:
-        """Clauses that decided or computed something, each once, those of the answers it rests on last."""
-        own = [str(source) for source in self.sheet.sources() if source.mark != "geometry"]
-        return list(dict.fromkeys([*own, *(clause for answer in self.rests_on for clause in answer.clauses())]))
-
-    def editions(self) -> list[str]:
-        """Editions that the clauses stand in, each once."""
-        own = [source.document for source in self.sheet.sources() if source.mark != "geometry" and source.document]
-        return list(dict.fromkeys([*own, *(edition for answer in self.rests_on for edition in answer.editions())]))
+    def sources(self) -> list[Source]:
+        """Sources that decided or computed something, those of the answers it rests on last."""
+        own = [source for source in self.sheet.sources() if source.mark != "geometry"]
+        return [*own, *(source for answer in self.rests_on for source in answer.sources())]
 
     def _provenance(self) -> Provenance:
+        sources = self.sources()
         return Provenance(
             self.rule_set,
-            tuple(self.clauses()),
-            tuple(self.editions()),
+            tuple(dict.fromkeys([source.citation for source in sources])),
+            tuple(dict.fromkeys([source.document for source in sources if source.document])),
             self.parameters,
             ENGINE_VERSION,
             API_VERSION,

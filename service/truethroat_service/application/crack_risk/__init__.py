@@ -1,4 +1,8 @@
-"""Use case: how likely a bead is to crack along its centre or by quick chill, why, and what to change."""
+"""Use case: how likely a bead is to crack along its centre or by quick chill, why, and what to change.
+
+The verdict is the worst grade of any factor. Where sources differ, the safer grade is given with its source: the ratio
+of width to depth is judged from 1.0 and from 1.25, and the least fillet of AWS D1.1 by the thicker part.
+"""
 
 from collections.abc import Iterable
 from dataclasses import asdict, dataclass, replace
@@ -45,7 +49,7 @@ GRADES: tuple[CrackGrade, ...] = get_args(CrackGrade)
 
 @dataclass(frozen=True, slots=True)
 class _Factor:
-    """One reason to expect a crack, or none."""
+    """One factor: its grade, the reason, and what to change."""
 
     name: FactorName
     grade: CrackGrade
@@ -67,7 +71,9 @@ class _Least:
 def crack_risk(request: CrackRiskRequest) -> Answered[CrackRiskAnswer]:
     """How likely a pass is to crack along its centre or by quick chill, why, and what to change.
 
-    Lengths are in mm, shares of elements in weight %. Raises ``Refused`` with every fault found.
+    The request and the answer are in engine units: lengths in mm, shares of elements in weight %. The answer holds the
+    shape of the bead, the index UCS, the least sizes and a grade for each factor; the reasons are those of the worst
+    grade. Raises ``Refused`` with every fault of the request.
     """
     units = Units(request.common.units)
     remarks = Remarks(units)
@@ -113,35 +119,40 @@ def crack_risk(request: CrackRiskRequest) -> Answered[CrackRiskAnswer]:
 
 
 def _check(request: CrackRiskRequest, faults: Faults) -> None:
-    """Refuse what contradicts or needs another field, and weld metal beyond the index."""
+    """Refuse fields that contradict or need another one, and weld metal outside the scope of the index."""
     bead = request.bead
     graded = (bead, request.weld_metal, request.hollow, request.crater, request.leg, request.thickness)
     if all(given is None for given in graded):
-        faults.inconsistent("#", "nothing to grade: send a bead, weld_metal, hollow, crater, or leg with thickness")
+        faults.inconsistent("#", "holds nothing to grade; send bead, weld_metal, hollow, crater, or leg with thickness")
     if request.leg is not None and request.thickness is None:
-        faults.inconsistent("#/leg", "a least size goes by the parts: send thickness")
+        faults.inconsistent("#/leg", "needs thickness, which decides the least size; send it too")
     if request.leg is not None and request.joint != "fillet":
-        faults.inconsistent("#/leg", 'a leg goes with joint "fillet"')
+        faults.inconsistent("#/leg", 'applies to joint "fillet" only; leave it out')
     if request.thickness is not None and request.joint != "fillet":
-        faults.inconsistent("#/thickness", 'least sizes are those of a fillet: joint "fillet"')
+        faults.inconsistent("#/thickness", 'applies to joint "fillet" only; leave it out')
     for index, thickness in enumerate(request.thickness or ()):
         if not at_least(thickness, LEAST_PART):
             faults.out_of_scope(
-                f"#/thickness/{index}", f"least fillets are set for parts of {faults.units.text(LEAST_PART)} and more"
+                f"#/thickness/{index}",
+                f"must be at least {faults.units.text(LEAST_PART)}; AWS D1.1 sets no least fillet for thinner parts",
             )
     if request.low_hydrogen and request.thickness is None:
-        faults.inconsistent("#/low_hydrogen", "it counts for the least size: send thickness")
+        faults.inconsistent("#/low_hydrogen", "needs thickness, which decides the least size; send it too")
     if bead is not None and bead.throat is not None and request.joint != "fillet":
-        faults.inconsistent("#/bead/throat", 'a mitre fillet goes with joint "fillet"; send width and depth')
+        faults.inconsistent("#/bead/throat", 'applies to joint "fillet" only; send width and depth instead')
     if bead is not None and not at_most(bead.face_width or 0.0, bead.width or 0.0):
-        faults.inconsistent("#/bead/face_width", "it is over the greatest width of the bead")
+        faults.inconsistent(
+            "#/bead/face_width",
+            f"must be at most the width of the bead of {faults.units.text(bead.width or 0.0)}; it is"
+            f" {faults.units.text(bead.face_width or 0.0)}",
+        )
     if request.weld_metal is not None:
         for element, share in asdict(request.weld_metal).items():
             limits = annex_e_index.RANGES[element]
             if not (at_least(share, limits.least) and at_most(share, limits.most)):
                 faults.out_of_scope(
                     f"#/weld_metal/{element}",
-                    f"UCS holds for weld metal with {element} of {limits} ({annex_e_index.SCOPE}); here {share:g}",
+                    f"must be from {limits} for the index UCS ({annex_e_index.SCOPE}); it is {share:g} %",
                 )
     faults.refuse()
 
@@ -161,7 +172,7 @@ def _verdict(request: CrackRiskRequest, worst: CrackGrade | None, remarks: Remar
 
 
 def _shape(request: CrackRiskRequest, bead: Bead) -> BeadShape:
-    """Shape of a bead, measured or of a mitre fillet; what is aimed at goes by the joint."""
+    """Shape of a bead that is measured, or of a mitre fillet; the joint decides the ratio to aim at."""
     if bead.throat is not None:
         face = float(bead_shape.face_width(a=bead.throat))
         width, depth = face, float(bead_shape.fillet_depth(a=bead.throat, p=bead.penetration or 0.0))
@@ -183,7 +194,7 @@ def _shape(request: CrackRiskRequest, bead: Bead) -> BeadShape:
 
 
 def _shape_factors(request: CrackRiskRequest, shape: BeadShape | None) -> Iterable[_Factor]:
-    """Grade of the shape: deeper than wide is bad, and so is very shallow."""
+    """Grade of the shape: a bead that is deeper than wide cracks easily; a very shallow one is graded too."""
     if shape is None:
         return
     ratio = f"The bead is {shape.width_to_depth:.3g} times as wide as deep"
@@ -192,7 +203,7 @@ def _shape_factors(request: CrackRiskRequest, shape: BeadShape | None) -> Iterab
         yield _Factor(
             "shape",
             "high",
-            f"{ratio}: deeper than wide, so that the last metal to freeze is pulled apart along its centre.",
+            f"{ratio}. It is deeper than wide, so the last metal to freeze is pulled apart along the centre.",
             f"{wider}, until it is at least {bead_shape.DEEP:g} times as wide as deep.",
             bead_shape.SHAPE,
         )
@@ -200,7 +211,7 @@ def _shape_factors(request: CrackRiskRequest, shape: BeadShape | None) -> Iterab
         yield _Factor(
             "shape",
             "raised",
-            f"{ratio}: allowed from {bead_shape.LEAST:g}, but deeper than {bead_shape.DEEP:g} asks for.",
+            f"{ratio}. Some sources allow {bead_shape.LEAST:g}; others ask for at least {bead_shape.DEEP:g}.",
             f"{wider}.",
             bead_shape.DEPTH_TO_WIDTH,
         )
@@ -208,7 +219,7 @@ def _shape_factors(request: CrackRiskRequest, shape: BeadShape | None) -> Iterab
         yield _Factor(
             "shape",
             "raised",
-            f"{ratio}: more than {bead_shape.WIDE:g}, wide and shallow.",
+            f"{ratio}. It is wide and shallow: the ratio should not exceed {bead_shape.WIDE:g}.",
             "Weld with more current and less weave.",
             bead_shape.DEPTH_TO_WIDTH,
         )
@@ -218,14 +229,15 @@ def _shape_factors(request: CrackRiskRequest, shape: BeadShape | None) -> Iterab
         yield _Factor(
             "pass-shape",
             "high",
-            f"Its depth or width is {shape.pass_ratio:.3g} times the width of its face; AWS D1.1 allows 1.",
+            f"The larger of its depth and width is {shape.pass_ratio:.3g} times the width of its face; AWS D1.1 allows"
+            " 1.",
             f"{wider}, or open the groove.",
             s5_pass_shape.PASS_SHAPE,
         )
 
 
 def _critical(request: CrackRiskRequest, shape: BeadShape | None) -> float:
-    """UCS from which this joint is likely to crack; a corner is taken as a fillet, the lower of the two."""
+    """UCS from which this joint is likely to crack; a corner counts as a fillet, whose value is the lower one."""
     critical = annex_e_index.CRITICAL["butt" if request.joint == "butt" else "fillet"]
     if shape is not None and _is_shallow(shape):
         cite(annex_e_index.SHAPE)
@@ -248,18 +260,20 @@ def _index(request: CrackRiskRequest, shape: BeadShape | None) -> tuple[Suscepti
     both = float(bead_shape.sulphur_and_phosphorus(S=metal.S, P=metal.P))
     critical = min(_critical(request, shape), annex_e_index.LOW_RESISTANCE)
     grade: CrackGrade
-    cleaner = "Use a cleaner parent or filler, dilute less: a smaller bead, a bevel, less current."
+    cleaner = (
+        "Use a cleaner parent steel or filler metal, or reduce the dilution by a smaller bead, a bevel or less current."
+    )
     if not at_least(ucs, annex_e_index.HIGH_RESISTANCE):
-        grade, place = "low", f"under {annex_e_index.HIGH_RESISTANCE:g}, which resists well"
+        grade, place = "low", f"below {annex_e_index.HIGH_RESISTANCE:g} weld metal resists cracking well"
     elif not at_least(ucs, critical):
-        grade, place = "raised", f"from {annex_e_index.HIGH_RESISTANCE:g} and under {critical:g}"
+        grade, place = "raised", f"it is from {annex_e_index.HIGH_RESISTANCE:g} to less than {critical:g}"
     else:
-        grade, place = "high", f"from {critical:g} on a bead like this is likely to crack"
+        grade, place = "high", f"from {critical:g} a bead like this is likely to crack"
     factors = [
         _Factor(
             "composition",
             grade,
-            f"UCS of the weld metal is {ucs:.3g}: {place}.",
+            f"The UCS of the weld metal is {ucs:.3g}; {place}.",
             None if grade == "low" else cleaner,
             annex_e_index.INDEX,
         )
@@ -269,7 +283,8 @@ def _index(request: CrackRiskRequest, shape: BeadShape | None) -> tuple[Suscepti
             _Factor(
                 "sulphur-and-phosphorus",
                 "raised",
-                f"S and P together are {both:.3g} %, more than {bead_shape.SULPHUR_AND_PHOSPHORUS:g} %.",
+                f"Sulphur and phosphorus together are {both:.3g} %, which is more than"
+                f" {bead_shape.SULPHUR_AND_PHOSPHORUS:g} %.",
                 cleaner,
                 bead_shape.SULPHUR,
             )
@@ -287,24 +302,24 @@ def _index(request: CrackRiskRequest, shape: BeadShape | None) -> tuple[Suscepti
 
 
 def _face_factors(request: CrackRiskRequest, units: Units) -> Iterable[_Factor]:
-    """Grade of the face: a hollow one is in tension as it shrinks."""
+    """Grade of the face: a hollow face is in tension while it shrinks."""
     if request.hollow is None:
         return
     if request.hollow <= 0.0:
         yield _Factor("face", "low", "The face is not hollow.", None, bead_shape.HOLLOW_FACE)
         return
-    thin = " on a joint that cannot give: a thin, hollow root bead is the one that splits" if request.restrained else ""
+    thin = " The joint cannot give, and a thin, hollow root bead is the one that splits." if request.restrained else ""
     yield _Factor(
         "face",
         "high" if request.restrained else "raised",
-        f"The face is hollow by {units.text(request.hollow)}, so it is in tension as it shrinks{thin}.",
+        f"The face is hollow by {units.text(request.hollow)}, so it is in tension while it shrinks.{thin}",
         "Lower the voltage and the speed, weld a vertical seam upwards, and lay a slightly convex face.",
         bead_shape.HOLLOW_FACE,
     )
 
 
 def _least_sizes(request: CrackRiskRequest) -> list[_Least]:
-    """Least fillet by each rule that guards against quick chill."""
+    """Least fillet by each rule that protects against quick chill."""
     if request.thickness is None:
         return []
     thin, thick = min(request.thickness), max(request.thickness)
@@ -338,7 +353,7 @@ def _least_sizes(request: CrackRiskRequest) -> list[_Least]:
 
 
 def _chill_factors(request: CrackRiskRequest, sizes: list[_Least], units: Units) -> Iterable[_Factor]:
-    """Grade of the size: too little metal beside thick plate is chilled, and hardens or tears."""
+    """Grade of the size: thick plate chills a small fillet, which then hardens or tears."""
     if request.leg is None:
         return
     short = [size for size in sizes if not at_least(request.leg, size.leg)]
@@ -346,18 +361,19 @@ def _chill_factors(request: CrackRiskRequest, sizes: list[_Least], units: Units)
         yield _Factor(
             "size",
             "low",
-            "The leg is not under the least of any rule listed. That is a least size, and no preheat.",
+            "The leg is not smaller than the least leg of any rule listed. That is a least size, and no preheat.",
             None,
             sizes[0].source,
         )
         return
     most = max(short, key=lambda size: size.leg)
-    restrained = " on a joint that cannot give" if request.restrained else ""
+    restrained = ", and the joint cannot give" if request.restrained else ""
     yield _Factor(
         "size",
         "high" if request.restrained else "raised",
-        f"A leg of {units.text(request.leg)} is under {units.length(most.leg, 'up')['text']}, the least of"
-        f" {', '.join(size.rule for size in short)}: so little metal is chilled by the plate{restrained}.",
+        f"The leg of {units.text(request.leg)} is smaller than the least leg of"
+        f" {', '.join(size.rule for size in short)}, up to {units.length(most.leg, 'up')['text']}. The plate chills so"
+        f" little metal quickly{restrained}.",
         f"Lay {units.length(most.leg, 'up')['text']} in the first pass, or preheat.",
         most.source,
     )
@@ -369,8 +385,9 @@ def _crater_factors(request: CrackRiskRequest) -> Iterable[_Factor]:
         yield _Factor(
             "crater",
             "raised",
-            "The crater is left hollow: it shrinks on all sides and cracks like a star.",
-            "Dwell or step back to fill it, or slope the current down; a crater counts in no length until it is full.",
+            "The crater is left hollow, so it shrinks from all sides and cracks like a star.",
+            "Fill the crater: pause, step back, or lower the current gradually. A crater counts in no length until it"
+            " is full.",
             bead_shape.CRATER,
         )
     elif request.crater == "filled":
@@ -378,7 +395,7 @@ def _crater_factors(request: CrackRiskRequest) -> Iterable[_Factor]:
 
 
 def _caution(request: CrackRiskRequest, shape: BeadShape | None, remarks: Remarks) -> None:
-    """Say what the grades rest on, and what they leave out."""
+    """Add the cautions on what the grades rest on, and on what they leave out."""
     remarks.caution(
         "hydrogen-cracks-not-graded",
         "Cracks by hydrogen (cold cracks) are not graded here. They come hours after welding, in thick, hard or held"
@@ -388,39 +405,42 @@ def _caution(request: CrackRiskRequest, shape: BeadShape | None, remarks: Remark
         if request.process is None or process_of(request.process).id != "SAW":
             remarks.caution(
                 "index-of-submerged-arc",
-                "UCS was found on submerged-arc welds; for another process it only shows which way things go.",
+                "UCS comes from tests on submerged-arc welds. For another process it only shows a tendency.",
                 annex_e_index.INDEX,
             )
         remarks.caution(
             "analyse-the-weld-metal",
-            "The composition is that of the weld metal as diluted, not of the filler or the plate; alloys beyond these"
-            " six elements are not counted.",
+            "Send the composition of the weld metal as diluted by the plate, not that of the filler metal or the plate."
+            " Elements other than these six do not count.",
             annex_e_index.SCOPE,
         )
         if shape is not None and _is_shallow(shape):
             remarks.caution(
                 "shallow-bead",
-                f"The critical UCS is {annex_e_index.SHALLOW_GAIN:g} higher for a depth of up to"
-                f" {annex_e_index.SHALLOW:g} of the width.",
+                f"The critical UCS is {annex_e_index.SHALLOW_GAIN:g} higher, because the bead is no deeper than"
+                f" {annex_e_index.SHALLOW:g} of its width.",
                 annex_e_index.SHAPE,
             )
     if request.joint == "corner" and request.weld_metal is not None:
         remarks.caution(
-            "corner-as-fillet", "A corner has no UCS value of its own: that of a fillet, the lower, is used."
+            "corner-as-fillet",
+            "A corner has no critical UCS of its own. The value of a fillet is used, which is the lower one.",
         )
     if request.crater is None:
         remarks.caution(
-            "crater", "Fill every crater, or run out on a tab: what is left hollow cracks.", bead_shape.CRATER
+            "crater",
+            "Fill every crater, or end the weld on a run-off tab. A crater that is left hollow cracks.",
+            bead_shape.CRATER,
         )
 
 
 def _least_answer(request: CrackRiskRequest, size: _Least) -> LeastFillet:
-    """Least size, and whether the leg given has it."""
+    """Least size, and whether the leg given reaches it."""
     enough = None if request.leg is None else bool(at_least(request.leg, size.leg))
     return LeastFillet(size.rule, size.leg, size.throat, enough, str(size.source))
 
 
 def _without_least_sizes(request: CrackRiskRequest) -> Iterable[LeftOut]:
-    """Say what least sizes need where there are none: their list is empty then, not null."""
+    """What the least sizes need; their list is empty, not null, where they lack it."""
     if request.thickness is None:
-        yield LeftOut("least_sizes", 'needs thickness, of joint "fillet"')
+        yield LeftOut("least_sizes", 'needs thickness of joint "fillet"')

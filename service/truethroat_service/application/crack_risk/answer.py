@@ -17,11 +17,9 @@ class BeadShape:
     width: Length
     depth: Length
     width_to_depth: float
-    least_width_to_depth: Annotated[float, "Under it the risk is high."]
-    target_width_to_depth: Annotated[float, "Width over depth that a bead of this joint is aimed at, at most."]
-    pass_ratio: Annotated[
-        float | Lacks, "Depth or width, whichever is more, over the width of the face; AWS D1.1 allows 1."
-    ]
+    least_width_to_depth: Annotated[float, "Width over depth below which the risk is high."]
+    target_width_to_depth: Annotated[float, "Largest width over depth to aim at for this joint."]
+    pass_ratio: Annotated[float | Lacks, "The larger of depth and width over the width of the face; AWS D1.1 allows 1."]
 
 
 @dataclass(frozen=True, slots=True)
@@ -29,8 +27,8 @@ class SusceptibilityIndex:
     """Units of crack susceptibility of the weld metal."""
 
     ucs: float
-    carbon_counted: Annotated[float, "A smaller share than 0.08 % is raised to it."]
-    critical: Annotated[float, "From here on a bead of this joint and shape is likely to crack."]
+    carbon_counted: Annotated[float, "Carbon that counts, weight %; at least 0.08."]
+    critical: Annotated[float, "UCS from which a bead of this joint and shape is likely to crack."]
     high_resistance_below: float
     low_resistance_above: float
     sulphur_and_phosphorus: Annotated[float, "Together, weight %."]
@@ -39,7 +37,7 @@ class SusceptibilityIndex:
 
 @dataclass(frozen=True, slots=True)
 class LeastFillet:
-    """Least fillet by one rule that guards against quick chill."""
+    """Least fillet by one rule that protects against quick chill."""
 
     rule: str
     leg: LengthUp
@@ -50,12 +48,12 @@ class LeastFillet:
 
 @dataclass(frozen=True, slots=True)
 class CrackFactor:
-    """One reason to expect a crack, or none."""
+    """One factor of the risk: its grade, the reason, and what to change."""
 
     name: FactorName
     grade: CrackGrade
     reason: str
-    change: Annotated[str | None, "What to change; null when nothing need be."]
+    change: Annotated[str | None, "What to change; null where nothing has to change."]
     source: str
 
 

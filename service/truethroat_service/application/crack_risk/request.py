@@ -17,13 +17,13 @@ _ACROSS = Within(LENGTH, 0.1, most=100.0)
 
 @dataclass(frozen=True, slots=True)
 class Bead:
-    """One bead, mm: measured across, or a flat mitre fillet by its throat and its penetration past the root."""
+    """One bead, mm: as measured, or a flat mitre fillet by its throat and its penetration beyond the root."""
 
     width: Annotated[float | None, _ACROSS, "Greatest width of the bead."] = None
     depth: Annotated[float | None, _ACROSS, "Depth of the bead from its face."] = None
-    face_width: Annotated[float | None, _ACROSS, "Width of its face, where the bead is wider below."] = None
+    face_width: Annotated[float | None, _ACROSS, "Width of its face, where the bead is wider below the face."] = None
     throat: Annotated[float | None, _ACROSS, "Throat from the root to the face."] = None
-    penetration: Annotated[float | None, UP_TO_100, "How deep fusion goes past the root, along the throat line."] = None
+    penetration: Annotated[float | None, UP_TO_100, "Depth of fusion beyond the root, along the throat line."] = None
 
 
 BEAD_FORMS = (
@@ -53,10 +53,10 @@ class WeldMetal:
 
 @dataclass(frozen=True, slots=True)
 class CrackRiskRequest:
-    """One pass to grade; what is left out is not graded. Cracks by hydrogen are not graded; see /v1/heat."""
+    """One pass to grade; the answer grades what the request describes, and no cracks by hydrogen (see /v1/heat)."""
 
     joint: Annotated[JointKind, "Joint that the pass is in; corner is an outside corner."]
-    bead: Annotated[Bead | None, ToldBy(BEAD_FORMS), "Shape of the bead, never of the whole weld."] = None
+    bead: Annotated[Bead | None, ToldBy(BEAD_FORMS), "Shape of one bead, not of the whole weld."] = None
     hollow: Annotated[float | None, UP_TO_50, "Depth of a hollow face under the line between its toes."] = None
     restrained: Annotated[bool, "Whether the joint is held so that it cannot give as the bead shrinks."] = False
     weld_metal: Annotated[WeldMetal | None, "Composition of the weld metal, for the index UCS."] = None
@@ -67,7 +67,8 @@ class CrackRiskRequest:
     leg: Annotated[float | None, Within(LENGTH, 0.5, most=100.0), "Leg of the first, or only, pass."] = None
     low_hydrogen: Annotated[
         bool,
-        "Whether the process is low in hydrogen or the steel preheated: AWS D1.1 then goes by the thinner part.",
+        "Whether the process is low in hydrogen or the steel is preheated. The thinner part then decides the least"
+        " fillet of AWS D1.1; otherwise the thicker part does.",
     ] = False
     crater: Annotated[Crater | None, "How the crater is left."] = None
     common: Common = Common()

@@ -1,4 +1,11 @@
-"""Use case: how a joint shrinks and turns when welded, as a band of named methods, and what would do less."""
+"""Use case: how a joint shrinks and turns when welded, as a band of named methods, and what distorts less.
+
+Every method that covers a joint is in its band. A method that does not cover it stands in ``left_out`` with the
+reason; no method is stretched beyond its limits. Where a method can be read in two ways, the safe reading is taken: an
+allowance "per weld" counts each fillet, the heat of equal welds is added up, the angle of a groove from both sides ends
+at that of its first side welded out alone, and intermittent welds turn a plate as continuous ones do. Alternatives are
+compared method by method. Inch formulas take their coefficient as an argument that is converted once.
+"""
 
 from dataclasses import asdict, replace
 
@@ -21,9 +28,11 @@ from .tolerances import checks
 
 
 def distortion(request: DistortionRequest) -> Answered[DistortionAnswer]:
-    """How a joint shrinks and turns when welded, by named methods, and what would do less.
+    """How a joint shrinks and turns when welded, by named methods, and what distorts less.
 
-    Lengths are in mm, angles in rad, heat input in kJ/mm. Raises ``Refused`` with every fault found.
+    The request and the answer are in engine units: lengths in mm, angles in rad, heat input in kJ/mm. The answer holds
+    a band for each quantity, the estimates against ISO 13920 and the alternatives. Raises ``Refused`` with every fault
+    of the request.
     """
     units = Units(request.common.units)
     remarks = Remarks(units)
@@ -61,17 +70,19 @@ def distortion(request: DistortionRequest) -> Answered[DistortionAnswer]:
 
 
 def _restrained(case: Case, free: Band, faults: Faults) -> Band | None:
-    """Angular change of a joint that is held, if it is."""
+    """Angular change of a joint that is held; None for one that turns freely."""
     if case.restraint is None:
         return None
     if not free.estimates:
-        faults.inconsistent("#/joint/restraint", "no method gives an angle to restrain; give what one goes by")
+        faults.inconsistent(
+            "#/joint/restraint", "needs an angular change that a method gives; send runs, or the widths of the weld"
+        )
         return None
     return restrained(case, case.restraint, free)
 
 
 def _filled(request: DistortionRequest) -> DistortionRequest:
-    """Request with the defaults that hang on its other fields."""
+    """Request with the defaults that depend on its other fields."""
     joint = request.joint
     if isinstance(joint, Butt) and joint.weld.groove in USUAL_ANGLES and joint.weld.groove_angle is None:
         joint = replace(joint, weld=replace(joint.weld, groove_angle=USUAL_ANGLES[joint.weld.groove]))
@@ -82,42 +93,53 @@ def _filled(request: DistortionRequest) -> DistortionRequest:
 
 
 def _check(request: DistortionRequest, faults: Faults) -> None:
-    """Find what does not fit together."""
+    """Add every fault of fields that do not fit together."""
     joint, member = request.joint, request.member
     if isinstance(joint, Butt):
         _check_butt(joint, request.length, faults)
     elif isinstance(joint, Tee) and joint.sides == 2 and joint.runs is not None:
-        faults.inconsistent("#/joint/runs", "runs count where one side is welded; leave them out with two sides")
+        faults.inconsistent("#/joint/runs", "does not apply to a tee with 2 sides; leave it out")
     elif isinstance(joint, Tee) and joint.sides == 1 and joint.width is not None:
-        faults.inconsistent("#/joint/width", "the flange's width counts where two fillets draw it; leave it out")
+        faults.inconsistent("#/joint/width", "applies to a tee with 2 sides only; leave it out")
     if member is not None:
         if request.length is None:
-            faults.inconsistent("#/member", "a member shortens by its length: give length too")
+            faults.inconsistent("#/member", "needs length; send it too")
         if (member.second_moment is None) != (member.eccentricity is None):
-            missing = "eccentricity" if member.eccentricity is None else "second_moment"
-            faults.inconsistent(f"#/member/{missing}", "second_moment and eccentricity go together")
+            missing, given = "eccentricity", "second_moment"
+            if member.second_moment is None:
+                missing, given = given, missing
+            faults.inconsistent(f"#/member/{missing}", f"is required with {given}")
     elif request.heat_input is not None:
-        faults.inconsistent("#/heat_input", "the methods by heat input go by the member: give it too")
+        faults.inconsistent("#/heat_input", "needs member; send it too")
 
 
 def _check_butt(joint: Butt, length: float | None, faults: Faults) -> None:
-    """Find what does not fit together in a butt."""
-    weld = joint.weld
+    """Add every fault of a butt whose fields do not fit together."""
+    weld, text = joint.weld, faults.units.text
     if at_least(weld.land, joint.thickness):
-        faults.inconsistent("#/joint/weld/land", "the land takes up the whole thickness")
+        faults.inconsistent(
+            "#/joint/weld/land",
+            f"must be smaller than the thickness of {text(joint.thickness)}; it is {text(weld.land)}",
+        )
     if (weld.face_width is None) != (weld.root_width is None):
-        missing = "root_width" if weld.root_width is None else "face_width"
-        faults.inconsistent(f"#/joint/weld/{missing}", "face_width and root_width go together")
+        missing, given = "root_width", "face_width"
+        if weld.face_width is None:
+            missing, given = given, missing
+        faults.inconsistent(f"#/joint/weld/{missing}", f"is required with {given}")
     elif weld.face_width is not None and not at_most(weld.root_width or 0.0, weld.face_width):
-        faults.inconsistent("#/joint/weld/root_width", "the root is wider than the face; turn the section over")
+        faults.inconsistent(
+            "#/joint/weld/root_width",
+            f"must be at most the face width of {text(weld.face_width)}; it is {text(weld.root_width or 0.0)}."
+            " Turn the section over",
+        )
     if joint.runs is not None and weld.groove in ("square", "double-v", "double-bevel"):
-        faults.inconsistent("#/joint/runs", f"runs count in a groove from one side, not in a {weld.groove}")
+        faults.inconsistent("#/joint/runs", f"does not apply to a {weld.groove} groove; leave it out")
     if joint.current is not None and length is None:
-        faults.inconsistent("#/joint/current", "the method by current goes by length: give it too")
+        faults.inconsistent("#/joint/current", "needs length; send it too")
 
 
 def _verdict(tolerances: list[ToleranceCheck]) -> Verdict:
-    """Out of tolerance as soon as one class asked for is not kept; estimated when none was asked for."""
+    """Out of tolerance where a class required is not kept; estimated where no class is required."""
     verdicts = [check.verdict for check in tolerances if check.verdict is not None]
     if not verdicts:
         return Verdict.ESTIMATED
@@ -131,7 +153,7 @@ def _say(
     tolerances: list[ToleranceCheck],
     remarks: Remarks,
 ) -> None:
-    """Say what was estimated and held, and what the figures rest on."""
+    """Add the estimates and their classes as reasons, and the cautions on what the figures rest on."""
     for name, band in bands.items():
         if band.low is not None and band.high is not None:
             render = remarks.units.angle if name == "angular" else remarks.units.length
@@ -141,11 +163,12 @@ def _say(
             remarks.because(f"{label}: {low if low == high else f'{low} to {high}'} by {count}.")
     for check in tolerances:
         kept = f"keeps class {check.keeps}" if check.keeps else "keeps no class"
-        remarks.because(f"{check.quantity.replace('_', ' ').capitalize()} {kept} of ISO 13920 at its upper end.")
+        label = check.quantity.replace("_", " ").capitalize()
+        remarks.because(f"{label}: the upper end of the band {kept} of ISO 13920.")
     remarks.caution(
         "rough-estimate",
-        "Shrinkage can hardly be predicted: published estimates differ by a factor of two, and no formula here was"
-        " read in its own book. Weld a sample, and calibrate by it.",
+        "Shrinkage is hard to predict: published estimates differ by a factor of two, and none of these formulas was"
+        " read in its original publication. Weld a sample and send its result as calibration.",
         TWI,
     )
     single = [name.replace("_", " ") for name, band in judged.items() if len(band.estimates) == 1]
@@ -153,21 +176,25 @@ def _say(
         held = " A tolerance is held against twice the estimate." if tolerances else ""
         remarks.caution(
             "one-method",
-            f"One method alone covers: {', '.join(single)}. Allow for half as much and twice as much.{held}",
+            f"Only one method covers these results: {', '.join(single)}. Expect from half to twice as much.{held}",
         )
     if bands["angular"].estimates:
         remarks.caution(
-            "left-free", "Angles are those of parts left free; clamps and stiffeners leave less, and lock in stress."
+            "left-free",
+            "The angles are those of parts that turn freely. Clamps and stiffeners reduce them and leave stress in the"
+            " joint.",
         )
     if tolerances:
         remarks.caution(
-            "later-edition", "ISO 13920 has an edition of 2023, which was not read: see that it changes nothing."
+            "later-edition",
+            "The tables are those of ISO 13920:1996. The edition of 2023 was not available; check that it does not"
+            " differ.",
         )
     if any(check.quantity == "edge_lift" for check in tolerances):
         remarks.caution(
             "flatness-by-width",
-            "A flange's edges are held to the flatness of its width; the table goes by the longer side, which allows"
-            " more.",
+            "The lift of a flange's edges is judged by the flatness for its width. The table uses the longer side,"
+            " which allows more.",
             table_3_form.LONGER_SIDE,
         )
     joint = request.joint
@@ -175,23 +202,25 @@ def _say(
     if runs is not None and runs > 1:
         remarks.caution(
             "runs",
-            "Many small runs turn a joint more; few large ones shorten it more along and across. Both pieces of advice"
-            " are right, each about its own mode.",
+            "Many small runs turn a joint more. Few large runs shorten it more, along and across. Choose by the"
+            " distortion that matters.",
             TWI,
         )
     if request.heat_input is not None:
         remarks.caution(
             "heat-of-one-run",
-            "Heat input is taken as net of arc efficiency and of one run; equal welds are added up, the safe reading.",
+            "The heat input is that of one run, with the arc efficiency included. The heat of equal welds is added up,"
+            " which is the safe reading.",
         )
     if not isinstance(joint, Butt):
         if joint.welded_share < 1.0:
             remarks.caution(
                 "intermittent",
-                "Along the welds and for bows the metal is averaged over the length (common practice, no source);"
-                " angles and allowances are those of a continuous weld.",
+                "For the shortening and the bow the metal is averaged over the length (common practice, no source). The"
+                " angles and the allowances are those of a continuous weld.",
             )
         remarks.caution(
             "alternatives-not-sized",
-            "Alternatives keep the throat or say what they lose; least sizes and the code's rules are not checked.",
+            "The alternatives keep the throat, or strength_ratio shows what they lose. Their least sizes and the rules"
+            " of a code are not checked.",
         )

@@ -1,4 +1,4 @@
-"""Other ways to weld the joint, and what becomes of its distortion, its metal and its strength."""
+"""Other ways to weld the joint, with their distortion, metal and strength; compared method by method."""
 
 from collections.abc import Mapping
 from dataclasses import dataclass, replace
@@ -21,7 +21,7 @@ Sized = Literal["leg", "root_opening", "depth"]
 
 @dataclass(frozen=True, slots=True)
 class Way:
-    """One other way: ``size`` is the leg, root opening or depth of bevel it comes to, mm."""
+    """One other way; ``size`` is its leg, root opening or depth of bevel, mm."""
 
     do: Do
     size: float
@@ -81,7 +81,7 @@ def _fillets(joint: Tee | Lap, setting: Setting, step: float) -> list[Way]:
 
 
 def _resized(joint: Any, leg: float) -> Any:
-    """Joint with another leg; metal given by hand grows as a flat fillet's would."""
+    """Joint with another leg; an area that the request gives changes as that of a flat fillet."""
     area = joint.area
     if area is not None:
         area = area * fillet_area(leg) / fillet_area(joint.leg)

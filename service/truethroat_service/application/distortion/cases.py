@@ -1,4 +1,4 @@
-"""The flat record of what is welded that the formulas go by, and how a request becomes one.
+"""Flat record of a joint that the formulas take, and how it follows from a request.
 
 Lengths in mm, angles in rad, heat input in kJ/mm.
 """
@@ -11,7 +11,7 @@ from ...practice import groove_fill, preparation, warping
 from .request import Butt, Calibration, Groove, GrooveForm, Joint, Kind, Member, Restraint, Tee
 
 DOUBLED: dict[GrooveForm, GrooveForm] = {"single-v": "double-v", "single-bevel": "double-bevel"}
-"""Groove from two sides that stands for one from one side."""
+"""Groove from both sides that corresponds to one from one side."""
 
 CUT_FACES: dict[GrooveForm, float] = {"single-bevel": 1.0, "single-v": 2.0, "double-bevel": 2.0, "double-v": 4.0}
 """Faces cut on the edges, of both sides together."""
@@ -24,7 +24,7 @@ USUAL_ANGLES: dict[GrooveForm, float] = {
 
 @dataclass(frozen=True, slots=True)
 class Setting:
-    """What a request gives of a joint beside its section."""
+    """What a request gives of a joint besides its section."""
 
     length: float | None = None
     member: Member | None = None
@@ -34,7 +34,7 @@ class Setting:
 
 @dataclass(frozen=True, slots=True)
 class Case:
-    """Everything the formulas ask of one joint; ``wedge`` is face width, root width and depth of its first side."""
+    """Everything the formulas need of one joint; ``wedge`` is face width, root width and depth of its first side."""
 
     kind: Kind
     thickness: float
@@ -54,7 +54,7 @@ class Case:
 
 
 def case_of(joint: Joint, setting: Setting) -> Case:
-    """Flat record of a joint, its weld metal worked out."""
+    """Flat record of a joint, with the area of its weld metal."""
     if isinstance(joint, Butt):
         weld, t = joint.weld, joint.thickness
         area, wedge = _filled(weld, t)

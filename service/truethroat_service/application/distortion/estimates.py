@@ -1,4 +1,4 @@
-"""Estimates of distortion, each quantity by every method that covers the joint; the others say why they do not."""
+"""Estimates of distortion: each quantity by every method that covers the joint, and why the others do not cover it."""
 
 from collections.abc import Callable
 from dataclasses import dataclass, field, replace
@@ -14,7 +14,7 @@ from .request import Member, Restraint
 
 BY_HEAT = ("tendon-force", "heat-strain")
 BY_SECTION = ("by-metal", *BY_HEAT)
-NOT_BENT = "second_moment and eccentricity are not given"
+NOT_BENT = "needs second_moment and eccentricity of the member"
 QUANTITIES = ("transverse", "longitudinal", "angular", "edge_lift", "bowing")
 V_OF_THE_ALLOWANCE = pi / 3
 """Included angle of the single V that TWI's allowance is for."""
@@ -22,13 +22,13 @@ V_OF_THE_ALLOWANCE = pi / 3
 
 @dataclass(slots=True)
 class Band:
-    """One quantity by its methods, in mm or rad."""
+    """One quantity by its methods, in mm or rad, and the methods that do not cover the joint."""
 
     estimates: list[DistortionEstimate] = field(default_factory=list)
     left_out: list[MethodLeftOut] = field(default_factory=list)
 
     def add(self, method: str, formula: Formula[Any], source: Source | None = None, /, **arguments: float) -> None:
-        """Add what a formula gives; ``source`` is that of the method where the last formula is mere geometry."""
+        """Add the value of a formula; ``source`` is that of the method where the last formula is only geometry."""
         with about(method):
             self.put(method, float(formula(**arguments)), source or formula.source)
 
@@ -37,7 +37,7 @@ class Band:
         self.estimates.append(DistortionEstimate(method, value, str(source), source.mark))
 
     def leave(self, reason: str, *methods: str) -> None:
-        """Leave methods out."""
+        """Leave methods out for a reason: what they need, or what they cover."""
         self.left_out += [MethodLeftOut(method, reason) for method in methods]
 
     @property
@@ -67,7 +67,7 @@ def estimates(case: Case) -> dict[str, Band]:
     _ACROSS[case.kind](case, bands["transverse"])
     _along(case, bands["longitudinal"], bands["bowing"])
     _turned(case, bands["angular"], bands["edge_lift"])
-    # A flange's edges go with its angle.
+    # The lift of a flange's edges follows from its angle.
     own = case.setting.calibration
     for name, band in bands.items():
         factor = own.angular if name == "edge_lift" else getattr(own, name)
@@ -100,17 +100,17 @@ def _across_butt(case: Case, band: Band) -> None:
         band.add("least-allowance", shrinkage.allowance_across, n=1.0, s_1=least)
         band.add("most-allowance", shrinkage.allowance_across, n=1.0, s_1=most)
     else:
-        band.leave("it is for a single V of 60 deg", "least-allowance", "most-allowance")
+        band.leave("covers a single V of 60 deg only", "least-allowance", "most-allowance")
 
 
 def _across_fillets(case: Case, band: Band) -> None:
     """Shrinkage across the fillets of a tee or lap."""
     assert case.leg is not None  # noqa: S101 - fillets have one
     if not at_most(case.leg, shrinkage.LARGEST_LEG * case.thickness):
-        band.leave("it holds for legs up to three quarters of the thickness", "two-fillets", "allowance")
+        band.leave("covers legs up to three quarters of the thickness only", "two-fillets", "allowance")
         return
     if case.welds < 2.0:
-        band.leave("it is for two fillets, one on each side", "two-fillets")
+        band.leave("covers two fillets, one on each side, only", "two-fillets")
     else:
         full = shrinkage.LAP if case.kind == "lap" else shrinkage.TEE
         band.add("two-fillets", shrinkage.two_fillets, s_0=full, r_w=case.share, z=case.leg, t=case.thickness)
@@ -119,7 +119,7 @@ def _across_fillets(case: Case, band: Band) -> None:
 
 def _across_bevelled_tee(case: Case, band: Band) -> None:
     """Shrinkage across a bevelled tee."""
-    band.leave("no method for a bevelled tee", "any")
+    band.leave("does not cover a bevelled tee", "any")
 
 
 _ACROSS: dict[str, Callable[[Case, Band], None]] = {
@@ -134,29 +134,29 @@ def _along(case: Case, shortening: Band, bow: Band) -> None:
     """Shortening along the welds, and the bow of a member whose welds lie off its axis."""
     length, member = case.setting.length, case.setting.member
     if length is None:
-        shortening.leave("length is not given", "allowance", "by-current", *BY_SECTION)
-        bow.leave("length is not given", *BY_SECTION)
+        shortening.leave("needs length", "allowance", "by-current", *BY_SECTION)
+        bow.leave("needs length", *BY_SECTION)
         return
     _allowed_along(case, length, shortening)
     if member is None:
         for band in (shortening, bow):
-            band.leave("member is not given", *BY_SECTION)
+            band.leave("needs member", *BY_SECTION)
         return
     _by_metal(case, length, member, shortening, bow)
     _by_heat(case, length, member, shortening, bow)
 
 
 def _allowed_along(case: Case, length: float, band: Band) -> None:
-    """Shortening by what goes by no section."""
+    """Shortening by the methods that need no section."""
     if case.kind == "bevelled-tee":
-        band.leave("it is for butts and fillets", "allowance")
+        band.leave("covers butts and fillets only", "allowance")
     else:
         each = shrinkage.BUTT_ALONG if case.kind == "butt" else shrinkage.FILLET_ALONG
         band.add("allowance", shrinkage.allowance_along, n=case.welds, s_1=each, L=length, l_1=shrinkage.ALLOWED_LENGTH)
     if case.kind != "butt":
-        band.leave("it is for butts", "by-current")
+        band.leave("covers butts only", "by-current")
     elif case.current is None:
-        band.leave("current is not given", "by-current")
+        band.leave("needs current", "by-current")
     else:
         band.add(
             "by-current",
@@ -169,12 +169,12 @@ def _allowed_along(case: Case, length: float, band: Band) -> None:
 
 
 def _by_metal(case: Case, length: float, member: Member, shortening: Band, bow: Band) -> None:
-    """Shortening and bow by the weld metal against the member's section."""
+    """Shortening and bow by the area of the weld metal and the member's section."""
     metal = {"n": case.welds, "r_w": case.share, "A": case.area}
     if case.welds * case.area * shrinkage.LEAST_SECTION < member.area * (1.0 - SAME):
         shortening.add("by-metal", shrinkage.by_cross_sections, **metal, L=length, A_p=member.area)
     else:
-        shortening.leave("it holds while the weld metal is under a twentieth of the section", "by-metal")
+        shortening.leave("covers weld metal of less than a twentieth of the member's section only", "by-metal")
     if member.second_moment is None or member.eccentricity is None:
         bow.leave(NOT_BENT, "by-metal")
     else:
@@ -183,11 +183,11 @@ def _by_metal(case: Case, length: float, member: Member, shortening: Band, bow: 
 
 
 def _by_heat(case: Case, length: float, member: Member, shortening: Band, bow: Band) -> None:
-    """Shortening and bow by the heat put in."""
+    """Shortening and bow by the heat input."""
     heat = case.setting.heat_input
     if heat is None:
         for band in (shortening, bow):
-            band.leave("heat_input is not given", *BY_HEAT)
+            band.leave("needs heat_input", *BY_HEAT)
         return
     welded = {"n": case.welds, "r_w": case.share, "A_p": member.area}
     with about("tendon-force"):
@@ -195,7 +195,7 @@ def _by_heat(case: Case, length: float, member: Member, shortening: Band, bow: B
         stress = float(shrinkage.mean_stress(**welded, F=force))
     if not at_most(stress, shrinkage.LEAST_YIELD):
         for band in (shortening, bow):
-            band.leave("so small a section would yield, and the method is for an elastic one", *BY_HEAT)
+            band.leave("covers an elastic member only, and this section yields", *BY_HEAT)
         return
     with about("heat-strain"):
         strain = float(
@@ -216,11 +216,11 @@ def _by_heat(case: Case, length: float, member: Member, shortening: Band, bow: B
 
 
 def _bend(bow: Band, method: str, length: float, formula: Formula[Any], source: Source, **arguments: float) -> None:
-    """Add a bow, unless it is more than an elastic member takes."""
+    """Add a bow, unless it is larger than an elastic member allows."""
     if at_most(float(formula.body(L=length, **arguments)), warping.LARGEST_BOW * length):
         bow.add(method, formula, source, L=length, **arguments)
     else:
-        bow.leave("it comes out over a tenth of the length, which is no elastic member's bow", method)
+        bow.leave("covers an elastic member only, and this bow is over a tenth of the length", method)
 
 
 def _turned(case: Case, angle: Band, lift: Band) -> None:
@@ -229,49 +229,49 @@ def _turned(case: Case, angle: Band, lift: Band) -> None:
         _flange(case, angle, lift)
         return
     if case.kind in ("lap", "bevelled-tee"):
-        angle.leave(f"no method for a {case.kind.replace('-', ' ')}", "any")
-        lift.leave("it is for the flange of a tee with two fillets", "flange")
+        angle.leave(f"does not cover a {case.kind.replace('-', ' ')}", "any")
+        lift.leave("covers the flange of a tee with two fillets only", "flange")
         return
-    lift.leave("it is for the flange of a tee with two fillets", "flange")
+    lift.leave("covers the flange of a tee with two fillets only", "flange")
     if case.form in ("double-v", "double-bevel"):
         angle.put("sides-in-turn", 0.0, warping.EVEN)
         cite(warping.EVEN)
     _wedge(case, angle)
     if case.form in ("square", "double-v", "double-bevel"):
-        angle.leave("it is for a single V or a single fillet", "degree-per-run")
+        angle.leave("covers a single V or a single fillet only", "degree-per-run")
     elif case.runs is None:
-        angle.leave("runs is not given", "degree-per-run")
+        angle.leave("needs runs", "degree-per-run")
     else:
         angle.add("degree-per-run", warping.angle_by_runs, n_r=float(case.runs), phi_1=warping.DEGREE)
 
 
 def _wedge(case: Case, angle: Band) -> None:
-    """Angular change of a groove by its widths; of two sides, as if the first were welded out alone."""
+    """Angular change of a groove by its widths; with two sides, as if the first side were welded out alone."""
     if case.kind != "butt":
-        angle.leave("it is for grooves", "wedge")
+        angle.leave("covers grooves only", "wedge")
     elif case.wedge is None:
         square = case.form == "square"
-        angle.leave("a square edge has no wedge" if square else "face_width and root_width are not given", "wedge")
+        angle.leave("does not cover a square edge" if square else "needs face_width and root_width", "wedge")
     else:
         face, root, depth = case.wedge
         method = "first-side-alone" if case.form in ("double-v", "double-bevel") else "wedge"
         if at_most(face - root, warping.WIDEST_WEDGE * depth):
             angle.add(method, warping.wedge_angle, W_f=face, W_r=root, d=depth)
         else:
-            angle.leave("the face is wider than that of a V of 120 deg", method)
+            angle.leave("covers faces up to that of a V of 120 deg only", method)
 
 
 def _flange(case: Case, angle: Band, lift: Band) -> None:
     """Flange of a tee that two fillets turn."""
     assert case.leg is not None  # noqa: S101 - fillets have one
-    angle.leave("it is for a single V or a single fillet", "degree-per-run")
+    angle.leave("covers a single V or a single fillet only", "degree-per-run")
     if not at_most(case.leg, case.thickness):
         for band in (angle, lift):
-            band.leave("the leg is over the flange's thickness, for which the formula is not known to hold", "flange")
+            band.leave("covers legs up to the thickness of the flange only", "flange")
         return
     drawn = {"c_B": warping.FLANGE_COEFFICIENT, "z": case.leg, "t": case.thickness}
     angle.add("flange", warping.flange_angle, **drawn)
     if case.width is None:
-        lift.leave("width is not given", "flange")
+        lift.leave("needs width", "flange")
     else:
         lift.add("flange", warping.edge_lift, W=case.width, **drawn)

@@ -1,4 +1,4 @@
-"""Request for distortion, in engine units: what is welded, what holds it, and the tolerances asked of it."""
+"""Request for distortion, in engine units: what is welded, what holds it, and the tolerances required."""
 
 from dataclasses import dataclass
 from math import radians
@@ -26,7 +26,7 @@ _WeldedShare = Annotated[float, Numbered(0.05, 1.0), "Share of the length that i
 
 @dataclass(frozen=True, slots=True)
 class Groove:
-    """Groove of a butt, filled flush; ``area`` and widths go with "by-area" alone."""
+    """Groove of a butt, filled flush; the area and the widths apply to "by-area" only."""
 
     groove: GrooveForm
     root_opening: Annotated[float, UP_TO_50, "Root opening."] = 0.0
@@ -68,7 +68,7 @@ GROOVE_FORMS = {
     "double-bevel": _cut("DoubleBevelFill", "Bevel from both sides, alike.", Literal["double-bevel"], _BEVEL),
     "by-area": form(
         "FillByArea",
-        "Weld from one side known by its metal, cap and all.",
+        "Weld from one side, described by the area of its metal with the cap.",
         Groove,
         "groove!",
         "area!",
@@ -93,7 +93,7 @@ class Restraint:
     ]
 
 
-_Restraint = Annotated[Restraint, "What holds the plate; left out, the joint turns freely."]
+_Restraint = Annotated[Restraint, "What holds the plate; the joint turns freely when it is left out."]
 
 
 @dataclass(frozen=True, slots=True)
@@ -105,7 +105,7 @@ class Butt:
     weld: Annotated[Groove, By("groove", GROOVE_FORMS), "The weld: its groove filled flush, or its area."]
     runs: _Runs | None = None
     current: Annotated[
-        float | None, Within(CURRENT, 1.0, most=3000.0), "Welding current, for one method along the weld."
+        float | None, Within(CURRENT, 1.0, most=3000.0), "Welding current, for the method by current."
     ] = None
     restraint: _Restraint | None = None
 
@@ -163,28 +163,28 @@ class Member:
 
 @dataclass(frozen=True, slots=True)
 class Calibration:
-    """What the shop measured on like joints over what the methods say: a factor on each."""
+    """Factors from the shop: the distortion measured on similar joints over that of the methods."""
 
-    transverse: Annotated[float, _FACTOR, "Across the weld."] = 1.0
-    longitudinal: Annotated[float, _FACTOR, "Along the weld."] = 1.0
-    angular: Annotated[float, _FACTOR, "Of angles, and of the lift of a flange's edges."] = 1.0
-    bowing: Annotated[float, _FACTOR, "Of bows."] = 1.0
+    transverse: Annotated[float, _FACTOR, "Factor on shrinkage across the weld."] = 1.0
+    longitudinal: Annotated[float, _FACTOR, "Factor on shortening along the weld."] = 1.0
+    angular: Annotated[float, _FACTOR, "Factor on angles and on the lift of a flange's edges."] = 1.0
+    bowing: Annotated[float, _FACTOR, "Factor on bows."] = 1.0
 
 
 @dataclass(frozen=True, slots=True)
 class WeldingTolerances:
-    """Drawing's general tolerances, ISO 13920:1996."""
+    """General tolerances of the drawing, ISO 13920:1996."""
 
-    linear_class: Annotated[LinearClass | None, "Class of lengths and angles to keep."] = None
-    form_class: Annotated[FormClass | None, "Class of straightness and flatness to keep."] = None
+    linear_class: Annotated[LinearClass | None, "Class required for lengths and angles."] = None
+    form_class: Annotated[FormClass | None, "Class required for straightness and flatness."] = None
     across: Annotated[float | None, _NOMINAL, "Dimension across the weld, which it shortens."] = None
     along: Annotated[float | None, _NOMINAL, "Dimension along the weld, which it shortens and bends."] = None
-    shorter_leg: Annotated[float | None, _NOMINAL, "Shorter leg of the angle it changes."] = None
+    shorter_leg: Annotated[float | None, _NOMINAL, "Shorter leg of the angle that the weld changes."] = None
 
 
 @dataclass(frozen=True, slots=True)
 class DistortionRequest:
-    """Joint whose distortion is asked for."""
+    """Joint whose distortion is estimated."""
 
     joint: Annotated[Joint, By("kind", JOINT_FORMS), "The joint."]
     length: Annotated[float | None, Within(LENGTH, 1.0, most=LONGEST), "Length of the joint, along its welds."] = None
@@ -192,10 +192,12 @@ class DistortionRequest:
     heat_input: Annotated[
         float | None,
         Within(ENERGY_PER_LENGTH, 0.01, most=100.0),
-        "Heat input of one run, net of arc efficiency, for two methods along the weld.",
+        "Heat input of one run, with the arc efficiency included, for two methods along the weld.",
     ] = None
-    iso_13920: Annotated[WeldingTolerances | None, "General tolerances to hold the estimates against."] = None
-    calibration: Annotated[Calibration, "The shop's own measurements over these methods."] = Calibration()
+    iso_13920: Annotated[WeldingTolerances | None, "General tolerances to judge the estimates by."] = None
+    calibration: Annotated[Calibration, "Factors that correct these methods by the shop's own measurements."] = (
+        Calibration()
+    )
     size_step: Annotated[
         float | None,
         STEP,

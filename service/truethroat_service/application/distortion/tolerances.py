@@ -1,4 +1,8 @@
-"""Estimates held against ISO 13920: which class each keeps, and whether the class asked for is kept."""
+"""Estimates against ISO 13920:1996: the class that each keeps, and whether the class required is kept.
+
+A class is judged on the upper end of the band. An angle must keep both columns of its table, because the rises are
+printed rounded, those of classes B and D up to 400 mm downwards.
+"""
 
 from collections.abc import Mapping
 from math import atan
@@ -18,11 +22,10 @@ from .request import WeldingTolerances
 def checks(
     asked: WeldingTolerances, width: float | None, bands: Mapping[str, Band], faults: Faults
 ) -> list[ToleranceCheck]:
-    """Hold every estimate with a nominal dimension against its table, on the upper end of its band.
+    """Checks of every estimate with a nominal dimension against its table, on the upper end of its band.
 
     A band of one method is widened first, as its caution says.
-
-    A dimension that nothing estimated changes is a fault, and so is a class without a dimension to hold it against.
+    Adds a fault for a dimension that no estimate changes, and for a class without a dimension to judge it by.
     """
     held: list[ToleranceCheck] = []
     across = _held_on(bands, ("transverse",), "across", asked.across, faults)
@@ -41,7 +44,10 @@ def checks(
             if nominal > table_3_form.OVER:
                 held.append(_length(quantity, nominal, value, table_3_form.CLASSES, asked.form_class, "Table 3"))
             elif asked.form_class is not None and quantity == "bowing":
-                faults.out_of_scope("#/iso_13920/along", f"Table 3 begins over {faults.units.text(table_3_form.OVER)}")
+                faults.out_of_scope(
+                    "#/iso_13920/along",
+                    f"must be over {faults.units.text(table_3_form.OVER)} for a form_class (ISO 13920 Table 3)",
+                )
     _unused(asked, held, faults)
     return held
 
@@ -49,37 +55,35 @@ def checks(
 def _held_on(
     bands: Mapping[str, Band], quantities: tuple[str, ...], name: str, nominal: float | None, faults: Faults
 ) -> float | None:
-    """Nominal dimension, unless nothing estimated changes it."""
+    """Nominal dimension; None, with a fault, where no estimate changes it."""
     if nominal is None or any(bands[quantity].estimates for quantity in quantities):
         return nominal
     reasons = {f"{left.method}: {left.reason}" for quantity in quantities for left in bands[quantity].left_out}
-    faults.inconsistent(
-        f"#/iso_13920/{name}", f"no method gives what changes this dimension ({'; '.join(sorted(reasons))})"
-    )
+    faults.inconsistent(f"#/iso_13920/{name}", f"needs a method that gives its change ({'; '.join(sorted(reasons))})")
     return None
 
 
 def _unused(asked: WeldingTolerances, held: list[ToleranceCheck], faults: Faults) -> None:
-    """Refuse a class that nothing is held against, and dimensions that are missing altogether."""
+    """Add a fault for a class that nothing is judged by, and where every dimension is missing."""
     if faults:
         return
     tables = {check.table for check in held}
     if asked.linear_class is not None and not tables & {"Table 1", "Table 2"}:
         faults.inconsistent(
-            "#/iso_13920/linear_class", "needs a dimension to hold it against: across, along or shorter_leg"
+            "#/iso_13920/linear_class", "needs a dimension to judge: across, along or shorter_leg; send one"
         )
     if asked.form_class is not None and "Table 3" not in tables:
         faults.inconsistent(
             "#/iso_13920/form_class",
-            "holds for the bow of a member (send along, and member with second_moment and eccentricity) and for the"
-            " lift of a flange's edges (two fillets, and width)",
+            "applies to the bow of a member (send along, and member with second_moment and eccentricity) and to the"
+            " lift of a flange's edges (send a tee with 2 sides and its width)",
         )
     if not held:
-        faults.inconsistent("#/iso_13920", "needs the dimension that changes: across, along or shorter_leg")
+        faults.inconsistent("#/iso_13920", "needs a dimension that changes: across, along or shorter_leg; send one")
 
 
 def _verdict(keeps: str | None, asked: str | None) -> Literal["within", "out"] | None:
-    """Whether the class asked for is kept; None when none was asked for."""
+    """Whether the class required is kept; None where no class is required."""
     if asked is None:
         return None
     return "within" if keeps is not None and keeps <= asked else "out"
@@ -104,7 +108,7 @@ def _length(
 
 
 def _angle(leg: float, value: float, asked: str | None) -> ToleranceCheck:
-    """Angle against Table 2: it keeps a class when it keeps both the angle and the rise printed for it."""
+    """Angle against Table 2: it keeps a class if it keeps both the angle and the rise that the table prints."""
     shown, keeps = [], None
     with about("angular"):
         for name, (angle, printed) in table_2_angular.CLASSES.items():

@@ -1,4 +1,16 @@
-"""Use case: weld metal, consumable, passes, hours, gas, energy and cost of any number of welds."""
+"""Use case: weld metal, consumable, passes, hours, gas, energy and cost of any number of welds.
+
+Anything a request leaves out (efficiency, deposition rate, operator factor, gas flow) is the range of the usual rows
+for its process in ``welding_rates.csv``. The least result takes the least of each range and the most takes the most; a
+caution names the range and its source. The efficiency changes only the mass to buy, since deposition rates are of
+deposited metal. A total with an unknown summand is null, never the sum of the rest. A process without shielding gas
+takes none, which is a known value. A cored wire is refused by its diameter, because the formula of a solid wire would
+deposit too much.
+
+A groove is partial where it has a depth and no land: its gap is then filled to that depth, otherwise through the whole
+thickness. A root gap of a fillet enlarges both legs by the rule of AWS D1.1 7.21, as in ``/v1/fillet-size``. A
+back-gouge is added to the gap that it removes (common practice, slightly too much).
+"""
 
 from dataclasses import replace
 from math import fsum
@@ -25,7 +37,9 @@ CORED = ("FCAW", "FCAW-G", "FCAW-S")
 def filler_quantity(request: FillerQuantityRequest) -> Answered[FillerQuantityAnswer]:
     """What welds take in metal, time, gas and money.
 
-    Lengths are in mm, masses in kg, times in s, energies in kJ. Raises ``Refused`` with every fault found.
+    The request and the answer are in engine units: lengths in mm, masses in kg, times in s, gas in mm3, energies in kJ.
+    The answer holds one estimate for each entry in the order of the request, the totals, and the totals of each filler
+    and process. Raises ``Refused`` with every fault of the request.
     """
     units = Units(request.common.units)
     remarks = Remarks(units)
@@ -50,14 +64,14 @@ def filler_quantity(request: FillerQuantityRequest) -> Answered[FillerQuantityAn
 
 
 def _canonical(weld: Weld) -> Weld:
-    """Weld without its mark, its process and position by what they mean: 135 and GMAW are one, 138 is another wire."""
+    """Weld for the fingerprint: without its mark, and with one name for all codes of a process or position."""
     cored = " metal-cored" if weld.process in METAL_CORED else ""
     process = weld.process and f"{weld.process_id}{cored}"
     return replace(weld, mark=None, process=process, position=weld.orientation)
 
 
 def _check(request: FillerQuantityRequest, units: Units) -> None:
-    """Refuse welds whose fields do not go together."""
+    """Raise ``Refused`` for welds whose fields do not fit together."""
     faults = Faults(units)
     for index, weld in enumerate(request.welds):
         pointer = f"#/welds/{index}"
@@ -70,35 +84,37 @@ def _check(request: FillerQuantityRequest, units: Units) -> None:
 
 
 def _check_process(weld: Weld, pointer: str, faults: Faults) -> None:
-    """Find what the process has no use for."""
+    """Add a fault for each field that does not fit the process."""
     process = weld.process_id
     if weld.filler is not None and process is not None:
         made_for = FILLER_METALS[weld.filler].processes
         if made_for and process not in made_for and not (process == "FCAW" and set(made_for) & set(CORED)):
-            faults.inconsistent(f"{pointer}/filler", f"{weld.filler} is made for {' and '.join(made_for)}")
+            faults.inconsistent(
+                f"{pointer}/filler", f"must be made for {process}; {weld.filler} is made for {' and '.join(made_for)}"
+            )
     if weld.electrode is not None:
         if process != "SMAW":
-            faults.inconsistent(f"{pointer}/electrode", 'only a stick leaves a stub: goes with process "SMAW" alone')
+            faults.inconsistent(f"{pointer}/electrode", 'applies to process "SMAW" only; leave it out')
         elif weld.electrode.stub >= weld.electrode.length:
-            faults.inconsistent(f"{pointer}/electrode/stub", "the stub is the whole electrode")
+            faults.inconsistent(f"{pointer}/electrode/stub", "must be shorter than the electrode")
     if weld.gas_flow is not None and process in UNSHIELDED:
-        faults.inconsistent(f"{pointer}/gas_flow", f"{process} takes no shielding gas; leave it out")
+        faults.inconsistent(f"{pointer}/gas_flow", f"does not apply to {process}, which takes no gas; leave it out")
 
 
 def _check_rates(weld: Weld, pointer: str, faults: Faults) -> None:
-    """Find a wire that the process has not, and rates that nothing gives."""
+    """Add a fault for a wire that does not fit the process, and for a rate that follows from nothing."""
     wire = weld.deposition
     if wire is not None and wire.feed_speed is not None:
         if weld.process_id == "SMAW":
-            faults.inconsistent(f"{pointer}/deposition", "a stick is not fed: send its deposition rate")
+            faults.inconsistent(f"{pointer}/deposition", "must be the rate of a stick electrode, which is not fed")
         elif wire.wire_diameter is not None and (weld.process_id in CORED or weld.process in METAL_CORED):
             faults.inconsistent(
                 f"{pointer}/deposition/wire_diameter",
-                "a cored wire weighs less than a solid one of its diameter: send wire_mass, or the rate",
+                "does not apply to a cored wire, which weighs less than a solid one; send wire_mass or the rate",
             )
         if weld.efficiency is None and usual_rates.by_process("efficiency", weld.process) is None:
             faults.inconsistent(
-                f"{pointer}/efficiency", "is needed to know what of the wire is deposited; no usual one is on record"
+                f"{pointer}/efficiency", "is required with a wire, because no usual efficiency of its process is known"
             )
     elif (
         wire is None
@@ -107,12 +123,13 @@ def _check_rates(weld: Weld, pointer: str, faults: Faults) -> None:
         and usual_rates.by_process("deposition-rate", weld.process) is None
     ):
         faults.inconsistent(
-            f"{pointer}/deposition", "is needed to know what a pass fills at a speed; no usual one is on record"
+            f"{pointer}/deposition",
+            "is required with the travel speed of a bead, because no usual rate of its process is known",
         )
 
 
 def _totals(rows: list[Row], prices: Prices | None) -> EstimateTotals:
-    """Sums over entries; a sum with an unknown in it is unknown."""
+    """Sums over entries; a sum is None where one of its summands is not known."""
     estimates = [row.estimate for row in rows]
     return EstimateTotals(
         count=sum(row.weld.count for row in rows),

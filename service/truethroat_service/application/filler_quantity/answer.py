@@ -10,16 +10,16 @@ from ..joints.usual_rates import Figure
 
 @dataclass(frozen=True, slots=True)
 class WeldCost:
-    """Cost by its parts; a part without a price is null and not in the total."""
+    """Cost by its parts; a part without a price is null, and the total leaves it out."""
 
     currency: str
     labour: Band | None
     consumable: Band | None
     gas: Band | None
     power: Band | None
-    total: Annotated[Band | None, "Null where a part that has a price cannot be told."]
+    total: Annotated[Band | None, "Sum of the parts that have a price; null where one of them is not known."]
     counts: Annotated[tuple[str, ...], "Parts that have a price."]
-    missing: Annotated[tuple[str, ...], "Those of them that cannot be told."]
+    missing: Annotated[tuple[str, ...], "Parts that have a price but whose cost is not known."]
 
 
 CountedBy = Literal["single-pass-limit", "pass-thickness", "layers", "bead-area", "handbook"]
@@ -37,7 +37,7 @@ class PassCount:
 
 @dataclass(frozen=True, slots=True)
 class PassCounts:
-    """Passes, from least to most, and every way they were counted."""
+    """Number of passes, from least to most, with every way to count them."""
 
     least: int
     most: int
@@ -46,7 +46,7 @@ class PassCounts:
 
 @dataclass(frozen=True, slots=True)
 class WeldMetalDensity:
-    """Of the weld metal."""
+    """Density of the weld metal."""
 
     value: Annotated[float, Q(DENSITY)]
     source: str
@@ -54,7 +54,7 @@ class WeldMetalDensity:
 
 @dataclass(frozen=True, slots=True)
 class EstimateBasis:
-    """What an estimate rests on; null where nothing says it."""
+    """Figures that an estimate rests on; null where neither the request nor a publication gives one."""
 
     density: WeldMetalDensity
     efficiency: Figure | None
@@ -90,16 +90,16 @@ class MetalBand:
 class Taken:
     """What welds take."""
 
-    deposited: Annotated[float, Q(MASS), "Weld metal as described, its own excess and all."]
+    deposited: Annotated[float, Q(MASS), "Weld metal as described, its own excess included."]
     metal: Annotated[MetalBand, "Weld metal as described, as usually laid, and at most as usually laid."]
-    consumable: Annotated[Band | None, Q(MASS), "What to buy."]
-    arc_time: Annotated[Band | None, Q(WORKING_TIME), "While the arc burns."]
-    working_time: Annotated[Band | None, Q(WORKING_TIME), "On the clock."]
+    consumable: Annotated[Band | None, Q(MASS), "Consumable to buy."]
+    arc_time: Annotated[Band | None, Q(WORKING_TIME), "Time during which the arc burns."]
+    working_time: Annotated[Band | None, Q(WORKING_TIME), "Time of welding on the clock."]
     gas: Annotated[Band | None, Q(VOLUME), "Shielding gas while the arc burns."]
-    energy: Annotated[Band | None, Q(ENERGY), "From the mains."]
+    energy: Annotated[Band | None, Q(ENERGY), "Energy from the mains."]
 
 
-Cost = Annotated[WeldCost | None, "At the caller's prices; null without any."]
+Cost = Annotated[WeldCost | None, "Cost at the caller's prices; null without prices."]
 
 
 @dataclass(frozen=True)
@@ -110,10 +110,10 @@ class Described:
     kind: Annotated[str, "Kind of its shape."]
     filler: str | None
     process: Annotated[str | None, "AWS letters."]
-    area: Annotated[Area, "Section as described, before its excess."]
-    parts: Annotated[tuple[SectionPart, ...], "They add up to the area; that of a hollow face is negative."]
-    length: Annotated[Length, "Of all its welds."]
-    mass_per_length: Annotated[MassPerLength, "Excess and all."]
+    area: Annotated[Area, "Area of the section as described, without its excess."]
+    parts: Annotated[tuple[SectionPart, ...], "Parts that add up to the area; the part of a hollow face is negative."]
+    length: Annotated[Length, "Length of all its welds together."]
+    mass_per_length: Annotated[MassPerLength, "Weld metal for each unit of length, its excess included."]
 
 
 @dataclass(frozen=True)
@@ -135,7 +135,7 @@ class Counted:
 
 @dataclass(frozen=True)
 class EstimateTotals(Taken, Counted):
-    """Sums; null where one of the summands is not known."""
+    """Sums; a sum is null where one of its summands is not known."""
 
     cost: Cost
 

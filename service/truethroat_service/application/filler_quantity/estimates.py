@@ -1,4 +1,4 @@
-"""Estimate of one entry: what its welds take, and the figures that this rests on."""
+"""Estimate of one entry: what its welds take, and the figures that the estimate rests on."""
 
 from dataclasses import dataclass, replace
 from typing import Any
@@ -99,7 +99,7 @@ def _taken(weld: Weld, basis: EstimateBasis, metal: MetalBand, subject: str) -> 
 
 
 def _energy(arc: WeldingArc | None, efficiency: Figure | None, arc_time: Band, subject: str) -> Band | None:
-    """Energy from the mains; not known where no arc is given."""
+    """Energy from the mains, kJ; None where no arc is given."""
     if arc is None or efficiency is None:
         return None
     return _ends(
@@ -114,17 +114,17 @@ def _energy(arc: WeldingArc | None, efficiency: Figure | None, arc_time: Band, s
 
 
 def _known(value: float) -> Band:
-    """Value that nothing was assumed for."""
+    """Value that is known, as a band."""
     return Band(value, value)
 
 
 def _falling(figure: Figure) -> Band:
-    """Ends of a figure that takes less the greater it is."""
+    """Band of a figure that lowers the result as it rises: its most comes first."""
     return Band(figure.most, figure.least)
 
 
 def _ends(formula: Formula[Any], subject: str, **arguments: Band | Figure) -> Band:
-    """Least and most of a formula whose arguments each go from that of the least to that of the most."""
+    """Least and most of a formula; each argument holds its value for the least first, then its value for the most."""
     least = {name: ends.least for name, ends in arguments.items()}
     most = {name: ends.most for name, ends in arguments.items()}
     with about(subject if least == most else f"{subject}, least"):
@@ -165,7 +165,7 @@ def _or_usual(given: float | None, quantity: Quantity, weld: Weld) -> Figure | N
 
 
 def _efficiency(weld: Weld) -> Figure | None:
-    """Share of the consumable that is deposited, the stub of a stick taken off where its length is given."""
+    """Share of the consumable that is deposited, without the stub of a stick whose length is given."""
     if weld.electrode is None:
         return _or_usual(weld.efficiency, "efficiency", weld)
     before = usual_rates.stick_before_stub() if weld.efficiency is None else usual_rates.given(weld.efficiency)
@@ -177,7 +177,7 @@ def _efficiency(weld: Weld) -> Figure | None:
 
 
 def _rate(weld: Weld, rho: Figure, eta: Figure | None, subject: str) -> Figure | None:
-    """Deposition rate: as given, of the wire fed, or the usual one."""
+    """Deposition rate, kg/s: as given, from the wire and its feed, or the usual one."""
     given = weld.deposition
     if given is None:
         return _of_metal(usual_rates.by_process("deposition-rate", weld.process), rho, subject)
@@ -207,7 +207,7 @@ def _of_metal(usual: Figure | None, rho: Figure, subject: str) -> Figure | None:
 
 
 def _bead(weld: Weld, rho: Figure, rate: Figure | None, subject: str) -> Figure | None:
-    """Area that one pass fills: as given, by its speed, or the usual one."""
+    """Area that one pass fills, mm2: as given, from its travel speed, or the usual one."""
     given = weld.bead
     if given is None or given.area is not None:
         return _or_usual(None if given is None else given.area, "bead-area", weld)

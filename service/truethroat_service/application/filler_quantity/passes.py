@@ -1,4 +1,4 @@
-"""How many passes a weld takes: what a code's limits ask for at least, and what passes of a usual area make of it."""
+"""Number of passes of a weld: the least by the limits of a code, and the range by layers and by the area of a pass."""
 
 from math import isfinite
 
@@ -14,10 +14,11 @@ from .answer import PassCount, PassCounts
 def passes(
     section: Section, excess: float, process: str | None, orientation: str | None, bead: Figure | None
 ) -> PassCounts | None:
-    """Passes of a section: never under a code's limits; None where nothing tells.
+    """Passes of a section, from least to most, with every way to count them; None where there is no way to count.
 
-    ``process`` is an id. Horizontal layers are left out where the request says what one pass fills; a handbook's count
-    by leg stands beside the others and is used only where there is no other.
+    ``process`` is an id. ``least`` is never smaller than AWS D1.1 Table 5.1 requires. ``most`` comes from horizontal
+    layers and the range of the area of a pass; layers are left out where the request gives that area. The count of the
+    AISC Manual by leg is from memory: it is shown, and used only where there is no other count.
     """
     counts = _limits(section, process, orientation)
     if bead is not None:
@@ -31,13 +32,13 @@ def passes(
         used = used or counts
     if not used:
         return None
-    # Layers say how a shop builds, not how few passes would do.
+    # Layers describe how a shop builds a weld, not how few passes suffice.
     low = max(count.least for count in used if count.by != "layers")
     return PassCounts(low, max(count.most for count in used), tuple(counts))
 
 
 def _limits(section: Section, process: str | None, orientation: str | None) -> list[PassCount]:
-    """Least passes of a prequalified procedure; nothing for what its table does not list."""
+    """Least passes of a prequalified procedure; empty for what its table does not list."""
     if process is None or orientation is None:
         return []
     if section.leg is not None:

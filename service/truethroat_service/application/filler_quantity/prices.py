@@ -1,4 +1,4 @@
-"""What welds cost at the caller's own prices: the price that fits a weld, and the parts of its cost."""
+"""Cost of welds at the caller's own prices: the price that fits a weld, and the parts of its cost."""
 
 from collections.abc import Callable, Mapping, Sequence
 from math import fsum
@@ -15,26 +15,28 @@ NOTHING = Band(0.0, 0.0)
 
 
 def check(prices: Prices, faults: Faults) -> None:
-    """Find prices that contradict each other, and a list without any."""
+    """Add a fault for prices that contradict each other, and for prices that hold none."""
     if not prices.priced:
-        faults.inconsistent("#/prices", "prices nothing: give labour, consumables, gases or power")
+        faults.inconsistent("#/prices", "must hold a price of labour, consumables, gases or power")
     for name, listed in (("consumables", prices.consumables), ("gases", prices.gases)):
         seen: set[tuple[str | None, str | None]] = set()
         for index, price in enumerate(listed):
             key = (price.filler, price.process_id)
             if key in seen:
-                faults.inconsistent(f"#/prices/{name}/{index}", "prices the same a second time")
+                faults.inconsistent(
+                    f"#/prices/{name}/{index}", "is for the same filler and process as a price before it; send one"
+                )
             seen.add(key)
 
 
 def fitting(listed: tuple[Price, ...], filler: str | None, process: str | None) -> Price | None:
-    """Price that says most of what a weld is: its filler before its process, then one that names neither."""
+    """Price that fits a weld best: one for its filler, else for its process, else for any; None where none fits."""
     fit = [price for price in listed if price.filler in (None, filler) and price.process_id in (None, process)]
     return max(fit, key=lambda price: (price.filler is not None, price.process is not None), default=None)
 
 
 def cost(prices: Prices, filler: str | None, process: str | None, taken: Taken, subject: str) -> WeldCost:
-    """Cost of what welds take; a part is None where what it takes, or a price that fits, is not known."""
+    """Cost of what welds take; a part is None where its amount, or a price that fits, is not known."""
     paid_for = {
         "labour": (taken.working_time, prices.labour),
         "consumable": (taken.consumable, fitting(prices.consumables, filler, process)),

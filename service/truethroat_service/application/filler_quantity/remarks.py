@@ -1,4 +1,4 @@
-"""What an estimate of filler says beside its figures: what it comes to, what it rests on, what it leaves out."""
+"""Reasons and cautions of an estimate of filler: its sums, what it rests on, and what it leaves out."""
 
 from collections.abc import Callable, Iterable
 from typing import Any
@@ -21,7 +21,7 @@ from .request import Prices
 LISTED = 8
 """Entries a caution names one by one."""
 
-# Code, what it is called, its dimension (None for a share), and its figure where the request left it out.
+# Code, name, dimension (None for a share), and the figure where the request leaves it out.
 _USUAL: tuple[tuple[CautionCode, str, Dimension | None, Callable[[Row], Figure | None]], ...] = (
     ("usual-efficiency", "efficiency", None, lambda row: row.estimate.rests_on.efficiency),
     (
@@ -48,50 +48,55 @@ _USUAL: tuple[tuple[CautionCode, str, Dimension | None, Callable[[Row], Figure |
 
 _UNKNOWN: tuple[tuple[CautionCode, str, str, Callable[[WeldEstimate], Any]], ...] = (
     ("no-efficiency", "consumable", "efficiency", lambda estimate: estimate.consumable),
-    ("no-deposition-rate", "hours", "deposition rate", lambda estimate: estimate.arc_time),
+    ("no-deposition-rate", "arc time", "deposition rate", lambda estimate: estimate.arc_time),
     ("no-operator-factor", "time on the clock", "operator factor", lambda estimate: estimate.rests_on.operator_factor),
     ("no-gas-flow", "gas", "gas flow", lambda estimate: estimate.gas or estimate.arc_time is None),
 )
 
 
 def remark(rows: list[Row], prices: Prices | None, totals: EstimateTotals, remarks: Remarks) -> None:
-    """Say what it comes to, then what it rests on and leaves out, each caution once for all welds it is about."""
+    """Add the sums as reasons, then the cautions, each once for all the welds it is about."""
     _sum_up(totals, remarks)
     for code, name, dimension, figure_of in _USUAL:
         _usual(rows, code, name, dimension, figure_of, remarks)
     for code, what, needs, known in _UNKNOWN:
         if lacking := [number for number, row in enumerate(rows, start=1) if not known(row.estimate)]:
             remarks.caution(
-                code, f"{_who(lacking)}: no {needs} is given, and no usual one on record; {what} is not known."
+                code,
+                f"{_who(lacking)}: no {needs} is given and no usual one of the process is known, so {what} is not"
+                " known.",
             )
     _details(rows, prices, remarks)
     if totals.cost is not None and totals.cost.missing:
         missing = " and ".join(totals.cost.missing)
-        remarks.caution("cost-incomplete", f"No total of the cost: {missing} cannot be priced for every weld.")
+        remarks.caution("cost-incomplete", f"The cost has no total, because {missing} cannot be priced for every weld.")
     remarks.caution(
         "welding-alone",
-        "Hours are of welding alone: fit-up, preheat, handling, gouging, grinding and inspection come on top, as do"
-        " pre- and post-flow of gas.",
+        "The hours are those of welding only. Add fit-up, preheat, handling, gouging, grinding and inspection, and for"
+        " the gas its pre- and post-flow.",
     )
 
 
 def _sum_up(totals: EstimateTotals, remarks: Remarks) -> None:
-    """Say what all welds come to."""
+    """Add the sums over all welds as reasons."""
     units = remarks.units
     remarks.because(
-        f"{units.text(totals.length)} of weld in all ({totals.count} x) take"
-        f" {units.of(MASS, totals.deposited)['text']} of metal as described."
+        f"{totals.count} weld{'s' if totals.count > 1 else ''} with {units.text(totals.length)} of length in total take"
+        f" {units.of(MASS, totals.deposited)['text']} of weld metal as described."
     )
     if totals.metal.most > totals.metal.least:
         typical, most = (units.of(MASS, mass)["text"] for mass in (totals.metal.typical, totals.metal.most))
         remarks.because(f"As welds are usually laid, they take {typical}, and at most {most}.")
     if totals.working_time is not None and totals.arc_time is not None:
-        remarks.because(f"{_hours(totals.working_time, units)} on the clock, {_hours(totals.arc_time, units)} of arc.")
+        remarks.because(
+            f"The working time is {_hours(totals.working_time, units)}; the arc burns"
+            f" {_hours(totals.arc_time, units)} of it."
+        )
     cost = totals.cost
     if cost is not None and cost.total is not None:
         low, high = cost.total.least, cost.total.most
         amount = f"{low:.2f}" if low == high else f"{low:.2f} to {high:.2f}"
-        remarks.because(f"{amount} {cost.currency} for {' and '.join(cost.counts)}.")
+        remarks.because(f"The cost of {' and '.join(cost.counts)} is {amount} {cost.currency}.")
 
 
 def _hours(band: Band, units: Units) -> str:
@@ -108,7 +113,7 @@ def _usual(
     figure_of: Callable[[Row], Figure | None],
     remarks: Remarks,
 ) -> None:
-    """Caution for each figure that was taken because a request left it out."""
+    """Add a caution for each published figure that is used because the request leaves it out."""
     taken: dict[Figure, list[int]] = {}
     for number, row in enumerate(rows, start=1):
         figure = figure_of(row)
@@ -121,7 +126,7 @@ def _usual(
         else:
             ends = [remarks.units.of(dimension, end)["text"] for end in both]
         text = ends[0] if ends[0] == ends[1] else " to ".join(ends)
-        remarks.caution(code, f"{_who(numbers)}: no {name} is given; {text} is taken.", Source("", figure.source))
+        remarks.caution(code, f"{_who(numbers)}: no {name} is given, so {text} is used.", Source("", figure.source))
 
 
 def _who(numbers: Iterable[int]) -> str:
@@ -149,7 +154,7 @@ def _faster_than_hands(row: Row) -> bool:
 
 
 def _details(rows: list[Row], prices: Prices | None, remarks: Remarks) -> None:
-    """Say how some fields were read."""
+    """Add the cautions on how some fields are read."""
 
     def about(code: CautionCode, text: str, holds: Callable[[Row], bool], source: Source | None = None) -> None:
         if numbers := [number for number, row in enumerate(rows, start=1) if holds(row)]:
@@ -157,7 +162,7 @@ def _details(rows: list[Row], prices: Prices | None, remarks: Remarks) -> None:
 
     about(
         "carbon-steel-assumed",
-        "neither filler nor density is given; carbon steel is taken.",
+        "neither filler nor density is given, so carbon steel is assumed.",
         lambda row: row.weld.filler is None and row.weld.density is None,
     )
     about(
@@ -187,28 +192,28 @@ def _details(rows: list[Row], prices: Prices | None, remarks: Remarks) -> None:
     )
     about(
         "excess-on-area",
-        "the excess is a share of the area. A tenth more leg is 21 % more metal: say that as leg_excess.",
+        "excess is a share of the area. A leg that is a tenth larger takes 21 % more metal; send leg_excess for that.",
         lambda row: row.weld.excess > 0.0,
     )
     about(
         "gap-in-leg",
-        "the gap makes both legs larger by the whole of it.",
+        "both legs are larger by the whole root gap.",
         lambda row: isinstance(row.weld.shape, Fillet) and not at_most(row.weld.shape.root_gap, s7_21_fit_up.FREE_GAP),
         s7_21_fit_up.FIT_UP,
     )
     about(
         "stub-taken-off",
-        "the stub is taken off the efficiency given. Published ones of 59 to 66 % count a stub as lost already.",
+        "the stub is taken off the efficiency given. Published efficiencies of 59 to 66 % already include a stub.",
         lambda row: row.weld.electrode is not None and row.weld.efficiency is not None,
     )
     about(
         "stub-in-efficiency",
-        "the efficiency of the stick is taken to count the stub as lost; send electrode if it does not.",
+        "the efficiency given is assumed to include the loss of the stub; send electrode if it does not.",
         lambda row: row.weld.process_id == "SMAW" and row.weld.electrode is None and row.weld.efficiency is not None,
     )
     about(
         "flux-not-counted",
-        "the flux of submerged arc is not in the consumable.",
+        "the consumable does not include the flux of submerged arc.",
         lambda row: row.weld.process_id == "SAW" and prices is not None and bool(prices.consumables),
         Source("", "1.0 to 1.4 of flux to one of wire", "common practice, no source"),
     )

@@ -35,7 +35,7 @@ class Electrode:
     """Stick electrode and its stub."""
 
     length: Annotated[float, Within(LENGTH, 100.0, most=1000.0), "Length of the electrode."]
-    stub: Annotated[float, Within(LENGTH, most=500.0), "Length thrown away."]
+    stub: Annotated[float, Within(LENGTH, most=500.0), "Length of the stub that is thrown away."]
 
 
 @dataclass(frozen=True, slots=True)
@@ -45,7 +45,7 @@ class Deposition:
     rate: Annotated[
         float | None,
         Within(MASS_RATE, 0.01 / HOUR, most=200.0 / HOUR),
-        "Metal deposited while the arc burns, spatter and slag not counted.",
+        "Metal deposited for each unit of arc time, without spatter and slag.",
     ] = None
     wire_diameter: Annotated[float | None, Within(LENGTH, 0.3, most=8.0), "Diameter of a solid wire."] = None
     wire_mass: Annotated[
@@ -100,27 +100,28 @@ class WeldingArc:
 
 @dataclass(frozen=True, slots=True)
 class Weld:
-    """So many equal welds."""
+    """A number of equal welds."""
 
     shape: AnyShape
     length: Annotated[float, Within(LENGTH, 0.1, most=1e7), "Length of one weld."]
-    count: Annotated[int, Numbered(1, 100000), "Equal welds."] = 1
+    count: Annotated[int, Numbered(1, 100000), "Number of equal welds."] = 1
     mark: Annotated[str | None, Longest(200), "The caller's own mark for these welds, given back with them."] = None
     excess: Annotated[
         float,
         Numbered(0.0, 1.0),
-        "Share added to the area of the section; on the legs of a fillet it is leg_excess.",
+        "Share added to the area of the section; send leg_excess of a fillet for a share of its legs.",
     ] = 0.0
     filler: Annotated[str | None, FILLER_IDS, "Filler metal; see /v1/filler-metals."] = None
     density: Annotated[
-        float | None, Within(DENSITY, 5e-7, most=2.5e-5), "Density of the weld metal, over that of the filler."
+        float | None, Within(DENSITY, 5e-7, most=2.5e-5), "Density of the weld metal, instead of that of the filler."
     ] = None
     process: Process | None = None
     position: Position | None = None
     efficiency: Annotated[
         float | None,
         Numbered(0.05, 1.0),
-        "Share of the consumable that is deposited; with electrode before its stub is lost, else after.",
+        "Share of the consumable that is deposited. With electrode it does not count the loss of the stub, without it"
+        " it does.",
     ] = None
     electrode: Annotated[Electrode | None, "Stick electrode, to take its stub off; SMAW only."] = None
     deposition: AnyDeposition | None = None
@@ -186,7 +187,7 @@ POWER_PRICE = _price("PowerPrice", "Price of energy from the mains.", ENERGY)
 
 @dataclass(frozen=True, slots=True)
 class Prices:
-    """Prices in one currency; what has none is not in the cost."""
+    """Prices in one currency; the cost leaves out what has no price."""
 
     currency: Annotated[
         str,
@@ -194,16 +195,16 @@ class Prices:
         Pattern("^[A-Z]{3}$", 'must be three capital letters such as "EUR"'),
         "Code of the currency, ISO 4217.",
     ]
-    labour: Annotated[Price | None, As(LABOUR_PRICE), "Labour and overhead, on the clock."] = None
+    labour: Annotated[Price | None, As(LABOUR_PRICE), "Labour and overhead, for the working time."] = None
     consumables: Annotated[
         tuple[Annotated[Price, As(CONSUMABLE_PRICE)], ...],
         Many("prices", most=MOST_PRICES),
-        "Consumables; a weld takes the price that names its filler, else its process, else neither.",
+        "Consumables. A weld takes the price that names its filler, else its process, else the one that names neither.",
     ] = ()
     gases: Annotated[
         tuple[Annotated[Price, As(GAS_PRICE)], ...],
         Many("prices", most=MOST_PRICES),
-        "Gases; a price that names the weld's process comes first.",
+        "Gases. A weld takes the price that names its process, else the one that names none.",
     ] = ()
     power: Annotated[Price | None, As(POWER_PRICE), "Energy from the mains."] = None
 
@@ -214,13 +215,13 @@ class Prices:
         return tuple(part for part, price in zip(PARTS, given, strict=True) if price)
 
 
-AnyPrices = Annotated[Prices, "The caller's own prices; there are no others."]
+AnyPrices = Annotated[Prices, "The caller's own prices; the service has none."]
 
 
 @dataclass(frozen=True, slots=True)
 class FillerQuantityRequest:
     """Welds to estimate."""
 
-    welds: Annotated[tuple[Weld, ...], Many("welds", most=MOST_WELDS), "Welds."]
+    welds: Annotated[tuple[Weld, ...], Many("welds", most=MOST_WELDS), "Welds to estimate, one entry for equal ones."]
     prices: AnyPrices | None = None
     common: Common = Common()

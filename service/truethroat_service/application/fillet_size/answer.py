@@ -42,7 +42,7 @@ class PackedFillet:
     """Packing, and how it is welded."""
 
     thickness: Length
-    added: Annotated[Length, "To the leg, which reaches over it."]
+    added: Annotated[Length, "What it adds to the leg, which reaches over it."]
     welds: Annotated[
         Literal["over-packing", "to-each-part"],
         "One leg over the packing, or a weld of this size from each part to it.",
@@ -71,17 +71,17 @@ class WeldCallout:
 
 @dataclass(frozen=True, slots=True)
 class IntermittentFillet:
-    """Intermittent fillet as asked for, and what would still do."""
+    """Intermittent fillet, and the limits at which its size is still enough."""
 
     segment: Length
     gap: Annotated[LengthDown, "Clear gap on one side; text rounded down."]
     pitch: Annotated[LengthDown, "From centre to centre; text rounded down."]
     count: Annotated[int | None, "Segments on one side, one at each end; null where the length is not known."]
-    even_gap: Annotated[LengthDown | None, "Gap that spaces them evenly."]
+    even_gap: Annotated[LengthDown | None, "Gap that spaces the segments evenly."]
     end_weld: Annotated[LengthUp, "Least length of the weld at each end."]
     strength: Annotated[ForcePerLength | None, "Of one side, per length of the line."]
-    largest_gap: Annotated[LengthDown | None, "Gap at which the size specified still does."]
-    shortest_segment: Annotated[LengthUp | None, "Segment that still does at this gap."]
+    largest_gap: Annotated[LengthDown | None, "Largest gap at which the size specified is enough."]
+    shortest_segment: Annotated[LengthUp | None, "Shortest segment that is enough at this gap."]
     limits: tuple[SpacingLimit, ...]
     callout: WeldCallout | None
 
@@ -153,7 +153,8 @@ class FilletSizeAnswer:
     specify: SpecifiedFilletSize | None
     governs: Governs
     utilisation: Annotated[
-        float | None, "Greatest use made of weld or parts at the size specified, less its tolerance."
+        float | None,
+        "Greatest share of the strength of weld or parts that the load uses, at the size specified less its tolerance.",
     ]
     strength: FilletStrength | None
     length: CountedLength | None

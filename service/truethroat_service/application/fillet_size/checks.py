@@ -12,7 +12,7 @@ from ..joints.seams import Penetration
 from .request import BalancedForce, ConcentricForce, FilletSizeRequest, Joint, SharedForce
 from .sizing import side_angles
 
-STRENGTH = "claims no strength"
+NO_STRENGTH = "which claims no strength; leave it out"
 
 
 def check(request: FilletSizeRequest, rules: RuleSet, faults: Faults) -> None:
@@ -26,7 +26,7 @@ def check(request: FilletSizeRequest, rules: RuleSet, faults: Faults) -> None:
     if request.penetration is not None:
         _check_penetration(request.penetration, request, rules, faults)
     if request.hss_end is not None and rules.metals.hollow_ends is None:
-        faults.inconsistent("#/hss_end", f"hss_end belongs to AISC 360-22, not to {rules.id}; leave it out")
+        faults.inconsistent("#/hss_end", f"applies to AISC 360-22 only, not to {rules.id}; leave it out")
     if request.end_loaded:
         _check_end_loaded(request, rules, faults)
     if request.transverse_stiffener:
@@ -42,9 +42,7 @@ def check(request: FilletSizeRequest, rules: RuleSet, faults: Faults) -> None:
     if request.unstiffened_flange is not None:
         _check_flange(request, rules, faults)
     if request.minimum_throat is not None and request.minimum_throat not in rules.options.least_throats:
-        faults.inconsistent(
-            "#/minimum_throat", f"{request.minimum_throat} goes with EN 1993-1-8, not with {rules.id}; leave it out"
-        )
+        faults.inconsistent("#/minimum_throat", f"applies to EN 1993-1-8 only, not to {rules.id}; leave it out")
 
 
 def _check_penetration(penetration: Penetration, request: FilletSizeRequest, rules: RuleSet, faults: Faults) -> None:
@@ -57,7 +55,8 @@ def _check_penetration(penetration: Penetration, request: FilletSizeRequest, rul
     if not at_most(penetration.depth, thinner):
         faults.out_of_range(
             "#/penetration/depth",
-            f"{faults.units.text(penetration.depth)} is deeper than the thinner part's {faults.units.text(thinner)}",
+            f"must be at most the {faults.units.text(thinner)} of the thinner part; it is"
+            f" {faults.units.text(penetration.depth)}",
         )
 
 
@@ -65,17 +64,17 @@ def _check_joint(request: FilletSizeRequest, rules: RuleSet, faults: Faults) -> 
     """Find faults of the joint itself."""
     joint = request.joint
     if joint.kind == "inside-corner" and joint.sides == 2:
-        faults.inconsistent("#/joint/sides", "an inside corner has one inside: sides is 1")
+        faults.inconsistent("#/joint/sides", "must be 1, because an inside corner is welded from one side")
     if request.edge_of is not None and joint.kind != "lap":
-        faults.inconsistent("#/edge_of", f"edge_of belongs to a lap joint, not to {joint.kind}; leave it out")
+        faults.inconsistent("#/edge_of", f"applies to a lap only, not to {joint.kind}; leave it out")
     if request.packing is not None:
         _check_packing(request, rules, faults)
     _check_angles(joint, rules, faults)
     if not at_most(joint.root_gap, rules.fit_up.largest):
         faults.out_of_scope(
             "#/joint/root_gap",
-            f"{faults.units.text(joint.root_gap)} is over {faults.units.text(rules.fit_up.largest)}: a larger leg makes"
-            f" up for a gap of 3/16 in at most; bring the parts together ({rules.fit_up.source})",
+            f"must be at most {faults.units.text(rules.fit_up.largest)}, the largest gap that a larger leg makes up"
+            f" for; it is {faults.units.text(joint.root_gap)}. Bring the parts together ({rules.fit_up.source})",
         )
 
 
@@ -87,7 +86,7 @@ def _check_angles(joint: Joint, rules: RuleSet, faults: Faults) -> None:
             limit = rules.scope.angle
             faults.out_of_scope(
                 "#/joint/angle",
-                f"{float(angle) * 180 / pi:.4g} deg between the plates: {rules.id} covers {limit.text}"
+                f"the angle between the plates is {float(angle) * 180 / pi:.4g} deg; {rules.id} covers {limit.text}"
                 f" ({limit.source})",
             )
 
@@ -97,15 +96,17 @@ def _check_basis(request: FilletSizeRequest, rules: RuleSet, faults: Faults) -> 
     thin_part = rules.weld is None
     if thin_part != (request.basis == "thin-part"):
         right = '"thin-part"' if thin_part else '"load" or "full-strength"'
-        faults.inconsistent("#/basis", f"basis {request.basis} does not go with rule set {rules.id}; use {right}")
+        faults.inconsistent("#/basis", f'must be {right} with {rules.id}; it is "{request.basis}"')
     if request.basis == "load" and request.load is None:
-        faults.inconsistent("#/load", 'basis "load" needs a load: force, length and angle, or components per length')
+        faults.inconsistent(
+            "#/load", 'is required with basis "load": send force, length and angle, or components per length'
+        )
     if request.basis != "load" and request.load is not None:
-        faults.inconsistent("#/load", f'a load goes with basis "load", not with {request.basis}; leave it out')
+        faults.inconsistent("#/load", f'applies to basis "load" only, not to "{request.basis}"; leave it out')
     if isinstance(request.load, ForceComponents) and not (
         request.load.normal or request.load.transverse or request.load.longitudinal
     ):
-        faults.inconsistent("#/load", "every component is zero; give the one that acts")
+        faults.inconsistent("#/load", "must have a component that is not zero")
 
 
 def _check_concentric(request: FilletSizeRequest, rules: RuleSet, faults: Faults) -> None:
@@ -113,26 +114,28 @@ def _check_concentric(request: FilletSizeRequest, rules: RuleSet, faults: Faults
     if rules.options.concentric is None:
         faults.out_of_scope(
             "#/load",
-            f"{rules.id} has no rule for welds along and across one force together; give each weld its load, or ask"
+            f"{rules.id} has no rule for welds along and across one force together; send the load of each weld, or ask"
             " /v1/weld-group",
         )
     if request.joint.kind != "lap":
         faults.inconsistent(
-            "#/joint/kind", f"welds along and across a force make a lap joint, not a {request.joint.kind}"
+            "#/joint/kind", f'must be "lap" with welds along and across one force; it is "{request.joint.kind}"'
         )
     if request.joint.sides != 1:
-        faults.inconsistent("#/joint/sides", "the lengths are those of all welds together; leave sides out")
+        faults.inconsistent(
+            "#/joint/sides", "does not apply, because the lengths are those of all welds together; leave it out"
+        )
 
 
 def _check_balanced(request: FilletSizeRequest, load: BalancedForce, faults: Faults) -> None:
     """Find faults of two side welds balanced about a centroid."""
     if (request.joint.kind, request.joint.sides) != ("lap", 2):
-        faults.inconsistent("#/joint", "two side welds make a lap joint welded on 2 sides")
+        faults.inconsistent("#/joint", "must be a lap welded on 2 sides with a balanced load")
     if not load.centroid < load.width:
         faults.inconsistent(
             "#/load/centroid",
-            f"{faults.units.text(load.centroid)} from the first weld is not within the"
-            f" {faults.units.text(load.width)} between the welds",
+            f"must be less than the {faults.units.text(load.width)} between the welds; it is"
+            f" {faults.units.text(load.centroid)}",
         )
 
 
@@ -140,9 +143,9 @@ def _check_end_loaded(request: FilletSizeRequest, rules: RuleSet, faults: Faults
     """Refuse a long-weld reduction that the rules do not have, or that has no length to go by."""
     limit = rules.scope.end_loaded_laps_only
     if rules.weld is None:
-        faults.inconsistent("#/end_loaded", f"{rules.id} {STRENGTH}, so it reduces none; leave it out")
+        faults.inconsistent("#/end_loaded", f"does not apply to {rules.id}, {NO_STRENGTH}")
     elif limit and request.joint.kind != "lap":
-        faults.out_of_scope("#/end_loaded", f"{rules.id} has {limit.text} alone, not in a {request.joint.kind}")
+        faults.out_of_scope("#/end_loaded", f"applies to a lap only: {rules.id} covers {limit.text} ({limit.source})")
     else:
         _needs_one_length(request, "end_loaded", faults)
 
@@ -150,24 +153,22 @@ def _check_end_loaded(request: FilletSizeRequest, rules: RuleSet, faults: Faults
 def _needs_one_length(request: FilletSizeRequest, field: str, faults: Faults) -> None:
     """Refuse what goes by the length of one continuous weld where that is not known."""
     if request.basis != "load":
-        what = "the long-weld reduction" if field == "end_loaded" else field
-        faults.inconsistent(f"#/{field}", f'{what} goes with basis "load"; leave it out')
+        faults.inconsistent(f"#/{field}", 'applies to basis "load" only; leave it out')
     elif isinstance(request.load, ConcentricForce | BalancedForce):
-        faults.inconsistent(f"#/{field}", f"{field} goes by the length of one weld; ask each weld alone with its share")
+        faults.inconsistent(
+            f"#/{field}", "needs the length of one weld; ask for each weld alone, with its share of the load"
+        )
     elif request.load is not None and request.load.length is None:
-        what = "the long-weld reduction" if field == "end_loaded" else field
-        faults.inconsistent(f"#/{field}", f"{what} needs the length of the weld: load.length")
+        faults.inconsistent(f"#/{field}", "needs the length of the weld; send load.length")
 
 
 def _check_transverse_stiffener(request: FilletSizeRequest, rules: RuleSet, faults: Faults) -> None:
     """Refuse the reduction of stiffeners' welds where there is none."""
     if rules.options.stiffener is None:
-        faults.inconsistent(
-            "#/transverse_stiffener", f"transverse_stiffener belongs to EN 1993-1-8, not to {rules.id}; leave it out"
-        )
+        faults.inconsistent("#/transverse_stiffener", f"applies to EN 1993-1-8 only, not to {rules.id}; leave it out")
     elif request.joint.kind == "lap":
         faults.inconsistent(
-            "#/transverse_stiffener", "a stiffener stands on its plate; a lap may be end_loaded instead"
+            "#/transverse_stiffener", "does not apply to a lap; leave it out, and send end_loaded for a long lap"
         )
     else:
         _needs_one_length(request, "transverse_stiffener", faults)
@@ -176,9 +177,11 @@ def _check_transverse_stiffener(request: FilletSizeRequest, rules: RuleSet, faul
 def _check_ends(request: FilletSizeRequest, rules: RuleSet, faults: Faults) -> None:
     """Refuse ends that take length off where no rule says how much."""
     if rules.options.ends is None:
-        faults.inconsistent("#/ends", f"{rules.id} counts the length that is full size: send that, and leave ends out")
+        faults.inconsistent(
+            "#/ends", f"does not apply to {rules.id}; send the length that is full size, and leave ends out"
+        )
     elif request.end_loaded:
-        faults.inconsistent("#/ends", "ends and end_loaded both reduce the length; send the length that is full size")
+        faults.inconsistent("#/ends", "must not be combined with end_loaded; send the length that is full size")
     elif request.intermittent is None:
         _needs_one_length(request, "ends", faults)
 
@@ -188,83 +191,84 @@ def _check_root_bending(request: FilletSizeRequest, rules: RuleSet, faults: Faul
     joint, load = request.joint, request.load
     if rules.options.root_bending is None:
         faults.inconsistent(
-            "#/root_bending", f"{rules.id} has no rule to size a fillet for bending about its root; leave it out"
+            "#/root_bending",
+            f"does not apply to {rules.id}, which has no rule for bending about the root; leave it out",
         )
         return
     if (joint.kind, joint.sides) != ("tee", 1):
-        faults.inconsistent("#/root_bending", "root_bending goes with a tee welded from one side")
+        faults.inconsistent("#/root_bending", "applies to a tee welded from one side only")
     elif abs(joint.angle - pi / 2) > SAME:
-        faults.out_of_scope("#/joint/angle", "the model of root_bending is for plates at 90 deg")
+        faults.out_of_scope("#/joint/angle", "must be 90 deg with root_bending")
     if isinstance(load, ForceComponents) and load.transverse:
         faults.out_of_scope(
             "#/load/transverse",
-            "the model of root_bending covers forces in the plane of part 2: normal and longitudinal",
+            "must be zero with root_bending, whose model covers normal and longitudinal forces only",
         )
     if request.transverse_stiffener or request.ends == "craters":
-        faults.inconsistent(
-            "#/root_bending", "root_bending is not combined with a reduced length; send the length that counts"
-        )
+        faults.inconsistent("#/root_bending", "must not be combined with a reduced length; send the length that counts")
 
 
 def _check_packing(request: FilletSizeRequest, rules: RuleSet, faults: Faults) -> None:
     """Refuse packing where no rule here covers it, or where something does not go with it."""
     if rules.options.packing is None:
-        why = rules.options.packing_elsewhere or "it has no rule for packing here"
-        faults.out_of_scope("#/packing", f"{rules.id} does not cover packing: {why}; join the parts without it")
+        why = rules.options.packing_elsewhere or "it has no rule for packing"
+        faults.out_of_scope("#/packing", f"does not apply to {rules.id}: {why}; join the parts without packing")
         return
     if request.joint.kind != "lap":
-        faults.inconsistent(
-            "#/packing", f"packing lies between the parts of a lap, not of a {request.joint.kind}; leave it out"
-        )
+        faults.inconsistent("#/packing", f"applies to a lap only, not to {request.joint.kind}; leave it out")
     if request.penetration is not None and request.penetration.vouched == "proven":
-        faults.inconsistent(
-            "#/penetration", "at the root lies the packing, so penetration there does not count; leave one of them out"
-        )
+        faults.inconsistent("#/penetration", "does not count where packing lies at the root; leave one of the two out")
 
 
 def _check_intermittent(request: FilletSizeRequest, run: Intermittent, rules: RuleSet, faults: Faults) -> None:
     """Find faults of an intermittent fillet."""
     options, here = rules.options.intermittent, "#/intermittent"
     if rules.weld is None:
-        faults.inconsistent(here, f"{rules.id} {STRENGTH}, so it rules no gap; leave it out")
+        faults.inconsistent(here, f"does not apply to {rules.id}, {NO_STRENGTH}")
         return
     if options is None:
-        faults.out_of_scope(here, f"{rules.id} has no rule for intermittent fillets here; weld it continuous")
+        faults.out_of_scope(
+            here, f"does not apply to {rules.id}, which has no rule for intermittent fillets; make the weld continuous"
+        )
         return
     if request.basis != "load":
-        faults.inconsistent(here, "full strength needs a continuous weld; leave intermittent out")
+        faults.inconsistent(
+            here, 'does not apply to basis "full-strength", which needs a continuous weld; leave it out'
+        )
     if isinstance(request.load, ConcentricForce | BalancedForce):
-        faults.inconsistent(here, "the welds of a group are continuous; leave intermittent out")
+        faults.inconsistent(here, "does not apply to a group, whose welds are continuous; leave it out")
     for field in ("end_loaded", "transverse_stiffener"):
         if getattr(request, field):
-            faults.inconsistent(
-                f"#/{field}", f"{field} goes by the length of a continuous weld, not an intermittent one"
-            )
+            faults.inconsistent(f"#/{field}", "applies to a continuous weld only; leave it out")
     if run.staggered and request.joint.sides != 2:
-        faults.inconsistent(f"{here}/staggered", "segments are staggered between two sides; joint.sides is 1")
+        faults.inconsistent(f"{here}/staggered", "applies to a joint welded on 2 sides only")
     _check_exposure(run, rules, faults)
     wanted = rules.options.intermittent is not None and rules.options.intermittent.needs_widths(run)
     if wanted and run.widths is None:
-        faults.inconsistent(f"{here}/widths", f"{rules.id} goes by the widths of both parts here; send them")
+        faults.inconsistent(
+            f"{here}/widths", f"is required here: a limit of {rules.id} depends on the widths of both parts"
+        )
     if not wanted and run.widths is not None:
-        faults.inconsistent(f"{here}/widths", "no limit goes by the widths here; leave them out")
+        faults.inconsistent(
+            f"{here}/widths", "does not apply here, because no limit depends on the widths; leave it out"
+        )
     length = request.length
     if length is not None and not at_most(2.0 * run.segment, length):
         faults.inconsistent(
             f"{here}/segment",
-            f"two segments of {faults.units.text(run.segment)} do not fit in {faults.units.text(length)}; weld it"
-            " continuous",
+            f"must leave room for two segments in {faults.units.text(length)}; it is {faults.units.text(run.segment)}."
+            " Make the weld continuous",
         )
     elif length is not None and run.gap is not None and not at_most(run.gap, length - 2.0 * run.segment):
         faults.inconsistent(
             f"{here}/gap",
-            f"between segments at both ends of {faults.units.text(length)} no more than"
-            f" {faults.units.text(length - 2.0 * run.segment)} is left",
+            f"must be at most {faults.units.text(length - 2.0 * run.segment)}, which segments at both ends of"
+            f" {faults.units.text(length)} leave; it is {faults.units.text(run.gap)}",
         )
     elif length is not None and run.widths is not None and _ends_meet(run, options, length):
         faults.inconsistent(
             here,
-            f"the welds at both ends take up the whole length of {faults.units.text(length)}: weld it continuous",
+            f"the welds at both ends take up the whole length of {faults.units.text(length)}; make the weld continuous",
         )
 
 
@@ -284,10 +288,11 @@ def _check_exposure(run: Intermittent, rules: RuleSet, faults: Faults) -> None:
     if run.exposure not in options.exposures:
         faults.out_of_scope(
             where,
-            f"intermittent fillets are not for corrosive conditions; weld it continuous ({options.exposure_source})",
+            "intermittent fillets must not be exposed to these conditions; make the weld continuous"
+            f" ({options.exposure_source})",
         )
     elif run.member == "stiffener":
-        faults.inconsistent(where, "weathering-steel shortens the spacing in built-up members, not at a stiffener")
+        faults.inconsistent(where, "weathering-steel applies to built-up members only, not to a stiffener")
 
 
 def _check_tension_member(request: FilletSizeRequest, rules: RuleSet, faults: Faults) -> None:
@@ -295,7 +300,7 @@ def _check_tension_member(request: FilletSizeRequest, rules: RuleSet, faults: Fa
     member, load, here = request.tension_member, request.load, "#/tension_member"
     assert member is not None  # noqa: S101 - asked only then
     if rules.options.tension_member is None:
-        faults.inconsistent(here, f"the shear lag of longitudinal welds is a rule of AISC 360-22, not of {rules.id}")
+        faults.inconsistent(here, f"applies to AISC 360-22 only, not to {rules.id}; leave it out")
         return
     balanced = isinstance(load, BalancedForce)
     along = (
@@ -303,17 +308,19 @@ def _check_tension_member(request: FilletSizeRequest, rules: RuleSet, faults: Fa
     )
     if not balanced and not along:
         faults.inconsistent(
-            here, "shear lag goes with a lap held by two welds along the force alone: sides 2, angle 0 deg"
+            here, "applies to a lap held by two welds along the force only: send sides 2 and angle 0 deg"
         )
     elif request.intermittent is not None:
-        faults.inconsistent(here, "shear lag goes with continuous welds; leave one of the two out")
+        faults.inconsistent(here, "applies to continuous welds only; leave intermittent out")
     if balanced and member.width is not None:
-        faults.inconsistent(f"{here}/width", "load.width already says how far the welds are apart; leave it out")
+        faults.inconsistent(
+            f"{here}/width", "does not apply beside load.width, which gives the same distance; leave it out"
+        )
     if along and member.width is None:
-        faults.inconsistent(f"{here}/width", "shear lag needs the width between the two welds")
+        faults.inconsistent(f"{here}/width", "is required: shear lag depends on the width between the two welds")
     length = mean_length(request)
     if length is not None and not member.eccentricity < length:
-        faults.inconsistent(f"{here}/eccentricity", "the eccentricity is not within the length of the welds")
+        faults.inconsistent(f"{here}/eccentricity", "must be less than the mean length of the welds")
 
 
 def mean_length(request: FilletSizeRequest) -> float | None:
@@ -329,16 +336,14 @@ def _check_flange(request: FilletSizeRequest, rules: RuleSet, faults: Faults) ->
     flange, here = request.unstiffened_flange, "#/unstiffened_flange"
     assert flange is not None  # noqa: S101 - asked only then
     if rules.options.flange is None:
-        faults.inconsistent(here, f"unstiffened_flange belongs to EN 1993-1-8, not to {rules.id}; leave it out")
+        faults.inconsistent(here, f"applies to EN 1993-1-8 only, not to {rules.id}; leave it out")
         return
     if request.joint.kind != "tee":
-        faults.inconsistent(here, f"the plate stands on the flange: joint.kind is tee, not {request.joint.kind}")
+        faults.inconsistent(here, f"applies to a tee only, not to {request.joint.kind}; leave it out")
     if request.basis != "full-strength":
-        faults.inconsistent(
-            "#/basis", 'a weld on an unstiffened flange is sized for the whole plate: use "full-strength" (4.10(5))'
-        )
+        faults.inconsistent("#/basis", 'must be "full-strength" with an unstiffened flange (EN 1993-1-8:2005, 4.10(5))')
     beside = (flange.root_radius, flange.weld_throat)
     if flange.section == "box" and beside != (None, None):
-        faults.inconsistent(here, "a box has no root radius and no web weld beside its webs; leave them out")
+        faults.inconsistent(here, "a box has no root radius and no weld throat beside its webs; leave both out")
     if flange.section == "i" and (beside[0] is None) == (beside[1] is None):
-        faults.inconsistent(here, "send root_radius for a rolled section, or weld_throat for a welded one")
+        faults.inconsistent(here, "needs root_radius for a rolled section, or weld_throat for a welded one")

@@ -1,4 +1,8 @@
-"""Intermittent fillets: the gap to keep, how the segments are laid out, and what the drawing says."""
+"""Intermittent fillets: the gap to keep, how the segments are laid out, and the text for the drawing.
+
+A segment carries the force of its pitch, so its force per length is that of the line times (segment + gap)/segment,
+whatever the number of segments. How each rule set measures the gap stands in its readings.
+"""
 
 from dataclasses import dataclass, replace
 from math import ceil
@@ -55,8 +59,9 @@ def run(request: FilletSizeRequest, rules: IntermittentRules, found: Metals, fau
         tightest = min(limits, key=lambda limit: limit.largest_gap(asked))
         faults.out_of_range(
             "#/intermittent/segment",
-            f"segments of {faults.units.text(asked.segment)} leave no gap within {faults.units.text(tightest.most)} of"
-            f" {tightest.measure.replace('-', ' ')} ({tightest.source}); shorten them or weld it continuous",
+            f"must leave a gap within the largest {tightest.measure.replace('-', ' ')} of"
+            f" {faults.units.text(tightest.most)} ({tightest.source}); it is {faults.units.text(asked.segment)}."
+            " Shorten the segments or make the weld continuous",
         )
         faults.refuse()
     return replace(made, gap=made.largest_gap)

@@ -1,4 +1,4 @@
-"""What an answer about a fillet's size says beside its figures: what governs, why, and what it does not cover."""
+"""Reasons and cautions of a fillet's size: what governs, why, and what the figures do not cover."""
 
 from dataclasses import dataclass
 
@@ -72,8 +72,8 @@ def remark(
     if lost:
         remarks.caution(
             "z-loss",
-            f"Leg and throat shown are those of the whole section; {units.text(lost)} at its root is not fused and does"
-            " not count.",
+            f"Leg and throat are those of the whole section. {units.text(lost)} at the root is not fused and does not"
+            " count.",
             s4_4_skewed_fillets.Z_LOSS,
         )
     _remark_penetration(request, fillets, units, remarks)
@@ -95,7 +95,7 @@ def _remark_penetration(request: FilletSizeRequest, fillets: Fillets, units: Uni
         elif rules.weld is not None:
             remarks.caution(
                 "proven-penetration",
-                "Penetration counts as throat only where a procedure test shows it consistently.",
+                "Penetration counts as throat only where a procedure test shows that it is achieved consistently.",
                 Source(EN_1993_1_8, "4.5.2(3)"),
             )
 
@@ -104,12 +104,13 @@ def _remark_thin_part(request: FilletSizeRequest, sizes: Sizes, remarks: Remarks
     """Say what a size by the thinner part is not."""
     remarks.caution(
         "no-strength-claimed",
-        "A leg equal to the thinner part from one side has 71 % of that part as throat: a shop rule, not a strength.",
+        "This is a shop rule and claims no strength: the throat of a leg equal to the thinner part is 71 % of that"
+        " part.",
     )
     if not at_most(TABLE_J2_4(float(min(part.thickness for part in request.parts))), sizes.leg - request.leg_tolerance):
         remarks.caution(
             "below-quick-chill-size",
-            "So small a bead on this thickness cools fast; codes for structures ask for a larger least size.",
+            "A bead this small cools fast on this thickness. Codes for structures require a larger least size.",
             TABLE_J2_4.source,
         )
 
@@ -119,14 +120,15 @@ def _remark_length(request: FilletSizeRequest, fillets: Fillets, remarks: Remark
     en = EN_1993_1_8 in fillets.rules.editions
     if isinstance(request.load, ConcentricForce):
         remarks.caution(
-            "no-length", "The least length of each weld was not checked: only the lengths of all are known."
+            "no-length",
+            "The least length of each weld is not checked, because only the length of all welds together is known.",
         )
     elif fillets.length is None:
-        remarks.caution("no-length", "Without a length the least length of the weld was not checked.")
+        remarks.caution("no-length", "The least length of the weld is not checked, because no length was sent.")
     elif en and fillets.full_size_ends:
         remarks.caution(
             "full-size-length",
-            "The length is taken as full size from end to end; where ends taper, take two throats off it.",
+            "The weld is taken as full size from end to end. Where its ends taper, take two throats off the length.",
             Source(EN_1993_1_8, "4.5.1(1)"),
         )
     long = s4_11_long_joints.STIFFENER_LENGTH
@@ -134,14 +136,15 @@ def _remark_length(request: FilletSizeRequest, fillets: Fillets, remarks: Remark
     if en and request.joint.kind != "lap" and fillets.stiffener_length is None and length is not None and length > long:
         remarks.caution(
             "long-stiffener",
-            "Over 1.7 m the weld of a transverse stiffener is reduced: say transverse_stiffener if it is one.",
+            f"The strength of a transverse stiffener's weld is reduced over {remarks.units.text(long)} of length. Send"
+            " transverse_stiffener if this is one.",
             Source(EN_1993_1_8, "4.11(4)", "from memory"),
         )
     if en:
         remarks.caution(
             "end-returns",
             "Return the weld at full size around ends and corners for two legs wherever practicable, and show it on the"
-            " drawing; of an intermittent weld only the last length.",
+            " drawing. An intermittent weld is returned at its last length only.",
             Source(EN_1993_1_8, "4.3.2.1(4)"),
         )
 
@@ -151,15 +154,15 @@ def _remark_one_sided(request: FilletSizeRequest, fillets: Fillets, remarks: Rem
     if fillets.root_bending:
         remarks.caution(
             "root-bending-model",
-            "The clause gives no formula: the moment of the pull about the throat, from the middle of part 2, is put on"
-            " the throat as on a beam. It is a model; where the joint is held from turning it is severe.",
+            "The clause gives no formula. The moment of the tension about the throat, from the middle of part 2, is put"
+            " on the throat as on a beam. This model is severe where the joint is held from turning.",
             s4_12_single_sided.MODEL,
         )
     elif fillets.sides == 1 and float(fillets.side_loads[0].across) > SAME * float(fillets.side_loads[0].resultant):
         remarks.caution(
             "one-sided",
-            "One weld across the force: bending that opens the root is not in these figures. Keep the joint from"
-            " turning or weld the other side.",
+            "These figures leave out the bending that opens the root of a weld from one side. Keep the joint from"
+            " turning, or weld the other side.",
             Source(EN_1993_1_8, "4.12", "from memory") if EN_1993_1_8 in fillets.rules.editions else None,
         )
 
@@ -171,21 +174,22 @@ def _remark_details(request: FilletSizeRequest, fillets: Fillets, units: Units, 
         overlap, source = rules.options.lap_overlap(min(part.thickness for part in request.parts))
         remarks.caution(
             "lap-overlap",
-            f"The parts of the lap must overlap by {units.text(float(overlap))} at least, and two transverse welds hold"
-            " both ends unless the lap cannot open.",
+            f"The parts of the lap must overlap by at least {units.text(float(overlap))}. Weld both ends of the lap"
+            " across the force, unless the lap cannot open.",
             source,
         )
     if request.minimum_throat is not None:
         remarks.caution(
             "national-least-throat",
-            "The national least throat keeps a small bead from chilling; it may be waived where the procedure sees to"
-            " that, and is then 5 mm from 30 mm of thickness on.",
+            "The national least throat keeps a small bead from cooling too fast. It may be waived where the procedure"
+            f" ensures that; the least throat is then {units.text(5.0)} from {units.text(30.0)} of thickness on.",
             fillets.least_throat[1] if fillets.least_throat else None,
         )
     if run is not None and rules.options.intermittent is not None:
         remarks.caution(
             "gaps-corrode",
-            "Water gets in behind the gaps: an intermittent weld is for painted places and where nothing corrodes.",
+            "Water gets in through the gaps. Use an intermittent weld only where it is painted or where nothing"
+            " corrodes.",
             rules.options.intermittent.exposure_source,
         )
         for note in rules.options.intermittent.notes(run):
@@ -209,8 +213,8 @@ def _reasons(
         )
     if request.leg_tolerance > 0.0:
         remarks.because(
-            f"The leg covers a tolerance of {units.text(request.leg_tolerance)}; strength and use are those at its"
-            " worst."
+            f"The leg covers a tolerance of {units.text(request.leg_tolerance)}. Strength and utilisation are those of"
+            " the smallest leg that it allows."
         )
     if request.packing is not None:
         _because_of_packing(request.packing, fillets, sizes, units, remarks)
@@ -219,7 +223,7 @@ def _reasons(
         remarks.because(f"The weld is too short to carry load at any size ({source}).")
     elif not sizes.weld_carries and fillets.rules.weld:
         remarks.because(
-            f"The weld is too short for its size: no more than {units.text(float(sizes.largest_counted_leg or 0.0))} of"
+            f"The weld is too short for its size: at most {units.text(float(sizes.largest_counted_leg or 0.0))} of"
             f" leg counts ({fillets.rules.weld.least_length_source})."
         )
     if not sizes.within_maximum and sizes.maximum_leg is not None:
@@ -229,13 +233,14 @@ def _reasons(
         remarks.because(
             f"The next step up, {units.text(leg)} of leg, is over the maximum of {units.text(most)} along the edge"
             f" ({sizes.maximum_source})"
-            + ("; a finer size_step would fit." if finer else "; a closer leg_tolerance would fit." if closer else ".")
+            + (". A finer size_step would fit." if finer else ". A closer leg_tolerance would fit." if closer else ".")
         )
     if not sizes.parts_carry and sizes.base_utilisation is not None:
         for number, used in enumerate(sizes.base_utilisation, start=1):
             if not at_most(used, 1.0):
                 remarks.because(
-                    f"Part {number} fails beside the weld before any weld does: {float(used):.0%} of it is used."
+                    f"Part {number} fails beside the weld before the weld does: the load uses {float(used):.0%} of its"
+                    " strength."
                 )
     for found in beyond:
         remarks.because(found.reason)
@@ -248,8 +253,8 @@ def _reasons(
                 else "The strength of the plate sets the size.",
                 "thin-part": "The thickness of the thinner part sets the size.",
                 "minimum-size": f"The least size sets the size ({sizes.minimum_source}).",
-                "root-gap": f"With the gap, {units.text(leg)} of leg leaves the throat.",
-                "packing": f"Beyond the packing, {units.text(leg)} of leg leaves the throat.",
+                "root-gap": f"With the root gap, the throat needs {units.text(leg)} of leg.",
+                "packing": f"With the packing, the throat needs {units.text(leg)} of leg.",
             }[governs(fillets, sizes, beyond)]
         )
 
@@ -268,11 +273,12 @@ def _because_of_packing(packing: Packing, fillets: Fillets, sizes: Sizes, units:
     )
     remarks.caution(
         "packing",
-        "The size is that of each of two welds, from either part to the packing, whose own strength is not checked.",
+        "The size is that of each of the two welds between a part and the packing. The strength of the packing is not"
+        " checked.",
         rule.source,
     )
     if not sizes.packing_holds:
         remarks.because(
-            f"The next step up, {units.text(float(sizes.net_leg))} of leg, is over the packing's edge; a finer"
+            f"The next step up, {units.text(float(sizes.net_leg))} of leg, is over the edge of the packing. A finer"
             " size_step would fit."
         )

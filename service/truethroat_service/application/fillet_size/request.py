@@ -87,11 +87,12 @@ class TensionMember:
     width: Annotated[
         float | None,
         LONG,
-        "Distance between the two welds: a flat bar's width. With a balanced load, load.width says it.",
+        "Distance between the two welds: the width of a flat bar. Leave it out with a balanced load, whose width it"
+        " is.",
     ] = None
-    area: Annotated[float | None, Within(AREA, most=1e7, above=True), "Its area; a flat bar's own when left out."] = (
-        None
-    )
+    area: Annotated[
+        float | None, Within(AREA, most=1e7, above=True), "Area of the member; by default that of a flat bar."
+    ] = None
     eccentricity: Annotated[
         float, Within(LENGTH, most=LONGEST), "Distance of its centroid from the plane of the connection."
     ] = 0.0
@@ -118,7 +119,9 @@ INTERMITTENT = form(
     "exposure",
     "widths",
     segment=Annotated[float, LONG, "Length of each segment."],
-    gap=Annotated[float | None, LONG, "Clear gap between segments on one side; left out, the largest that is allowed."],
+    gap=Annotated[
+        float | None, LONG, "Clear gap between segments on one side; by default the largest that is allowed."
+    ],
     staggered=Annotated[bool, "Whether the segments of one side stand opposite the gaps of the other."],
     loading=Annotated[Literal["tension", "compression", "shear"], "What the welded parts carry."],
     member=Annotated[
@@ -185,8 +188,8 @@ class FilletSizeRequest:
     ] = "full"
     root_bending: Annotated[
         bool,
-        "Whether a tee welded from one side is sized for bending about its root too, by a model of our own beside"
-        " EN 1993-1-8 4.12.",
+        "Whether a tee welded from one side is also sized for bending about its root. EN 1993-1-8 4.12 gives no"
+        " formula; the model is in the readings of /v1/rule-sets.",
     ] = False
     packing: Annotated[Packing | None, "Packing between the parts of a lap, EN 1993-1-8 4.4."] = None
     intermittent: Annotated[Intermittent | None, As(INTERMITTENT), "Segments and gaps, for an intermittent fillet."] = (
@@ -202,18 +205,18 @@ class FilletSizeRequest:
     ] = None
     minimum_throat: Annotated[
         Literal["din-na"] | None,
-        "National least throat beside the 3 mm of EN 1993-1-8: sqrt(t)-0.5 mm by the thicker part.",
+        "National least throat in addition to the 3 mm of EN 1993-1-8: sqrt(t) - 0.5 mm by the thicker part.",
     ] = None
     hss_end: Annotated[
         bool | None,
         "Whether the weld ends a rectangular hollow section in tension, so that AISC 360-22 J2.4(a)(2) leaves out the"
-        " directional increase. Not said: left out wherever a part is a hollow section.",
+        " directional increase. By default the increase is left out wherever a part is a hollow section.",
     ] = None
     edge_of: Annotated[
         Literal[1, 2] | None, "Part whose edge the weld of a lap runs along, so that the maximum size applies."
     ] = None
     leg_tolerance: Annotated[
-        float, UP_TO_50, "How much smaller a leg may be laid than specified; the size makes up for it."
+        float, UP_TO_50, "How much smaller than specified a leg may be made; the size covers it."
     ] = 0.0
     penetration: GivenPenetration | None = None
     size_by: SizeBy | None = None

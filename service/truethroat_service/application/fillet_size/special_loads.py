@@ -84,8 +84,8 @@ def balance(
             # Both grow alike, so that they stay balanced about the centroid.
             lengths = [length * shortest / min(lengths) for length in lengths]
             why = (
-                f"The shorter of the balanced welds is held to the least length of its size,"
-                f" {units.text(shortest)}, and the other grows with it ({weld.least_length_source})."
+                f"The shorter of the balanced welds needs the least length of its size, {units.text(shortest)}, and the"
+                f" other grows with it ({weld.least_length_source})."
             )
         least = (lengths[0], lengths[1])
     first, second = (load.length * force / load.force for force in forces)
@@ -124,8 +124,8 @@ def tension_member(
         beyond.append(
             Beyond(
                 "tension-member",
-                f"The member itself carries {units.force(carries)['text']}, with {strength.shear_lag:.3g} of its area"
-                " in rupture for shear lag: lengthen the welds or weld its end as well.",
+                f"The member itself carries {units.force(carries)['text']} only. Shear lag leaves"
+                f" {strength.shear_lag:.3g} of its area in rupture; lengthen the welds, or weld its end as well.",
             )
         )
     member_strength = TensionMemberStrength(
@@ -149,7 +149,7 @@ def unstiffened_flange(
             Beyond(
                 "flange",
                 f"The flange holds {units.text(widths.effective)} of the plate and must hold"
-                f" {units.text(widths.least)}: stiffen it ({widths.source}).",
+                f" {units.text(widths.least)}. Stiffen the flange ({widths.source}).",
             )
         )
     return FlangeWidth(widths.share, widths.effective, widths.least, widths.resistance, stiffen), beyond

@@ -153,7 +153,7 @@ def _check(request: GrindAllowanceRequest, rules: RuleSet | None) -> tuple[float
     elif not at_most(prepared.depth, seam.runs_through):
         faults.out_of_range(
             "#/preparation/depth",
-            f"must not exceed the {faults.units.text(seam.runs_through)} that the seam runs through; it is"
+            f"must be at most the {faults.units.text(seam.runs_through)} that the seam runs through; it is"
             f" {faults.units.text(prepared.depth)}",
         )
     check_tolerance("#/preparation/tolerance", prepared.tolerance, prepared.depth, "depth", faults)
@@ -174,8 +174,8 @@ def _check(request: GrindAllowanceRequest, rules: RuleSet | None) -> tuple[float
         if not at_least(request.face_width, opening):
             faults.inconsistent(
                 "#/face_width",
-                f"must not be smaller than the {faults.units.text(opening)} that the groove is wide at its face; it is"
-                f" {faults.units.text(request.face_width)}. Send the width of the filled groove",
+                f"must be at least the {faults.units.text(opening)} that the groove is wide at its face; it is"
+                f" {faults.units.text(request.face_width)}",
             )
     faults.refuse()
     return taken, toe

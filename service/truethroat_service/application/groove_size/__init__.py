@@ -102,14 +102,14 @@ def _holes(
     remarks.because(f"One carries {each} in shear on the faying surface; the force needs {weld.counted(sized.needed)}.")
     remarks.caution(
         "base-metal-not-checked",
-        "The parts beside and behind the holes are not checked here; neither is any pull out of the faying surface,"
-        + (f" which {weld.kind} welds must not be given." if weld.leg is None else " which these fillets are not for."),
+        "The parts beside and behind the holes are not checked. These welds must carry shear on the faying surface"
+        " only, and no tension across it.",
     )
     if sized.limited:
-        remarks.because("The fillet closes in on the middle: no more than the area of the hole counts.")
+        remarks.because("The fillet nearly fills the hole, so that at most the area of the hole counts.")
     if sized.count > 1 and weld.pitch is None and sized.limits.least_pitch is not None:
         least = units.text(sized.limits.least_pitch)
-        remarks.caution("pitch-not-checked", f"Centres must be {least} apart or more.", sized.limits.source)
+        remarks.caution("pitch-not-checked", f"The centres must be at least {least} apart.", sized.limits.source)
     answer = GrooveSizeAnswer(
         required=None,
         minimum=None,
@@ -141,7 +141,9 @@ def _groove(
     sized = size_weld(request, rules, metal, judged, remarks.units, faults)
     for number, share in enumerate(used, start=1):
         if not at_most(share, 1.0):
-            remarks.because(f"Part {number} fails beside the weld before any weld does: {share:.0%} of it is used.")
+            remarks.because(
+                f"Part {number} fails beside the weld before the weld does: the load uses {share:.0%} of its strength."
+            )
             sized = replace(sized, verdict=Verdict.CANNOT_BE_REACHED, governs="base-metal")
     _because(sized, weld.depth_tolerance if isinstance(weld, PartialWeld) else 0.0, remarks)
     remark(request, rules, load, sized.chosen, remarks)
@@ -187,7 +189,7 @@ def _because(sized: SizedGroove, tolerance: float, remarks: Remarks) -> None:
         is_full = "counts" if tee.full_strength else "does not count"
         remarks.because(
             f"The T-butt {is_full} as full strength: throats of {units.text(tee.throats_together)} for"
-            f" {units.text(tee.thickness)}, unwelded {units.text(tee.unwelded)} of at most"
+            f" {units.text(tee.thickness)} of thickness, and an unwelded gap of {units.text(tee.unwelded)} of at most"
             f" {units.text(tee.largest_unwelded)} ({s4_7_butt_welds.TEE})."
         )
     if sized.needed is not None:
@@ -197,12 +199,12 @@ def _because(sized: SizedGroove, tolerance: float, remarks: Remarks) -> None:
         does = "sets the size" if tee is None else "is not kept"
         remarks.because(f"{least} {does} ({sized.minimum[1]}).")
     if sized.chosen is not None and sized.chosen.depth == 0.0:
-        remarks.because("The proven penetration keeps the throat by itself: no preparation is needed.")
+        remarks.because("The proven penetration keeps the throat by itself, so no preparation is needed.")
     if tolerance > 0.0 and sized.chosen is not None:
         remarks.because(
-            f"The tolerance of {units.text(tolerance)} is in the depth: that much shallower it still keeps the throat."
+            f"The depth covers its tolerance of {units.text(tolerance)}: a groove that much shallower keeps the throat."
             if sized.chosen.depth
-            else "Nothing is cut, so the depth's tolerance takes nothing off."
+            else "Nothing is cut, so the tolerance of the depth takes nothing off."
         )
     if sized.governs == "full-penetration" and tee is None:
         remarks.because("A full penetration is as strong as the weaker part.")
@@ -210,7 +212,7 @@ def _because(sized: SizedGroove, tolerance: float, remarks: Remarks) -> None:
         reasons = [f"{one.detail.id or one.detail.form}: {one.why}" for one in sized.preparations if one.why]
         remarks.reasons.extend(reasons)
         if sized.governs == "preparation":
-            remarks.because("No preparation fits; see refused.")
+            remarks.because("No preparation fits. The reasons are in refused.")
 
 
 def _answer(

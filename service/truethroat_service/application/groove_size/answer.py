@@ -14,7 +14,7 @@ Governs = Literal["load", "full-strength", "full-penetration", "minimum-throat",
 class GrooveThroat:
     """Size of a groove."""
 
-    throat: Annotated[Length, "All sides together; of a minimum, of each side."]
+    throat: Annotated[Length, "Of all sides together; a minimum is of each side."]
     depth: Annotated[Length | None, "Depth cut from each side; null where none is cut to depth."]
     source: str
 
@@ -23,7 +23,7 @@ class GrooveThroat:
 class GrooveStrength:
     """Design or allowable force per length of the joint, in the load's direction."""
 
-    weld: Annotated[ForcePerLength | None, "Null where the parts rule."]
+    weld: Annotated[ForcePerLength | None, "Null where the strength of the parts governs."]
     base_metal: tuple[ForcePerLength, ForcePerLength]
 
 
@@ -46,7 +46,7 @@ class GroovePreparation:
     area: Annotated[Area, "Metal deposited, without a cap."]
     filler: DepositedMetal
     enough: bool
-    why: Annotated[str | None, "What it lacks; null where it is enough."]
+    why: Annotated[str | None, "Why it is not enough; null where it is enough."]
 
     @property
     def sides(self) -> int:
@@ -88,7 +88,7 @@ class WeldedHoles:
 
     width: Length
     length: Length
-    filling: Annotated[Length | None, "Null of a fillet."]
+    filling: Annotated[Length | None, "Null for a fillet."]
     leg: Annotated[Length | None, "Of a fillet."]
     throat: Annotated[Length | None, "Of a fillet."]
     centre_line: Annotated[Length | None, "Effective length of a fillet."]
@@ -118,7 +118,10 @@ class GrooveSizeAnswer:
     minimum: GrooveThroat | None
     specify: GrooveThroat | None
     governs: Governs
-    utilisation: Annotated[float | None, "Greatest use made of weld or parts; null where no preparation does."]
+    utilisation: Annotated[
+        float | None,
+        "Greatest share of the strength of weld or parts that the load uses; null where no preparation is enough.",
+    ]
     strength: GrooveStrength | None
     preparation: GroovePreparation | None
     preparations: Annotated[

@@ -1,4 +1,4 @@
-"""What of a groove's request does not fit together, or is beyond the scope of its rules."""
+"""Faults of a request for a groove: what does not fit together, and what is beyond the scope of the rules."""
 
 from ...engine.formula import Source, cite, off_the_sheet
 from ...engine.rounding import SAME, at_least, at_most
@@ -31,30 +31,35 @@ def check_request(request: GrooveSizeRequest, rules: RuleSet, faults: Faults) ->
     if isinstance(weld, PartialWeld):
         _check_partial(weld, request, rules, faults)
     if isinstance(weld, FlareWeld) and not at_most(weld.below_flush, weld.radius):
-        faults.out_of_range("#/weld/below_flush", "the face lies below where the surfaces touch")
+        faults.out_of_range(
+            "#/weld/below_flush",
+            f"must be at most the radius of {faults.units.text(weld.radius)}, where the surfaces touch",
+        )
     if isinstance(weld, TeeButt) and not at_most(weld.unwelded, request.through):
-        faults.out_of_range("#/weld/unwelded", f"part 2 is {faults.units.text(request.through)} thick")
+        faults.out_of_range(
+            "#/weld/unwelded", f"must be at most the thickness of part 2, {faults.units.text(request.through)}"
+        )
     unused: dict[str, bool] = {
         "process": isinstance(weld, TeeButt | Holes),
         "position": isinstance(weld, TeeButt | Holes | FlareWeld),
     }
     for name, is_unused in unused.items():
         if is_unused and getattr(request, name) is not None:
-            faults.inconsistent(f"#/{name}", f"the {name} changes nothing about a {weld.kind} weld; leave it out")
+            faults.inconsistent(f"#/{name}", f"does not apply to a {weld.kind} weld; leave it out")
 
 
 def _check_joint(request: GrooveSizeRequest, rules: RuleSet, faults: Faults) -> None:
     """Refuse a weld that the joint cannot have, or the rules do not cover."""
     kind, weld = request.joint.kind, request.weld
     if isinstance(weld, Holes) != (kind == "lap"):
-        right = "lap" if isinstance(weld, Holes) else "butt, tee or corner"
-        faults.inconsistent("#/joint/kind", f"a {weld.kind} weld goes with a {right} joint, not with a {kind}")
+        right = '"lap"' if isinstance(weld, Holes) else '"butt", "tee" or "corner"'
+        faults.inconsistent("#/joint/kind", f'must be {right} with a {weld.kind} weld; it is "{kind}"')
     if isinstance(weld, TeeButt):
         if kind != "tee":
-            faults.inconsistent("#/joint/kind", f"a T-butt is a tee, not a {kind}")
+            faults.inconsistent("#/joint/kind", f'must be "tee" with a T-butt; it is "{kind}"')
         if rules.grooves.tee_butt is None:
             faults.out_of_scope(
-                "#/weld/kind", f"the rule for a T-butt is that of {s4_7_butt_welds.TEE}; {rules.id} has none"
+                "#/weld/kind", f"a T-butt is judged by {s4_7_butt_welds.TEE}; {rules.id} has no rule for it"
             )
 
 
@@ -62,44 +67,50 @@ def _check_load(request: GrooveSizeRequest, faults: Faults) -> None:
     """Refuse a load that the basis or the weld does not go with."""
     load, weld = request.load, request.weld
     if request.basis == "full-strength" and isinstance(weld, Holes):
-        faults.inconsistent("#/basis", f'a {weld.kind} weld is sized by its load: use basis "load"')
+        faults.inconsistent("#/basis", f'must be "load" with a {weld.kind} weld')
     if request.basis == "load" and load is None:
-        faults.inconsistent("#/load", 'basis "load" needs a load')
+        faults.inconsistent("#/load", 'is required with basis "load"')
     if request.basis != "load" and load is not None:
-        faults.inconsistent("#/load", f'a load goes with basis "load", not with {request.basis}; leave it out')
+        faults.inconsistent("#/load", f'applies to basis "load" only, not to "{request.basis}"; leave it out')
     if isinstance(load, ForceComponents):
         if isinstance(weld, Holes):
-            faults.inconsistent("#/load", f"{weld.kind} welds share one force: send load.force alone")
+            faults.inconsistent(
+                "#/load", f"must be a force with {weld.kind} welds, which share it; send load.force alone"
+            )
         if not (load.normal or load.transverse or load.longitudinal):
-            faults.inconsistent("#/load", "every component is zero; give the one that acts")
+            faults.inconsistent("#/load", "must have a component that is not zero")
     elif isinstance(load, GrooveForce):
         if load.force == 0.0:
-            faults.inconsistent("#/load/force", "the force is zero; give the one that acts")
+            faults.inconsistent("#/load/force", "must not be zero")
         for name in ("length", "angle"):
             given = getattr(load, name) is not None
             if isinstance(weld, Holes) and given:
-                faults.inconsistent(f"#/load/{name}", f"a {weld.kind} weld has no {name} of its load; leave it out")
+                faults.inconsistent(f"#/load/{name}", f"does not apply to a {weld.kind} weld; leave it out")
             elif not isinstance(weld, Holes) and not given:
-                faults.inconsistent(f"#/load/{name}", f"a {weld.kind} weld needs the {name} of its load")
+                faults.inconsistent(f"#/load/{name}", f"is required with a {weld.kind} weld")
 
 
 def _check_cut(weld: Cut, request: GrooveSizeRequest, faults: Faults) -> None:
     """Refuse a groove that the joint or its access does not allow, and an angle that belongs to none."""
     form, one_side = weld.groove, weld.access == "one-side"
     if weld.groove_angle is not None and form in (None, "square"):
-        why = "a square groove has no angle" if form else "an angle belongs to a groove"
-        faults.inconsistent("#/weld/groove_angle", f"{why}; {'leave it out' if form else 'send weld.groove with it'}")
+        needed = (
+            "does not apply to a square groove; leave it out" if form else "needs a groove; send weld.groove with it"
+        )
+        faults.inconsistent("#/weld/groove_angle", needed)
     if form is not None and not fits_joint(form, request.joint.kind):
         faults.inconsistent("#/weld/groove", f"a {form} cannot be cut in a {request.joint.kind} joint")
     if form is not None and sides(form) == 2 and one_side:
-        faults.inconsistent("#/weld/access", f"a {form} is welded from both sides")
+        faults.inconsistent("#/weld/access", f'must be "both-sides" with a {form}')
     if isinstance(weld, PartialWeld) and form == "square" and weld.depth_tolerance > 0.0:
-        faults.inconsistent("#/weld/depth_tolerance", "nothing is cut at a square edge; leave it out")
+        faults.inconsistent("#/weld/depth_tolerance", "does not apply to a square edge, which is not cut; leave it out")
     if isinstance(weld, FullWeld):
         if weld.root in ("back-run", "back-gouge") and one_side:
-            faults.inconsistent("#/weld/access", f"a {weld.root} is made from the second side")
+            faults.inconsistent(
+                "#/weld/access", f'must be "both-sides" with a {weld.root}, which is made from the second side'
+            )
         if weld.land is not None and form == "square":
-            faults.inconsistent("#/weld/land", "a square groove has no land; leave it out")
+            faults.inconsistent("#/weld/land", "does not apply to a square groove; leave it out")
 
 
 def _check_partial(weld: PartialWeld, request: GrooveSizeRequest, rules: RuleSet, faults: Faults) -> None:
@@ -108,21 +119,25 @@ def _check_partial(weld: PartialWeld, request: GrooveSizeRequest, rules: RuleSet
         pointer = "#/weld/reinforcing_fillet"
         if request.joint.kind != "tee":
             kind = request.joint.kind
-            faults.inconsistent(pointer, f"a fillet on the groove's face belongs to a tee, not to a {kind}")
+            faults.inconsistent(pointer, f"applies to a tee only, not to a {kind}; leave it out")
         if weld.groove == "square":
-            faults.inconsistent(pointer, "a fillet on a square edge is a fillet weld: ask /v1/fillet-size")
+            faults.inconsistent(
+                pointer, "does not apply to a square edge: a fillet there is a fillet weld; ask /v1/fillet-size"
+            )
     fused = weld.penetration
     if fused is not None:
         check_tolerance("#/weld/penetration/tolerance", fused.tolerance, fused.depth, "depth", faults)
         if not at_most(fused.depth, request.through):
             faults.out_of_range(
-                "#/weld/penetration/depth", f"the groove goes through {faults.units.text(request.through)}"
+                "#/weld/penetration/depth",
+                f"must be at most the {faults.units.text(request.through)} that the groove goes through; it is"
+                f" {faults.units.text(fused.depth)}",
             )
     if weld.bears:
         if rules.grooves.bearing is None:
-            faults.inconsistent("#/weld/bears", f"bears belongs to AISC 360-22, not to {rules.id}; leave it out")
+            faults.inconsistent("#/weld/bears", f"applies to AISC 360-22 only, not to {rules.id}; leave it out")
         elif not _presses(request.load):
-            faults.inconsistent("#/weld/bears", "a joint bears where the load presses the parts together")
+            faults.inconsistent("#/weld/bears", "applies only where the load presses the parts together; leave it out")
     if weld.proven <= 0.0 and weld.groove != "square":
         try:
             # A J has a row for every process and position of the table, so what is missing here is missing for all.
@@ -158,14 +173,15 @@ def check_filler(
         if metal.weld.filler is None:
             remarks.caution(
                 "matching-filler-assumed",
-                "The filler metal is taken to be at least as strong as the weaker part, as a full penetration needs.",
+                "The filler metal is taken to be at least as strong as the weaker part, which a full penetration"
+                " requires.",
                 source,
             )
         elif not at_least(metal.weld.filler, weaker):
             least = faults.units.stress_text(weaker)
             faults.out_of_scope(
                 "#/filler",
-                f"a full penetration is as strong as the weaker part only with a filler metal of {least} or more"
+                f"must have at least the {least} of the weaker part, so that the full penetration is as strong"
                 f" ({source})",
             )
 
@@ -187,11 +203,11 @@ def _check_filler_by_group(
     cite(s5_6_matching.GROUPS)
     if known.standing == "over" and known.classes > filler_matching.PERMITTED_OVER:
         faults.out_of_scope(
-            "#/filler", f"{name} is more than one class over what matches {groups}, {wanted} ({source})"
+            "#/filler", f"{name} must be at most one class over {wanted}, which matches {groups} ({source})"
         )
     if isinstance(request.weld, FullWeld) and known.standing == "under" and known.classes > lower:
         faults.out_of_scope(
-            "#/filler", f"{name} is under what matches {groups}, {wanted}, as a full penetration needs ({source})"
+            "#/filler", f"{name} must be at least {wanted}, which matches {groups}, for a full penetration ({source})"
         )
     filler_matching.remark_on_hydrogen(name, known, remarks)
 
@@ -206,19 +222,20 @@ def _check_by_strength(request: GrooveSizeRequest, lower: int, metal: Metals, fa
     if not at_most(filler, stronger + level):
         faults.out_of_scope(
             "#/filler",
-            f"{text(filler)} is more than one level of {text(level)} over the matching {text(stronger)}"
+            f"must be at most one level of {text(level)} over the matching {text(stronger)}; it is {text(filler)}"
             f" ({j2_6_filler.MATCHING})",
         )
     least = weaker - lower * level
     if isinstance(request.weld, FullWeld) and not at_least(filler, least):
         faults.out_of_scope(
             "#/filler",
-            f"{text(filler)} is under the {text(least)} that a full penetration under this load needs"
+            f"must be at least {text(least)} for a full penetration under this load; it is {text(filler)}"
             f" ({j2_6_filler.MATCHING})",
         )
     remarks.caution(
         "matching-by-strength",
-        "A part is in no group of base metals listed here, so matching goes by strength; the procedure has to show it"
-        + ("; between unlike steels the deposit is low-hydrogen." if weaker < stronger else "."),
+        "A part is in no group of base metal, so the filler metal is matched by strength. The procedure must show that"
+        " it"
+        " matches." + (" Between unlike steels the deposit must be low-hydrogen." if weaker < stronger else ""),
         j2_6_filler.MATCHING,
     )

@@ -60,12 +60,16 @@ def check_holes(weld: Holes, request: GrooveSizeRequest, rules: RuleSet, faults:
     assert rules.groove_weld is not None  # noqa: S101 - practice without strength is not offered
     thickness, text = request.parts[1].thickness, faults.units.text
     if weld.is_slot and not at_least(weld.length, weld.width):
-        faults.inconsistent("#/weld/length", "a slot is longer than it is wide")
+        faults.inconsistent(
+            "#/weld/length", f"must be at least the width of the slot, {text(weld.width)}; it is {text(weld.length)}"
+        )
         return
     if weld.leg is None:
         filling = thickness if weld.filling is None else weld.filling
         if not at_most(filling, thickness):
-            faults.out_of_range("#/weld/filling", f"the hole is {text(thickness)} deep, the thickness of part 2")
+            faults.out_of_range(
+                "#/weld/filling", f"must be at most the thickness of part 2, {text(thickness)}; it is {text(filling)}"
+            )
             return
         limits = rules.groove_weld.hole_limits(thickness, weld.width, weld.length, filling)
     else:
@@ -84,15 +88,19 @@ def check_holes(weld: Holes, request: GrooveSizeRequest, rules: RuleSet, faults:
         if value is None:
             continue
         if not at_least(value, low or 0.0):
-            faults.out_of_scope(pointer, f"{text(value)} is under the least of {text(low or 0.0)} ({limits.source})")
+            faults.out_of_scope(pointer, f"must be at least {text(low or 0.0)} ({limits.source}); it is {text(value)}")
         elif not at_most(value, inf if high is None else high):
-            faults.out_of_scope(pointer, f"{text(value)} is over the largest of {text(high or 0.0)} ({limits.source})")
+            faults.out_of_scope(pointer, f"must be at most {text(high or 0.0)} ({limits.source}); it is {text(value)}")
     for name, pitch, least in (
         ("pitch", weld.pitch, limits.least_pitch),
         ("pitch_along", weld.pitch_along, limits.least_pitch_along),
     ):
         if pitch is not None and (weld.count == 1 or least is None):
-            why = "a single hole has no pitch" if weld.count == 1 else f"{rules.id} sets no least {name}"
+            why = (
+                "does not apply to a single hole"
+                if weld.count == 1
+                else f"does not apply to {rules.id}, which sets no least {name}"
+            )
             faults.inconsistent(f"#/weld/{name}", f"{why}; leave it out")
 
 
@@ -101,16 +109,20 @@ def _leg_fits(weld: Holes, leg: float, request: GrooveSizeRequest, rules: RuleSe
     text = faults.units.text
     if not at_most(2.0 * leg, weld.width):
         name = "slot" if weld.is_slot else "plug"
-        faults.inconsistent("#/weld/leg", f"legs of {text(leg)} meet in the middle: that is a {name} weld")
+        faults.inconsistent(
+            "#/weld/leg",
+            f"must be at most half the width of {text(weld.width)}; it is {text(leg)}. Legs that meet make a {name}"
+            " weld",
+        )
         return False
     limits = _leg_limits(request, rules)
     if not at_least(leg, limits.least):
         faults.out_of_scope(
-            "#/weld/leg", f"{text(leg)} is under the least of {text(limits.least)} ({limits.least_source})"
+            "#/weld/leg", f"must be at least {text(limits.least)} ({limits.least_source}); it is {text(leg)}"
         )
     elif not at_most(leg, limits.largest):
         faults.out_of_scope(
-            "#/weld/leg", f"{text(leg)} is over the largest of {text(limits.largest)} ({limits.largest_source})"
+            "#/weld/leg", f"must be at most {text(limits.largest)} ({limits.largest_source}); it is {text(leg)}"
         )
     return True
 

@@ -129,16 +129,16 @@ def listed(
 def _against_place(row: Preparation, place: Place, units: Units) -> Iterable[str]:
     """What of the joint a detail does not hold for."""
     if place.joint not in row.joints:
-        yield f"for {' and '.join(row.joints)} joints, not {place.joint}"
+        yield f"is for {' and '.join(row.joints)} joints, not for a {place.joint}"
     low, high = row.thickness
     if not at_least(place.thickness, low) or (high is not None and not at_most(place.thickness, high)):
         limits = [f"from {units.text(low)}"] if low else []
         limits += [f"up to {units.text(high)}"] if high is not None else []
-        yield f"for thicknesses {' '.join(limits)}, not {units.text(place.thickness)}"
+        yield f"is for thicknesses {' '.join(limits)}, not for {units.text(place.thickness)}"
     if place.process_id is not None and place.process_id not in row.processes:
-        yield f"for {', '.join(row.processes)}, not {place.process_id}"
+        yield f"is for {', '.join(row.processes)}, not for {place.process_id}"
     if place.orientation is not None and place.orientation not in row.orientations:
-        yield f"for {', '.join(row.orientations)} position, not {place.orientation}"
+        yield f"is for the {', '.join(row.orientations)} position, not for {place.orientation}"
 
 
 def _against_weld(row: Preparation, weld: PartialWeld | FullWeld, place: Place, units: Units) -> Iterable[str]:
@@ -147,15 +147,15 @@ def _against_weld(row: Preparation, weld: PartialWeld | FullWeld, place: Place, 
         yield f"needs the second side ({row.root})"
     if weld.groove_angle is not None and row.angle is not None and not _inside(weld.groove_angle, row.angle):
         low, high = (grooves.degrees(angle) for angle in row.angle)
-        yield f"for an angle of {low} deg" if low == high else f"for angles of {low} to {high} deg"
+        yield f"is for an angle of {low} deg" if low == high else f"is for angles of {low} to {high} deg"
     gaps = _gaps(row, place.thickness)
     if weld.gap is not None and not _inside(weld.gap, gaps):
-        yield f"for a gap {_range(gaps, units)}, not {units.text(weld.gap)}"
+        yield f"is for a gap {_range(gaps, units)}, not for {units.text(weld.gap)}"
     if isinstance(weld, FullWeld) and weld.land is not None:
         if row.land is None:
             yield "has no land"
         elif not _inside(weld.land, row.land):
-            yield f"for a land {_range(row.land, units)}, not {units.text(weld.land)}"
+            yield f"is for a land {_range(row.land, units)}, not for {units.text(weld.land)}"
 
 
 def _range(limits: tuple[float, float | None], units: Units) -> str:
@@ -260,12 +260,12 @@ def size_partial(
     if deeper:
         land = units.text(detail.land)
         each = " from each side" if detail.sides == 2 else ""
-        why = f"would have to be {units.text(depth)} deep{each}; a land of {land} leaves room for {units.text(room)}"
+        why = f"needs a depth of {units.text(depth)}{each}; a land of {land} leaves room for {units.text(room)}"
         depth = float(down(room, need.step))
     throat = max(_throat(detail, weld, place, max(depth - weld.depth_tolerance, 0.0), loss), 0.0)
     if why is None and not at_least(throat, need.throat):
         # Proven penetration ends where the metal does.
-        why, deeper = f"its throat of {units.text(throat)} is all the thickness gives", True
+        why, deeper = f"its throat of {units.text(throat)} is the most that the thickness allows", True
     setback, faces, cut = _cut(detail, depth)
     area = groove_fill.partial_fill(k=faces, A_g=cut, m=m, g=detail.gap, d=depth, w=weld.reinforcing_fillet)
     land_left = place.thickness - m * depth
@@ -293,8 +293,8 @@ def _size_square(detail: Detail, weld: PartialWeld, place: Place, need: Need, un
     wanted = max(need.throat, least)
     why = None
     if not at_least(throat, wanted):
-        asks = "the least throat" if least > need.throat else "the load"
-        why = f"its throat of {units.text(throat)} is under the {units.text(wanted)} that {asks} asks for"
+        asks = "the least throat asks for" if least > need.throat else "the load needs"
+        why = f"its throat of {units.text(throat)} is under the {units.text(wanted)} that {asks}"
     area = groove_fill.partial_fill(k=1.0, A_g=0.0, m=1.0, g=detail.gap, d=throat, w=weld.reinforcing_fillet)
     return SizedDetail(detail, None, None, None, None, 0.0, throat, float(area), why)
 

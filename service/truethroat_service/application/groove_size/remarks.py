@@ -1,4 +1,4 @@
-"""What is said beside a groove's size: why it is what it is, and what it does not cover."""
+"""Cautions of a groove's size: what the figures rest on, and what they do not cover."""
 
 from ...engine.formula import Source
 from ...engine.rule_set import GrooveLoad, RuleSet
@@ -20,20 +20,20 @@ def remark(
     if isinstance(weld, PartialWeld | FullWeld):
         _about_preparation(weld, rules, chosen, remarks)
         if rules.scope.families != ("carbon-steel",):
-            remarks.caution("metal-as-carbon-steel", "Deposited metal is weighed as carbon steel, 7850 kg/m3.")
+            remarks.caution("metal-as-carbon-steel", "The mass of deposited metal is that of carbon steel, 7850 kg/m3.")
     if isinstance(weld, FlareWeld):
         remarks.caution(
             "flare-radius",
-            "The radius is that of the joint's surface; twice the design wall may stand for it only at a hollow"
-            " section.",
+            "The radius is that of the joint's surface. Only at a hollow section may twice the design wall be sent as"
+            " the radius.",
             Source(AISC, "Table J2.2", "second-hand"),
         )
     opened = isinstance(weld, FlareWeld) or (chosen is not None and chosen.detail.root in ("open", "backing"))
     if isinstance(weld, PartialWeld | FlareWeld) and opened and load.normal > 0.0:
         remarks.caution(
             "one-sided",
-            "Welded from one side with its root in tension: bending that opens the root is not in these figures. Keep"
-            " the joint from turning or weld the other side.",
+            "These figures leave out the bending that opens the root of a weld from one side. Keep the joint from"
+            " turning, or weld the other side.",
             rules.grooves.one_sided,
         )
     if isinstance(weld, FullWeld) and chosen is not None:
@@ -50,15 +50,15 @@ def _about_partial(weld: PartialWeld, rules: RuleSet, remarks: Remarks) -> None:
     if weld.bears:
         remarks.caution(
             "designed-to-bear",
-            "Compression goes through bearing and is not in the weld; the surfaces must be finished to bear, and the"
-            " splice of a member that is no column still takes the least force of J1.4(b).",
+            "The parts carry compression by bearing, and the weld carries none of it. The surfaces must be finished to"
+            " bear. Where the member is not a column, its splice must also carry the least force of J1.4(b).",
             rules.grooves.bearing,
         )
     if weld.reinforcing_fillet > 0.0:
         remarks.caution(
             "throat-to-finished-face",
-            "The throat runs to the finished face at a slant, so every part of the force is taken as shear on it; the"
-            " least throat is kept by the groove without its fillet.",
+            "The throat runs to the finished face at an angle, so the whole force is taken as shear on it. The groove"
+            " without its fillet must have the least throat.",
         )
 
 
@@ -71,19 +71,20 @@ def _about_preparation(
         if isinstance(weld, FullWeld):
             remarks.caution(
                 "no-listed-preparation",
-                f"No preparation of {standard} listed here fits; the procedure has to be qualified with its own.",
+                f"No listed preparation of {standard} fits. The procedure must be qualified with a preparation of its"
+                " own.",
             )
     elif chosen.detail.id is None:
         remarks.caution(
             "not-a-listed-detail",
-            f"The preparation goes by its form alone: no detail of {standard} is listed here for it, so the procedure"
-            " has to be qualified with it.",
+            f"No listed detail of {standard} fits, so the preparation is sized by its form alone. The procedure must be"
+            " qualified with it.",
         )
     elif isinstance(weld, FullWeld):
         remarks.caution(
             "gap-and-land",
-            "Where the detail allows a range and the request names no value, the middle of gap and land is taken;"
-            " the metal goes by them.",
+            "A gap or a land that the request leaves open is taken in the middle of the range that the detail allows."
+            " The metal deposited depends on both; send them for a figure of your own.",
         )
 
 
@@ -95,8 +96,8 @@ def _about_root(
     if root == "open":
         remarks.caution(
             "one-side-without-backing",
-            "Full penetration from one side without backing has to be shown by the procedure; naval practice counts no"
-            " more than 80 % of such a butt.",
+            "The procedure must show full penetration from one side without backing. Naval practice counts at most 80 %"
+            " of such a butt.",
             Source("MIL-STD-1689A(SH)", "one-side butt without backing", "second-hand"),
         )
     backing = rules.grooves.backing
@@ -110,5 +111,5 @@ def _about_root(
         remarks.caution(
             "back-gouge",
             f"The metal of the gouge is that of a groove {remarks.units.text(groove_fill.GOUGE_DEPTH)} deep and"
-            f" {remarks.units.text(groove_fill.GOUGE_WIDTH)} wide; gouge to sound metal.",
+            f" {remarks.units.text(groove_fill.GOUGE_WIDTH)} wide. Gouge to sound metal.",
         )

@@ -48,12 +48,10 @@ CUT_BOTH = ("single-v", "double-v", "single-u", "double-u")
 
 
 _GivenForm = Annotated[
-    Form, "Form of the groove; of all that fit the one with the least metal is chosen where none is given."
+    Form, "Form of the groove; without it the form with the least metal is chosen of those that fit."
 ]
-_GivenAngle = Annotated[
-    float, GROOVE_ANGLE, "Included angle of the groove named; of a bevel or J that of its one face."
-]
-_Gap = Annotated[float, UP_TO_50, "Root gap; the middle of what the detail allows by default."]
+_GivenAngle = Annotated[float, GROOVE_ANGLE, "Included angle of the groove; for a bevel or J that of its one cut face."]
+_Gap = Annotated[float, UP_TO_50, "Root gap; by default the middle of the range that the detail allows."]
 _Access = Annotated[Literal["one-side", "both-sides"], "Sides the seam can be welded from."]
 
 
@@ -71,7 +69,7 @@ class PartialWeld:
     minimum_land: Annotated[float, UP_TO_50, "Least land that must stay; a detail may ask for more."] = 1.0
     depth_step: DepthStep | None = None
     depth_tolerance: Annotated[
-        float, UP_TO_50, "How much shallower an edge may be cut than specified; the depth makes up for it."
+        float, UP_TO_50, "How much shallower an edge may be cut than specified; the depth covers it."
     ] = 0.0
     bears: Annotated[bool, "Whether the parts are finished to bear, so that they take the compression; AISC only."] = (
         False
@@ -91,9 +89,9 @@ class FullWeld:
     kind: Literal["full"]
     groove: _GivenForm | None = None
     groove_angle: _GivenAngle | None = None
-    root: Annotated[Root | None, "How the root is made; chosen where none is given."] = None
+    root: Annotated[Root | None, "How the root is made; without it the root is chosen."] = None
     gap: _Gap | None = None
-    land: Annotated[float | None, UP_TO_50, "Land; the middle of what the detail allows by default."] = None
+    land: Annotated[float | None, UP_TO_50, "Land; by default the middle of the range that the detail allows."] = None
     access: _Access = "both-sides"
 
 
@@ -133,12 +131,12 @@ class Holes:
     filling: Annotated[
         float | None,
         _HOLE,
-        "Height of the filling; the thickness of part 2, which has the hole, by default.",
+        "Height of the filling; by default the thickness of part 2, which has the hole.",
     ] = None
     count: Annotated[
         int | None,
         OneOf(tuple(range(1, MOST_HOLES + 1))),
-        "How many there are; how many are needed, where none is given.",
+        "Number of welds; without it the number needed is taken.",
     ] = None
     pitch: Annotated[float | None, _HOLE, "Least distance between lines of slots, across them."] = None
     pitch_along: Annotated[float | None, _HOLE, "Least distance between centres along a line of slots."] = None
@@ -303,7 +301,7 @@ class GrooveSizeRequest:
         'Load, with basis "load": a force on the joint, or components per length.',
     ] = None
     filler: AnyFiller | None = None
-    parameters: Annotated[Parameters, "Parameters over the rule set's own; EN 1993-1-8 only."] = ()
+    parameters: Annotated[Parameters, "Parameters that replace the rule set's own; EN 1993-1-8 only."] = ()
     process: Process | None = None
     position: Position | None = None
     common: Common = Common()

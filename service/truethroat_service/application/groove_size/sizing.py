@@ -141,7 +141,9 @@ def _sized(
         _refuse_unlisted(unlisted, faults)
     if not fitting and weld.groove == "square" and not weld.proven:
         refused.append(
-            RefusedPreparation(None, "square", "a square edge keeps only what is proven to fuse: send penetration")
+            RefusedPreparation(
+                None, "square", "a square edge has only the throat that proven penetration gives; send penetration"
+            )
         )
     return fitting, refused
 

@@ -39,7 +39,7 @@ def check(request: HeatRequest, faults: Faults) -> None:
     if thickest is not None and request.thickness is not None and not at_least(thickest, request.thickness):
         faults.inconsistent(
             "#/thickest_part",
-            f"must not be smaller than the thickness of {faults.units.text(request.thickness)}; it is"
+            f"must be at least the thickness of {faults.units.text(request.thickness)}; it is"
             f" {faults.units.text(thickest)}",
         )
     _check_combined(request, faults)

@@ -1,4 +1,12 @@
-"""Use case: every way to make one joint, sized and costed on the same rules, ranked, and what each is held to."""
+"""Use case: every way to make one joint, sized and costed by the same rules, ranked, with the limits for each.
+
+A plan calculates nothing that a single resource does: it asks the resources and shows their answers unchanged. It
+counts proven penetration only, and the tolerances of the shop, so no way it shows is short at the worst of them. A
+normal spread may still exceed a tolerance; the caution ``may-be-short`` then gives the chance, which is counted on
+Halton's points, so that the same request has the same chance. A load across a joint that is welded on one side opens it
+from its root: an EN fillet of a square tee takes the model of EN 1993-1-8 4.12, and any other such way is refused
+unless the joint is held from turning. A lap counts the reduction of long welds.
+"""
 
 from collections.abc import Mapping
 from dataclasses import asdict, dataclass, replace
@@ -43,12 +51,12 @@ _PASSED_ON: Mapping[Verdict, CautionCode] = MappingProxyType(
         Verdict.HIGH: "high",
     }
 )
-"""Verdicts of single resources that a plan passes on of every way, and the caution that does."""
+"""Verdicts of single resources that a plan repeats for each way, with the caution that repeats them."""
 
 
 @dataclass(frozen=True, slots=True)
 class _Way:
-    """A way that works, with all that was found of it."""
+    """A way that keeps the rules, with its answers, costs, budget and chance."""
 
     name: WayName
     laid: Made
@@ -63,7 +71,9 @@ class _Way:
 def joint_plan(request: JointPlanRequest) -> Answered[JointPlanAnswer]:
     """Every way to make one joint, sized, costed and ranked, with what is refused and why.
 
-    Lengths are in mm, forces in N, angles in rad, times in s. Raises ``Refused`` with every fault found.
+    The request and the answer are in engine units: lengths in mm, forces in N, angles in rad, times in s. The answer
+    holds the ways best first, each with its costs, budget, limits and the verdicts of the resources, and the ways
+    refused. Raises ``Refused`` with every fault of the request.
     """
     units = Units(request.common.units)
     remarks = Remarks(units)
@@ -112,28 +122,29 @@ def joint_plan(request: JointPlanRequest) -> Answered[JointPlanAnswer]:
 
 
 def _check(request: JointPlanRequest, units: Units) -> RuleSet:
-    """Rule set, once everything fits together."""
+    """Rule set of the plan; raises ``Refused`` where the request does not fit."""
     faults = Faults(units)
     rules, beta_w = chosen(request.rule_set, request.parameters, faults)
     kind, basis = request.joint.kind, request.basis
     if kind == "outside-corner" and basis != "throat":
-        faults.inconsistent("#/basis", 'an outside corner is planned for a throat: send basis "throat"')
+        faults.inconsistent("#/basis", 'must be "throat" for an outside-corner')
     if kind not in ("outside-corner", "butt") and basis == "throat":
-        faults.inconsistent("#/basis", f"a {kind} is planned for a load or for full strength, not for a throat")
+        faults.inconsistent("#/basis", f'must be "load" or "full-strength" for joint "{kind}"')
     for field, belongs in (("load", "load"), ("required_throat", "throat")):
         given = getattr(request, field) is not None
         if given != (basis == belongs):
-            said = f"is missing: basis {basis} goes by it" if not given else f"goes with basis {belongs}, not {basis}"
-            faults.inconsistent(f"#/{field}", said)
+            needed = f'is required with basis "{basis}"'
+            unused = f'applies to basis "{belongs}" only; leave it out'
+            faults.inconsistent(f"#/{field}", unused if given else needed)
     if request.required_throat is not None and not at_most(request.required_throat, min(request.thickness)):
         faults.out_of_range(
             "#/required_throat",
-            f"{units.text(request.required_throat)} is more than the thinner part's"
-            f" {units.text(min(request.thickness))}: the part itself would part first",
+            f"must be at most the {units.text(min(request.thickness))} of the thinner part; it is"
+            f" {units.text(request.required_throat)}",
         )
     possible = {"outside-corner": FINISHES["open-corner"], "butt": FINISHES["butt"]}.get(kind, ("as-welded",))
     if request.finish.to not in possible:
-        faults.inconsistent("#/finish/to", f"a {kind} is finished {' or '.join(possible)}, not {request.finish.to}")
+        faults.inconsistent("#/finish/to", f"must be {' or '.join(possible)} for a {kind}; it is {request.finish.to}")
     root, thinner = request.penetration, min(request.thickness)
     check_tolerance("#/penetration/tolerance", root.tolerance, root.depth, "depth", faults)
     check_tolerance(
@@ -143,7 +154,7 @@ def _check(request: JointPlanRequest, units: Units) -> RuleSet:
     _check_access(request, faults)
     if basis != "throat":
         if rules.weld is None:
-            faults.inconsistent("#/rule_set", f"{rules.id} claims no strength: it plans for a throat alone")
+            faults.inconsistent("#/rule_set", f'must be one with strengths for basis "{basis}"; {rules.id} has none')
         else:
             metals(rules, request.parts, request.filler, beta_w, None, faults, Remarks(units), request.process)
     elif rules.weld is not None:
@@ -164,26 +175,30 @@ def _check_access(request: JointPlanRequest, faults: Faults) -> None:
 
 
 def _check_companions(request: JointPlanRequest, faults: Faults) -> None:
-    """Find fields that go with another one, or with another kind of joint."""
+    """Add a fault for each field that needs another one, or another kind of joint."""
     window, kind = request.cooling_window, request.joint.kind
     if window is not None and not at_least(window.most, window.least):
-        faults.inconsistent("#/cooling_window/most", "is shorter than the least")
+        faults.inconsistent("#/cooling_window/most", "must be at least the least time of the window")
     if window is not None and request.arc is None:
-        faults.inconsistent("#/cooling_window", "goes with arc, which is not given")
+        faults.inconsistent("#/cooling_window", "needs arc; send it too")
     if request.hydrogen is not None and request.composition is None:
-        faults.inconsistent("#/hydrogen", "goes with composition, which is not given")
+        faults.inconsistent("#/hydrogen", "needs composition; send it too")
     if request.preheat is not None and (request.arc, request.composition, request.preheat_category) == (None,) * 3:
-        faults.inconsistent("#/preheat", "goes with arc, composition or preheat_category, and none is given")
+        faults.inconsistent("#/preheat", "needs arc, composition or preheat_category; send one of them too")
     if request.intermittent is not None and kind not in ("tee", "lap"):
-        faults.inconsistent("#/intermittent", f"a {kind} has no intermittent way; leave it out")
+        faults.inconsistent("#/intermittent", f"does not apply to a {kind}; leave it out")
     if request.held_from_turning and kind == "outside-corner":
-        faults.inconsistent("#/held_from_turning", f"changes nothing of a {kind}; leave it out")
+        faults.inconsistent("#/held_from_turning", f"does not apply to a {kind}; leave it out")
     if request.bevelling_speed is not None and kind in ("lap", "inside-corner"):
-        faults.inconsistent("#/bevelling_speed", f"no edge of a {kind} is bevelled; leave it out")
+        faults.inconsistent(
+            "#/bevelling_speed", f"does not apply to a {kind}, which has no edge to bevel; leave it out"
+        )
     if kind == "butt" and abs(request.joint.angle - pi / 2) > SAME:
-        faults.inconsistent("#/joint/angle", "the parts of a butt lie in one plane; leave it out")
+        faults.inconsistent("#/joint/angle", "does not apply to a butt, whose parts lie in one plane; leave it out")
     if request.basis == "throat" and request.joint.root_gap > 0.0:
-        faults.inconsistent("#/joint/root_gap", "a seam prepared for a throat is closed tight; leave it out")
+        faults.inconsistent(
+            "#/joint/root_gap", 'does not apply to basis "throat", which closes the seam tight; leave it out'
+        )
     _check_tolerances(request, faults)
 
 
@@ -195,31 +210,34 @@ _LOOSE: Mapping[str, tuple[str, ...]] = MappingProxyType(
         "face_height": ("outside-corner", "butt"),
     }
 )
-"""Joints some way of which each tolerance counts in."""
+"""Kinds of joint for which each tolerance counts in some way."""
 
 
 def _check_tolerances(request: JointPlanRequest, faults: Faults) -> None:
-    """Find tolerances that count in no way of the joint, and a spread of none."""
-    told = asdict(request.tolerances)
+    """Add a fault for each tolerance that counts in no way of the joint, and for a spread without a tolerance."""
+    given = asdict(request.tolerances)
     for name, kinds in _LOOSE.items():
         by_throat = name in ("depth", "legs") or request.basis == "throat"
-        if told[name] and (request.joint.kind not in kinds or not by_throat):
-            faults.inconsistent(f"#/tolerances/{name}", "counts in no way to make this joint; leave it out")
+        if given[name] and (request.joint.kind not in kinds or not by_throat):
+            faults.inconsistent(
+                f"#/tolerances/{name}",
+                f"does not apply to a {request.joint.kind} with basis {request.basis}; leave it out",
+            )
     spread = request.spread
     if spread is None:
         return
-    if not (any(told.values()) or request.finish.tolerance or request.penetration.tolerance):
-        faults.inconsistent("#/spread", "goes with a tolerance, and none is given")
+    if not (any(given.values()) or request.finish.tolerance or request.penetration.tolerance):
+        faults.inconsistent("#/spread", "needs a tolerance; send one too")
     if spread.deviations is not None and spread.distribution != "normal":
-        faults.inconsistent("#/spread/deviations", "goes with a normal distribution; leave it out")
+        faults.inconsistent("#/spread/deviations", 'applies to distribution "normal" only; leave it out')
 
 
 def _too_high(request: JointPlanRequest, laid: Made, quality: Quality | None, units: Units) -> str | None:
-    """Why a face may not be left so high, if it may not."""
+    """Why a face must not be left so high; None where it may."""
     most = None if laid.face is None else most_face(request, laid, quality)
     if most is None or laid.face is None or at_most(laid.face, most):
         return None
-    return f"a face of {units.text(laid.face)} is more than the {units.text(most)} that {quality} allows"
+    return f"The face of {units.text(laid.face)} is higher than the {units.text(most)} that {quality} allows."
 
 
 def _way(request: JointPlanRequest, name: WayName, laid: Made, parts: Parts) -> _Way:
@@ -229,7 +247,7 @@ def _way(request: JointPlanRequest, name: WayName, laid: Made, parts: Parts) -> 
         costs = plan_costs.costs(request, laid, parts, left_out)
     account = chance = None
     if laid.judged is None:
-        left_out["budget"] = "its throat is that of the parts or of no one section"
+        left_out["budget"] = "needs a weld with one section; here the parts or several sections decide the throat"
     else:
         judged = laid.judged
         account = throat_budget(budget(judged.shape, judged.lengths, judged.worse, judged.required))
@@ -270,9 +288,9 @@ def _planned(
 def _say(
     request: JointPlanRequest, ways: list[_Way], order: list[int], compared: tuple[Cost, ...], remarks: Remarks
 ) -> None:
-    """Say what is recommended, what stands against it and what was left out."""
+    """Add what is recommended and by which costs, and the costs that are not compared."""
     if not ways:
-        remarks.because("No way keeps the rules: each is refused for the reason beside it.")
+        remarks.because("No way keeps the rules; see refused for the reasons.")
         return
     best = ways[order[0]]
     known = [kind for kind in weighted(request.weights.by_kind()) if best.costs.by_kind()[kind] is not None]
@@ -281,25 +299,29 @@ def _say(
             f"No way that keeps the rules is one that a shop would lay. Of {best.name}: {' '.join(best.impracticable)}"
         )
     elif len(ways) == 1:
-        remarks.because(f"{best.name} is the one way that keeps the rules.")
+        remarks.because(f"Only {best.name} keeps the rules.")
     elif known:
-        remarks.because(f"{best.name} comes first of {len(ways)} ways by {', '.join(known)} at the weights given.")
+        remarks.because(
+            f"{best.name} is the first of {len(ways)} ways, compared by {', '.join(known)} with the weights given."
+        )
     else:
-        remarks.because("Nothing that carries weight is known of every way, so they are not told apart.")
+        remarks.because("No cost that has a weight is known, so the ways are not ranked.")
     kinds = weighted(request.weights.by_kind())
     costs = [way.costs.by_kind() for way in ways]
     of_none = [kind for kind in kinds if all(way[kind] is None for way in costs)]
     of_some = [kind for kind in kinds if kind not in (*compared, *of_none)]
-    texts = [f"Not known of any way: {', '.join(of_none)}."] if of_none else []
+    texts = [f"The ranking leaves out costs that are not known for any way: {', '.join(of_none)}."] if of_none else []
     if of_some:
-        texts.append(f"Not known of every way: {', '.join(of_some)}. A way of which less is known comes later.")
+        texts.append(
+            f"These costs are not known for every way: {', '.join(of_some)}. A way of which less is known comes later."
+        )
     if texts and len(ways) > 1:
         remarks.caution("not-compared", " ".join(texts))
     _caution(request, [ways[index] for index in order], remarks)
 
 
 def _caution(request: JointPlanRequest, ways: list[_Way], remarks: Remarks) -> None:
-    """Say what the plan rests on: its own, then what the single resources say of the ways."""
+    """Add the cautions of the plan itself, then those of the single resources, each once."""
     remark_on_penetration(request.penetration, remarks, "No way counts on it.")
     seen = {caution.code for caution in remarks.cautions}
     for caution in (caution for way in ways for answer in way.answers.values() for caution in answer.cautions):
@@ -310,16 +332,18 @@ def _caution(request: JointPlanRequest, ways: list[_Way], remarks: Remarks) -> N
         if way.chance:
             remarks.caution(
                 "may-be-short",
-                f"{way.name}: {way.chance:.2%} of such seams would be short, their lengths beyond the tolerances.",
+                f"{way.name}: {way.chance:.2%} of such seams are expected to be short, beyond their tolerances.",
                 (request.spread or Spread()).source,
             )
         for operation, answer in way.answers.items():
             if answer.verdict in _PASSED_ON:
                 remarks.caution(
-                    _PASSED_ON[answer.verdict], f"{way.name}: {operation.replace('_', ' ')} says {answer.verdict}."
+                    _PASSED_ON[answer.verdict],
+                    f"{way.name}: {operation.replace('_', ' ')} ends in the verdict {answer.verdict}.",
                 )
     if any(way.laid.cuts for way in ways):
         bevelled = "" if request.bevelling_speed is None else " and bevelling"
         remarks.caution(
-            "not-all-timed", f"Time is that of welding{bevelled}; other cutting, gouging and grinding is not."
+            "not-all-timed",
+            f"The time is that of welding{bevelled}. It does not include other cutting, gouging and grinding.",
         )

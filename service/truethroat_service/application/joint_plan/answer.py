@@ -39,10 +39,10 @@ Cost = Literal["filler", "time", "heat", "distortion"]
 
 @dataclass(frozen=True, slots=True)
 class PlanCosts:
-    """What a way takes; null where it cannot be told."""
+    """Costs of a way; null where one is not known."""
 
     filler: Annotated[float | None, Q(MASS), "Weld metal."]
-    time: Annotated[float | None, Q(WORKING_TIME), "On the clock, at most."]
+    time: Annotated[float | None, Q(WORKING_TIME), "Time on the clock, at most."]
     heat: Annotated[float | None, Q(ENERGY), "Arc energy put into the joint."]
     distortion: Annotated[float | None, Q(ANGLE), "Angular change, at most."]
 
@@ -53,7 +53,7 @@ class PlanCosts:
 
 @dataclass(frozen=True, slots=True)
 class PlanHold:
-    """What each weld is held to; null where the way or the quality set has none."""
+    """Limits for each weld; null where the way or the quality set has none."""
 
     least_leg: LengthUp | None
     least_throat: LengthUp | None
@@ -64,7 +64,7 @@ class PlanHold:
 
 @dataclass(frozen=True, slots=True)
 class PlanParts:
-    """Answers of the single resources, as each gives it; null where a way has no use for one."""
+    """Answers of the single resources, unchanged; null where a way does not need one."""
 
     fillet_size: Answered[FilletSizeAnswer] | None = None
     groove_size: Answered[GrooveSizeAnswer] | None = None
@@ -82,20 +82,20 @@ class PlannedWay:
 
     way: WayName
     size: Annotated[str, "What to weld and cut, in words."]
-    rank: Annotated[int, "Equal scores share one."]
+    rank: Annotated[int, "Place of the way from 1; ways with equal scores share one."]
     impracticable: Annotated[
         tuple[str, ...],
         "Why no shop would lay it; empty where it would. Such a way comes after all others and is never recommended.",
     ]
     score: Annotated[float, "Weighted geometric mean of its costs that are known, each over the least of any way."]
-    dominated_by: Annotated[tuple[WayName, ...], "Ways no worse in anything and better in something."]
+    dominated_by: Annotated[tuple[WayName, ...], "Ways that are no worse in any cost and better in one."]
     costs: PlanCosts
     budget: ThroatBudget | None
     chance_short: Annotated[float | None, "Share of such seams whose throat is short, at the tolerances given."]
     hold: PlanHold
-    verdicts: Annotated[Mapping[str, Verdict], "Verdict of each single resource asked."]
-    left_out: Annotated[tuple[LeftOut, ...], "Resources that had no answer, and why."]
-    parts: Annotated[PlanParts | None, "Null where the request did not ask for it."]
+    verdicts: Annotated[Mapping[str, Verdict], "Verdict of each single resource."]
+    left_out: Annotated[tuple[LeftOut, ...], "Resources without an answer, and why."]
+    parts: Annotated[PlanParts | None, "Answers of the single resources; null where the request does not ask for them."]
 
 
 @dataclass(frozen=True, slots=True)
@@ -110,8 +110,8 @@ class RefusedWay:
 class JointPlanAnswer:
     """Every way to make one joint."""
 
-    recommended: Annotated[WayName | None, "The first of the ways; null where none keeps the rules and is practicable."]
-    compared_by: Annotated[tuple[Cost, ...], "Costs with weight that are known of every way."]
+    recommended: Annotated[WayName | None, "First of the ways; null where none keeps the rules and is practicable."]
+    compared_by: Annotated[tuple[Cost, ...], "Costs that have a weight and are known for every way."]
     quality: Quality | None
     ways: Annotated[tuple[PlannedWay, ...], "Best first."]
     refused: tuple[RefusedWay, ...]

@@ -1,4 +1,7 @@
-"""What a way costs: filler, time, heat and distortion, each asked of its own resource, and its risk of cracks."""
+"""Costs of a way: filler, time, heat and distortion, each from its own resource, and its risk of cracks.
+
+Without an arc the heat follows from the metal laid, by the rule that relates the leg of a fillet to its energy.
+"""
 
 from collections.abc import Callable
 from dataclasses import replace
@@ -25,26 +28,26 @@ from .ways.way import Made, common
 
 
 def costs(request: JointPlanRequest, way: Made, parts: Parts, left_out: dict[str, str]) -> PlanCosts:
-    """Filler in kg, time on the clock in s, heat in kJ and angular change in rad; None where it cannot be told.
+    """Filler in kg, time on the clock in s, heat in kJ and angular change in rad; None where not known.
 
     A resource that cannot answer is put into ``left_out`` with its reason.
     """
     quantity = _asked(parts, left_out, filler_quantity, _quantity(request, way))
     heated = turned = None
-    told = (request.arc, request.composition, request.preheat_category)
-    if way.laid == "fillet" or any(field is not None for field in told):
+    given = (request.arc, request.composition, request.preheat_category)
+    if way.laid == "fillet" or any(field is not None for field in given):
         heated = _asked(parts, left_out, heat, _heat(request, way))
     else:
-        left_out["heat"] = "goes by the arc of a pass, the steel's composition or its category, and none is told"
+        left_out["heat"] = "needs arc, composition or preheat_category"
     joint = _in_runs(way.joint, quantity)
     if joint is None:
-        left_out["distortion"] = "no method knows this joint"
+        left_out["distortion"] = "has no method for this joint"
     else:
         turned = _asked(parts, left_out, distortion, DistortionRequest(joint, common=common(request)))
     if way.laid == "fillet":
         _asked(parts, left_out, crack_risk, _crack(request, way))
     else:
-        left_out["crack_risk"] = "goes by the width and depth of a bead, which no groove tells"
+        left_out["crack_risk"] = "needs the width and depth of a bead, which do not follow from a groove"
     return PlanCosts(
         filler=None if quantity is None else quantity.totals.deposited,
         time=_time(request, way, quantity),
@@ -56,7 +59,7 @@ def costs(request: JointPlanRequest, way: Made, parts: Parts, left_out: dict[str
 def _asked(
     parts: Parts, left_out: dict[str, str], use_case: Callable[[Request], Answered[Result]], request: Request
 ) -> Result | None:
-    """Result of a resource, or why there is none."""
+    """Result of a resource; None, with the reason in ``left_out``, where it refuses."""
     try:
         return parts.ask(use_case, request).result
     except Unworkable as error:
@@ -65,7 +68,7 @@ def _asked(
 
 
 def _in_runs(joint: Joint | None, quantity: FillerQuantityAnswer | None) -> Joint | None:
-    """Joint with its runs where a method goes by them: a fillet on one side of a tee."""
+    """Joint with the number of its runs, which a method needs for a fillet on one side of a tee."""
     if isinstance(joint, Tee) and joint.sides == 1 and quantity is not None:
         passes = quantity.welds[0].passes
         return joint if passes is None else replace(joint, runs=passes.most)
@@ -73,7 +76,7 @@ def _in_runs(joint: Joint | None, quantity: FillerQuantityAnswer | None) -> Join
 
 
 def _time(request: JointPlanRequest, way: Made, quantity: FillerQuantityAnswer | None) -> float | None:
-    """Time on the clock, at most: welding, and bevelling where its speed is told."""
+    """Time on the clock at most, s: welding, and bevelling where its speed is given."""
     if quantity is None or quantity.totals.working_time is None:
         return None
     welding = quantity.totals.working_time.most
@@ -108,22 +111,22 @@ def _quantity(request: JointPlanRequest, way: Made) -> FillerQuantityRequest:
 
 
 def _heat(request: JointPlanRequest, way: Made) -> HeatRequest:
-    """One pass of the way; cooling and preheat go by the thicker part."""
+    """Request for one pass of the way; the thicker part decides its cooling and its preheat."""
     seam: SeamKind = "butt-fill"
     if way.laid == "fillet":
         seam = "corner-fillet" if "corner" in request.joint.kind else "tee-fillet"
-    told = request.arc is not None or request.composition is not None
+    cools = request.arc is not None or request.composition is not None
     return HeatRequest(
         arc=request.arc,
         process=request.process,
-        thickness=request.thinner if told else None,
+        thickness=request.thinner if cools else None,
         seam=seam,
         preheat=ROOM_TEMPERATURE if request.preheat is None else request.preheat,
         cooling_window=request.cooling_window,
         composition=request.composition,
         hydrogen=request.hydrogen,
         preheat_category=request.preheat_category,
-        thickest_part=max(request.thickness) if told or request.preheat_category is not None else None,
+        thickest_part=max(request.thickness) if cools or request.preheat_category is not None else None,
         leg=way.leg if way.laid == "fillet" else None,
         required_leg=way.required_leg,
         common=common(request),
@@ -144,7 +147,7 @@ def _crack(request: JointPlanRequest, way: Made) -> CrackRiskRequest:
 def _total_heat(
     request: JointPlanRequest, way: Made, quantity: FillerQuantityAnswer | None, heated: HeatAnswer | None
 ) -> float | None:
-    """Arc energy put into the joint, kJ: that of every pass where the arc is told, else by the metal laid."""
+    """Arc energy put into the joint, kJ: that of every pass where the arc is given, else by the metal laid."""
     length = request.length * way.share
     if quantity is None:
         return None

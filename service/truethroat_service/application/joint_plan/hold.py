@@ -1,4 +1,4 @@
-"""What an inspector holds a planned weld to: least leg and throat, most face, by the quality level or code."""
+"""Limits that an inspector checks a planned weld by: least leg and throat, highest face, by quality level or code."""
 
 from ...engine.rounding import SAME
 from ...standards.aws_d1_1_2020 import s7_23_profile
@@ -11,7 +11,7 @@ from .ways.way import Made
 
 
 def quality_of(request: JointPlanRequest, family: str) -> Quality | None:
-    """Quality set the plan is held to: the request's, or the one that goes with its rules."""
+    """Quality set of the plan: that of the request, or the usual one of its rules."""
     if request.quality is not None:
         return request.quality
     usual: dict[str, Quality] = {"aisc": "aws-d1-1-2020", "en": "iso-5817-c"}
@@ -19,8 +19,8 @@ def quality_of(request: JointPlanRequest, family: str) -> Quality | None:
 
 
 def hold(request: JointPlanRequest, way: Made, quality: Quality | None) -> PlanHold:
-    """Hold values, None where the way or the quality set has none."""
-    # A fillet on a groove is held as a fillet.
+    """Limits of a way, mm; None where the way or the quality set has none."""
+    # A fillet on a groove is checked as a fillet.
     fillet = way.leg is not None
     face = most_face(request, way, quality)
     return PlanHold(

@@ -23,7 +23,7 @@ LEAST_TOLD_APART: Mapping[Cost, float] = MappingProxyType(
 
 @dataclass(frozen=True, slots=True)
 class Ranked:
-    """One way: its score, its place from one, and the ways that are no worse in anything and better in something."""
+    """One way: its score, its place from one, and the ways that are no worse in any cost and better in one."""
 
     score: float
     rank: int

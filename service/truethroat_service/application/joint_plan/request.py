@@ -32,8 +32,8 @@ class PlanJoint:
 
     kind: Annotated[
         Kind,
-        "Tee: part 1 runs through. Lap: part 1's face is welded. Outside corner: the end of part 1 meets part 2,"
-        " however its edges are then set.",
+        "Tee: part 1 runs through. Lap: the face of part 1 is welded. Outside corner: the end of part 1 meets part 2;"
+        " the plan tries several ways to set the edges.",
     ]
     angle: Annotated[float, PLATE_ANGLE, "Angle between the plates."] = pi / 2
     root_gap: Annotated[float, UP_TO_50, "Gap between the parts at the root."] = 0.0
@@ -43,7 +43,7 @@ class PlanJoint:
 class PlanForce:
     """Force on the whole joint."""
 
-    force: Annotated[float, ANY_FORCE, "Force on the joint, all its welds together."]
+    force: Annotated[float, ANY_FORCE, "Force on all welds of the joint together."]
     angle: Annotated[
         float,
         Within(ANGLE, most=pi / 2),
@@ -53,12 +53,12 @@ class PlanForce:
 
 @dataclass(frozen=True, slots=True)
 class PlanTolerances:
-    """Plus or minus of what the shop makes; the grinder's goes with the finish, penetration's with it."""
+    """Tolerances of the shop, plus or minus; that of grinding belongs to the finish, that of penetration to it."""
 
-    legs: Annotated[float, UP_TO_50, "Of each leg of a fillet."] = 0.0
-    depth: Annotated[float, UP_TO_50, "Of a prepared depth."] = 0.0
-    thickness: Annotated[float, UP_TO_50, "Of the parts."] = 0.0
-    face_height: Annotated[float, UP_TO_50, "Of a face left standing."] = 0.0
+    legs: Annotated[float, UP_TO_50, "Tolerance of each leg of a fillet."] = 0.0
+    depth: Annotated[float, UP_TO_50, "Tolerance of a prepared depth."] = 0.0
+    thickness: Annotated[float, UP_TO_50, "Tolerance of the thickness of the parts."] = 0.0
+    face_height: Annotated[float, UP_TO_50, "Tolerance of the height of a face that is left."] = 0.0
 
 
 _Width = Annotated[float, LONG, "Width of one part."]
@@ -66,15 +66,15 @@ _Width = Annotated[float, LONG, "Width of one part."]
 
 @dataclass(frozen=True, slots=True)
 class PlanIntermittent:
-    """What an intermittent weld carries, what it makes and where it stands."""
+    """What an intermittent weld carries, what it joins and where it is."""
 
     loading: Annotated[Loading, "What the welded parts carry."]
     member: Annotated[Member, "Plates of a built-up member, or a stiffener on its plate."] = "built-up"
     exposure: Annotated[
         Exposure,
-        "Painted or where nothing corrodes; unpainted weathering steel in the open air; or corrosive.",
+        "Protected: painted, or where nothing corrodes. Weathering: unpainted weathering steel in the open air.",
     ] = "protected"
-    widths: Annotated[tuple[_Width, _Width] | None, "Widths of parts 1 and 2, where the rules go by them."] = None
+    widths: Annotated[tuple[_Width, _Width] | None, "Widths of parts 1 and 2, where the rules need them."] = None
 
 
 _WEIGHT = Numbered(0.0, 1000.0)
@@ -82,7 +82,7 @@ _WEIGHT = Numbered(0.0, 1000.0)
 
 @dataclass(frozen=True, slots=True)
 class Weights:
-    """What each cost counts against the others; 0 leaves it out."""
+    """Weight of each cost in the ranking; 0 leaves it out."""
 
     filler: Annotated[float, _WEIGHT, "Weld metal."] = 1.0
     time: Annotated[float, _WEIGHT, "Time on the clock."] = 1.0
@@ -104,8 +104,8 @@ class JointPlanRequest:
     length: Annotated[float, LONG, "Length of the seam."]
     basis: Annotated[
         Basis,
-        "What the weld is sized for; an outside corner for a throat, a butt for any, other joints for a load or full"
-        " strength.",
+        "What the weld is sized for: a throat for an outside corner, any for a butt, a load or full strength for other"
+        " joints.",
     ]
     process: Process
     position: Position
@@ -119,12 +119,13 @@ class JointPlanRequest:
     ] = None
     held_from_turning: Annotated[
         bool,
-        "Whether the joint is held from turning about the weld, so that a load does not open one side from its root.",
+        "Whether the joint is held from turning about the weld, so that a load does not open a one-sided weld from its"
+        " root.",
     ] = False
     finish: Annotated[AnyFinish, Stated({"to": "as-welded"})] = Finish()
     filler: AnyFiller | None = None
     parameters: Parameters = ()
-    intermittent: Annotated[PlanIntermittent | None, "For an intermittent weld, which is left out without it."] = None
+    intermittent: Annotated[PlanIntermittent | None, "Intermittent weld; the plan has no such way without it."] = None
     penetration: GivenPenetration = Penetration(0.0, "assumed")
     tolerances: Annotated[PlanTolerances, "Tolerances of the shop, for the throat budget."] = PlanTolerances()
     spread: Annotated[Spread | None, "How lengths lie within their tolerances, for the chance of a short throat."] = (
@@ -132,11 +133,13 @@ class JointPlanRequest:
     )
     quality: Annotated[
         Quality | None,
-        "Level or code of the hold values: AWS D1.1:2020 with AISC rules, ISO 5817 level C with Eurocodes, by default.",
+        "Level or code that the limits come from; AWS D1.1:2020 with AISC rules and ISO 5817 level C with Eurocodes by"
+        " default.",
     ] = None
     arc: Annotated[
         AnyArc | None,
-        "The arc of one pass: its settings, its energy, or its heat input. Without it heat goes by the metal laid.",
+        "The arc of one pass: its settings, its energy, or its heat input. Without it the heat follows from the metal"
+        " laid.",
     ] = None
     preheat: Annotated[
         float | None,
@@ -164,13 +167,13 @@ class JointPlanRequest:
     bevelling_speed: Annotated[
         float | None,
         Within(SPEED, most=1000.0, above=True),
-        "Speed at which one face of an edge is cut, its share of the clock in it.",
+        "Speed at which one face of an edge is cut, averaged over the time on the clock.",
     ] = None
     prices: AnyPrices | None = None
-    weights: Annotated[Weights, "What each cost counts in the ranking."] = Weights()
+    weights: Annotated[Weights, "Weights of the costs in the ranking."] = Weights()
     detail: Annotated[
         Literal["recommended", "all"],
-        "Whether the single resources' answers come whole for the recommended way alone, or for all.",
+        "Whether the full answers of the single resources come for the recommended way only, or for all ways.",
     ] = "recommended"
     common: Common = Common()
 
@@ -191,7 +194,7 @@ class JointPlanRequest:
 
     @property
     def across(self) -> bool:
-        """Whether what is carried pulls or presses across the weld; full strength does."""
+        """Whether the load, or full strength, acts across the weld."""
         return self.basis == "full-strength" or (self.load is not None and self.load.angle > SAME)
 
     @property

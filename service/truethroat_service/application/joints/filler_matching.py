@@ -99,13 +99,14 @@ def remark_on_fillets(
     name, wanted, groups = filler.id or "The filler metal", known.classes_wanted, known.group_names
     if known.standing == "under":
         remarks.because(
-            f"{name} is under what matches {groups} ({wanted}); fillets may have it, at its own strength"
-            f" ({AISC}, Table J2.5)."
+            f"{name} is weaker than the filler metal that matches {groups} ({wanted}). Fillets may have it, at its own"
+            f" strength ({AISC}, Table J2.5)."
         )
     if known.standing == "over" and known.classes > PERMITTED_OVER:
         remarks.caution(
             "overmatched-filler",
-            f"{name} is {known.classes} classes of 10 ksi over what matches {groups} ({wanted}); one is permitted.",
+            f"{name} is {known.classes} classes of 10 ksi over the filler metal that matches {groups} ({wanted}). One"
+            " class is permitted.",
             Source(AISC, "Table J2.5"),
         )
     remark_on_hydrogen(name, known, remarks)
@@ -116,14 +117,14 @@ def remark_on_hydrogen(name: str, known: Matching, remarks: Remarks) -> None:
     if known.needs_low_hydrogen and not known.low_hydrogen:
         strict = " and ".join(group.name for group in known.groups if group.low_hydrogen)
         why = (
-            f"it matches the weaker of {known.group_names} alone"
+            f"it matches only the weaker of {known.group_names}"
             if known.weaker_only
-            else f"so stick welds of {strict} must be"
+            else f"stick welds of {strict} must be low-hydrogen"
         )
         is_not = "is not known to be" if known.low_hydrogen is None else "is not"
         remarks.caution(
             "low-hydrogen-needed",
-            f"{name} {is_not} low-hydrogen, and its deposit must be: {why}.",
+            f"{name} {is_not} low-hydrogen. Its deposit must be low-hydrogen, because {why}.",
             J2_6 if known.weaker_only else s5_6_matching.GROUPS,
         )
 

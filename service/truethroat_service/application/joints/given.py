@@ -33,9 +33,11 @@ FILLER_IDS = OneOf(tuple(FILLER_METALS), "FillerMetalId")
 Process = Annotated[str, OneOf(PROCESS_CODES, "ProcessCode"), "Process: AWS letters or ISO 4063 number."]
 Position = Annotated[str, OneOf(POSITION_CODES, "PositionCode"), "Position: AWS or ISO 6947 code."]
 PartThickness = Annotated[float, THICKNESS, "Thickness of one part."]
-Tolerance = Annotated[float, UP_TO_LARGEST, "Plus or minus; carried to the remaining throat."]
+Tolerance = Annotated[float, UP_TO_LARGEST, "Plus or minus; the remaining throat includes it."]
 GrooveAngle = Annotated[
-    float, GROOVE_ANGLE, "Included angle of the groove; 45 deg for a bevel, 60 for a V, 20 for J and U."
+    float,
+    GROOVE_ANGLE,
+    "Included angle of the groove: by default 45 deg for a bevel, 60 deg for a V, 20 deg for a J or U.",
 ]
 FaceHeight = Annotated[
     float,
@@ -46,9 +48,11 @@ FaceHeight = Annotated[
 Hollow = Annotated[float, UP_TO_50, "Depth of a hollow face under its plane, instead of face_height."]
 RequiredThroat = Annotated[float, OVER_NOTHING, "Throat the finished seam must keep."]
 Sizing = Literal["leg", "throat"]
-SizeBy = Annotated[Sizing, "What is rounded up to the step; throat for EN 1993-1-8, leg otherwise."]
-SizeStep = Annotated[float, STEP, "Step of the size: 1/16 in (us), 1 mm of leg or 0.5 mm of throat by default."]
-DepthStep = Annotated[float, STEP, "Step the depth is rounded up to: 0.5 mm, or 1/32 in (us), by default."]
+SizeBy = Annotated[Sizing, "What is rounded up to the step: the throat by default for EN 1993-1-8, the leg otherwise."]
+SizeStep = Annotated[
+    float, STEP, "Step that the size is rounded up to: by default 1/16 in (us), 1 mm of leg or 0.5 mm of throat."
+]
+DepthStep = Annotated[float, STEP, "Step that the depth is rounded up to: by default 0.5 mm, or 1/32 in (us)."]
 
 
 def usual_step(units: UnitSystem, size_by: Sizing) -> float:

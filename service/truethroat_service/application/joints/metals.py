@@ -33,13 +33,13 @@ class Part:
     material: Annotated[str | None, MATERIAL_IDS, "Material by its designation; see /v1/materials."] = None
     yield_strength: Annotated[float | None, STRENGTH, "Yield strength."] = None
     tensile_strength: Annotated[float | None, STRENGTH, "Tensile strength."] = None
-    beta_w: Annotated[float | None, Numbered(0.5, 1.5), "Correlation factor of EN 1993-1-8:2005, needed with it."] = (
-        None
-    )
+    beta_w: Annotated[
+        float | None, Numbered(0.5, 1.5), "Correlation factor of EN 1993-1-8:2005, which requires it."
+    ] = None
     wall: Annotated[
         Literal["design", "nominal"] | None,
-        "Which thickness of a hollow section is sent, with AISC rules: its design wall, as taken when not said, or the"
-        " nominal one.",
+        "Which wall of a hollow section the thickness is, with AISC rules: the design wall, which is taken by"
+        " default, or the nominal wall.",
     ] = None
 
 
@@ -57,7 +57,7 @@ PART_FORMS = (
             "beta_w",
         ),
     ),
-    ((), form("PlainPart", "Part known by its thickness alone, for rules that claim no strength.", Part, "thickness!")),
+    ((), form("PlainPart", "Part with a thickness only, for rules that claim no strength.", Part, "thickness!")),
 )
 """A part as a request describes it."""
 
@@ -96,7 +96,7 @@ def _parameters() -> Form:
 
     return form(
         "Parameters",
-        "National or contract parameters over the rule set's own.",
+        "National or contract parameters that replace the rule set's own.",
         tuple,
         "gamma_m2",
         "gamma_m0",
@@ -106,12 +106,12 @@ def _parameters() -> Form:
         gamma_m2=factor("Partial factor of welds, EN 1993-1-8.", 1.0, 2.0),
         gamma_m0=factor("Partial factor of cross-sections, EN 1993-1-1.", 1.0, 2.0),
         gamma_mw=factor("Partial factor of welds, EN 1999-1-1.", 1.0, 2.0),
-        beta_w=factor("Correlation factor for both parts, over that of their grades.", 0.5, 1.5),
+        beta_w=factor("Correlation factor of both parts; it replaces that of their grades.", 0.5, 1.5),
     )
 
 
 Parameters = Annotated[
-    tuple[tuple[str, float], ...], As(_parameters()), "Parameters over the rule set's own; Eurocodes only."
+    tuple[tuple[str, float], ...], As(_parameters()), "Parameters that replace the rule set's own; Eurocodes only."
 ]
 
 
@@ -135,14 +135,14 @@ def metals(
 ) -> Metals:
     """Metals the rules will use; ``beta_w`` is the request's own over that of the grades. Faults are added, not raised.
 
-    ``hss_end`` says whether the weld ends a rectangular hollow section in tension; not said, any hollow section is
-    taken for one.
+    ``hss_end`` says whether the weld ends a rectangular hollow section in tension; with None every hollow section is
+    taken as one.
 
     With practice that claims no strength only the thicknesses are used.
     """
     if rules.weld is None:
         if filler is not None:
-            faults.inconsistent("#/filler", f"{rules.id} claims no strength, so it uses no filler metal; leave it out")
+            faults.inconsistent("#/filler", f"does not apply to {rules.id}, which claims no strength; leave it out")
         plain = (PartMetal(parts[0].thickness), PartMetal(parts[1].thickness))
         return Metals(plain, WeldMetal())
     found = tuple(_part(rules, index, part, beta_w, faults) for index, part in enumerate(parts))
@@ -167,11 +167,11 @@ def metals(
 def _about_hollow_section(hss_end: bool | None, hollow: list[str]) -> str:
     """Say what becomes of the directional increase at a hollow section, and on whose word."""
     if hss_end is None:
-        return f"The directional increase is left out because {', '.join(hollow)} is a hollow section."
+        return f"The directional increase is left out, because {', '.join(hollow)} is a hollow section."
     if hss_end:
         return "The directional increase is left out at the end of a rectangular hollow section in tension."
     return (
-        f"The directional increase is kept at {', '.join(hollow)} on the request's word that this is no end of a"
+        f"The directional increase counts at {', '.join(hollow)}, because the request says that the weld does not end a"
         " rectangular hollow section in tension."
     )
 
@@ -203,7 +203,7 @@ def _thicknesses(rules: RuleSet, parts: tuple[Part, Part], faults: Faults) -> No
         if not at_least(part.thickness, rules.scope.least_thickness):
             faults.out_of_scope(
                 f"#/parts/{index}/thickness",
-                f"{faults.units.text(part.thickness)} is too thin: {rules.id} covers {limit.text} ({limit.source})",
+                f"is too thin at {faults.units.text(part.thickness)}: {rules.id} covers {limit.text} ({limit.source})",
             )
 
 
@@ -213,7 +213,7 @@ def _strong_enough(rules: RuleSet, parts: tuple[Part, Part], faults: Faults) -> 
     nominal = [_nominal_yield(part) for part in parts]
     if steel and all(value is not None and at_most(value, rules.scope.over_yield) for value in nominal):
         faults.out_of_scope(
-            "#/parts", f"neither part is strong enough: {rules.id} covers {steel.text} ({steel.source})"
+            "#/parts", f"neither part is strong enough; {rules.id} covers {steel.text} ({steel.source})"
         )
 
 
@@ -234,14 +234,16 @@ def _part(rules: RuleSet, index: int, part: Part, beta_w: float | None, faults: 
         if correlation and own_beta_w is None and MATERIALS[part.material].family in rules.scope.families:
             faults.out_of_scope(
                 f"{pointer}/material",
-                f"{part.material} has no row in {_short(correlation.source)}; send parameters.beta_w for it",
+                f"{part.material} has no row in {_short(correlation.source)}; send its beta_w as parameters.beta_w",
             )
     elif rules.metals.by_alloy is not None:
-        faults.inconsistent(pointer, f"{rules.id} goes by alloy: send the part's material, such as 6082-T6")
+        faults.inconsistent(
+            pointer, f"needs a material such as 6082-T6, because the strengths of {rules.id} depend on the alloy"
+        )
         return PartMetal(part.thickness, 1.0, 1.0)
     elif part.yield_strength is None or part.tensile_strength is None:
         faults.inconsistent(
-            pointer, f"{rules.id} needs the part's strength: a material, or yield_strength and tensile_strength"
+            pointer, f"needs a strength with {rules.id}: send a material, or yield_strength and tensile_strength"
         )
         return PartMetal(part.thickness, 1.0, 1.0, 1.0)
     else:
@@ -249,34 +251,36 @@ def _part(rules: RuleSet, index: int, part: Part, beta_w: float | None, faults: 
         own_beta_w = for_all if for_all is not None else part.beta_w
         _check_beta_w(rules, pointer, part, own_beta_w, faults)
         if f_y > f_u:
-            faults.inconsistent(f"{pointer}/yield_strength", "the yield strength is over the tensile strength")
+            faults.inconsistent(f"{pointer}/yield_strength", "must be at most the tensile strength")
     nominal, steel = _nominal_yield(part), rules.scope.steel
     if steel and nominal is not None and not at_most(nominal, rules.scope.largest_yield):
         faults.out_of_scope(
             f"{pointer}/{'material' if part.material else 'yield_strength'}",
-            f"yield strength {faults.units.stress_text(nominal)}: {rules.id} covers {steel.text} ({steel.source})",
+            f"has a yield strength of {faults.units.stress_text(nominal)}; {rules.id} covers {steel.text}"
+            f" ({steel.source})",
         )
     wall = b4_2_design_wall.DESIGN_WALL if part.wall == "nominal" and _has_design_wall(rules, part) else 1.0
     return PartMetal(part.thickness, f_y, f_u, own_beta_w, wall)
 
 
 def _remark_on_walls(rules: RuleSet, parts: tuple[Part, Part], faults: Faults, remarks: Remarks) -> None:
-    """Say which wall of a hollow section was taken; refuse to be told where it makes no difference."""
+    """Say which wall of a hollow section is taken; refuse the field where it makes no difference."""
     for index, part in enumerate(parts):
         if part.wall is not None and not _has_design_wall(rules, part):
             faults.inconsistent(
                 f"#/parts/{index}/wall",
-                f"goes with a hollow section of AISC 360-22 B4.2 ({', '.join(sorted(b4_2_design_wall.NOMINAL))})",
+                "applies to a hollow section of AISC 360-22 B4.2 only"
+                f" ({', '.join(sorted(b4_2_design_wall.NOMINAL))}); leave it out",
             )
     walled = [part for part in parts if _has_design_wall(rules, part)]
     if not walled:
         return
     if any(part.wall == "nominal" for part in walled):
-        text = "Beside the weld a hollow section is as strong as its design wall, 0.93 of the nominal thickness sent."
+        text = "The strength of a hollow section beside the weld is that of its design wall, 0.93 of the nominal wall."
     else:
         text = (
-            "The thickness of a hollow section is taken for its design wall. Where it is the nominal one the section is"
-            ' weaker, 0.93 of what is shown: say wall "nominal".'
+            "The thickness of a hollow section is taken as its design wall. If it is the nominal wall, the strength is"
+            ' 0.93 of that shown; send wall "nominal" then.'
         )
     remarks.caution("design-wall", text, b4_2_design_wall.SOURCE)
 
@@ -296,14 +300,15 @@ def _check_beta_w(rules: RuleSet, pointer: str, part: Part, beta_w: float | None
     correlation = rules.metals.beta_w
     if correlation and beta_w is None:
         faults.inconsistent(
-            f"{pointer}/beta_w", "strengths given by hand need beta_w with EN 1993-1-8, such as 0.9 for S355"
+            f"{pointer}/beta_w", "is required with EN 1993-1-8 where a part has strengths and no material; S355 has 0.9"
         )
     elif part.beta_w is not None and correlation is None:
-        faults.inconsistent(f"{pointer}/beta_w", f"beta_w belongs to EN 1993-1-8, not to {rules.id}; leave it out")
+        faults.inconsistent(f"{pointer}/beta_w", f"applies to EN 1993-1-8 only, not to {rules.id}; leave it out")
     elif part.beta_w is not None and correlation and correlation.own is not None:
         faults.inconsistent(
             f"{pointer}/beta_w",
-            f"{rules.id} has one beta_w for every part, {correlation.own:g}; send another as parameters.beta_w",
+            f"does not apply to {rules.id}, which has {correlation.own:g} for every part; send another value as"
+            " parameters.beta_w",
         )
 
 
@@ -345,8 +350,8 @@ def _remark(
     elif correlation and correlation.own is not None:
         remarks.caution(
             "lower-beta-w",
-            f"beta_w {beta_w:g} is taken on the request's word: {_short(correlation.source)} has {correlation.own:g};"
-            " less has to be shown by tests or allowed by a national annex.",
+            f"The beta_w of {beta_w:g} is the request's own. {_short(correlation.source)} has {correlation.own:g};"
+            " tests or a national annex must allow a smaller value.",
             correlation.source,
         )
     listed = list(dict.fromkeys(part.material for part in parts if part.material))
@@ -354,8 +359,8 @@ def _remark(
     if grades and foreign:
         remarks.caution(
             "other-standard",
-            f"Strengths of {', '.join(foreign)} are those of {', '.join(MATERIALS[name].standard for name in foreign)};"
-            f" the rules are made for {grades.text}.",
+            f"The strengths of {', '.join(foreign)} are those of"
+            f" {', '.join(MATERIALS[name].standard for name in foreign)}. The rules are made for {grades.text}.",
             grades.source,
         )
     if softened is None:
@@ -371,8 +376,8 @@ def _remark(
         )
         remarks.caution(
             "heat-affected-zone",
-            f"Part {number}, {part.material}, is softened by the heat ({reach}): f_o {faults.units.stress_text(f_o)},"
-            f" f_u {faults.units.stress_text(f_u)}. Check the member itself with them.",
+            f"Heat softens part {number}, {part.material} ({reach}), to f_o {faults.units.stress_text(f_o)} and f_u"
+            f" {faults.units.stress_text(f_u)}. Check the member itself with these strengths.",
         )
 
 
@@ -385,12 +390,15 @@ def _filler(
     if filler is None:
         if rules.metals.filler:
             faults.inconsistent(
-                "#/filler", f'{rules.id} goes by the filler metal: send one such as "{rules.metals.filler}"'
+                "#/filler", f'is required with {rules.id}: send a filler metal such as "{rules.metals.filler}"'
             )
     elif filler.id is None:
         strength = filler.tensile_strength
         if by_alloy is not None:
-            faults.inconsistent("#/filler", f'{rules.id} goes by the filler metal\'s alloy: send one such as "ER5356"')
+            faults.inconsistent(
+                "#/filler",
+                f'must be an id such as "ER5356", because the strengths of {rules.id} depend on the alloy',
+            )
     else:
         listed = FILLER_METALS[filler.id]
         strength = listed.tensile_strength
@@ -405,8 +413,8 @@ def _filler(
     if matching and strength is not None and isinstance(base, float) and not at_least(strength, base):
         remarks.caution(
             "undermatched-filler",
-            f"The filler metal's {faults.units.stress_text(strength)} is under the part's"
-            f" {faults.units.stress_text(base)}: the rules expect {matching.text}.",
+            f"The filler metal has {faults.units.stress_text(strength)}, and the part"
+            f" {faults.units.stress_text(base)}. The rules expect a {matching.text}.",
             matching.source,
         )
     return strength

@@ -31,7 +31,7 @@ class QualitySet:
     level: Level | None = None
 
 
-_PRACTICE = Source("", "how this service reads it", "common practice, no source")
+_PRACTICE = Source("", "scope of this service", "common practice, no source")
 
 
 def _iso(name: Quality, level: Level, said: str) -> QualitySet:
@@ -44,7 +44,7 @@ def _iso(name: Quality, level: Level, said: str) -> QualitySet:
         clauses=tuple(f"Table 1, {number}" for number in [*numbers, "505"]),
         limits=(
             Limit("fusion welds in parts of 0.5 mm and more", iso_5817_2014.clause("1", "from memory")),
-            Limit("nothing is summed where several imperfections meet in one section", _PRACTICE),
+            Limit("each imperfection is checked alone, even where several meet in one section", _PRACTICE),
             Limit("fillets of 60 to 120 deg, and butt welds", _PRACTICE),
         ),
         readings=readings.ISO_5817,
@@ -82,10 +82,10 @@ QUALITY_SETS: Mapping[str, QualitySet] = MappingProxyType(
                 limits=(
                     Limit("parts of 1/8 in (3 mm) and more", aws_d1_1_2020.clause("1.2", "from memory")),
                     Limit("nontubular connections, statically or cyclically loaded", _PRACTICE),
-                    Limit("no limits of pores, craters or toe angles are held", _PRACTICE),
+                    Limit("limits of pores, craters and toe angles are not checked", _PRACTICE),
                     Limit(
-                        "a fillet is undersize nowhere at the ends of a girder's web-to-flange weld, over twice the"
-                        " flange width",
+                        "at each end of a girder's web-to-flange weld no fillet may be undersize, over twice the flange"
+                        " width; this is not checked",
                         s8_1_acceptance.UNDERSIZE,
                     ),
                 ),

@@ -28,7 +28,7 @@ from ...standards.en_1999_1_1_2007 import s8_6_3_fillet_welds as aluminium_fille
 from ...standards.iso_5817_2014 import clause as iso_5817
 from ...standards.iso_5817_2014 import table_1
 
-_PRACTICE = Source("", "how this service reads it", "common practice, no source")
+_PRACTICE = Source("", "reading of this service", "common practice, no source")
 
 BORROWED_GAP = Reading(
     "The rules say nothing about a root gap under a fillet. A gap over 1/16 in is added whole to both legs, as AWS D1.1"

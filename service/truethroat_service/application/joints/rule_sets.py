@@ -67,7 +67,7 @@ _AISC_SCOPE = Scope(
     thickness=Limit("parts of 1/8 in (3 mm) and more", aws_d1_1_2020.clause("1.2", "from memory")),
     angles=(s4_4_skewed_fillets.LEAST_ANGLE, 3 * pi / 4),
     angle=Limit(
-        "plates at 30 to 135 deg; below 60 deg throat is lost at the root by process and position (Z loss)",
+        "plates at 30 to 135 deg; below 60 deg the weld loses throat at its root, by process and position (Z loss)",
         aws_d1_1_2020.clause("4.4.2.6 and its annex", "from memory"),
     ),
     largest_yield=100.0 * KSI,
@@ -395,7 +395,7 @@ def chosen(rule_set_id: str, parameters: tuple[tuple[str, float], ...], faults: 
     given = dict(parameters)
     known = {name: value for name, value in given.items() if name in ENTRIES[rule_set_id].settable}
     for name in [name for name in given if name not in known]:
-        faults.inconsistent(f"#/parameters/{name}", f"{rule_set_id} has no parameter {name}; leave it out")
+        faults.inconsistent(f"#/parameters/{name}", f"does not apply to {rule_set_id}; leave it out")
     return rule_set(rule_set_id, known), known.get("beta_w")
 
 

@@ -1,4 +1,4 @@
-"""What does not fit together in a seam, its finish or its penetration; found together, before anything is computed."""
+"""Faults of a seam, its finish or its penetration, all found before anything is computed."""
 
 from math import pi, sin
 
@@ -21,15 +21,15 @@ def check_seam(seam: Seam, faults: Faults) -> None:
     if seam.kind == "closed-corner" and abs(seam.angle - pi / 2) > SAME:
         faults.out_of_scope(
             "#/seam/angle",
-            "a closed corner is answered at 90 deg; at another angle its edge is cut, so send an open corner",
+            "must be 90 deg for a closed corner; at another angle its edge is cut, so send an open corner",
         )
     if seam.kind == "half-open-corner" and seam.thickness is not None:
         most = seam.thickness[0] / sin(seam.angle)
         if not at_most(seam.overlap, most):
             faults.out_of_range(
                 "#/seam/overlap",
-                f"{faults.units.text(seam.overlap)} is more than the {faults.units.text(most)} end of part 1"
-                " along the overlap",
+                f"must be at most the {faults.units.text(most)} of part 1's end along the overlap; it is"
+                f" {faults.units.text(seam.overlap)}",
             )
     if seam.thickness is not None:
         pointer, thinner = "#/seam/thickness_tolerance", min(seam.thickness)
@@ -44,14 +44,14 @@ def check_finish(seam: Seam, finish: Finish, faults: Faults) -> None:
     """Add a finish the seam cannot have, and a blend that runs off its faces."""
     possible = FINISHES[seam.kind]
     if finish.to not in possible:
-        faults.inconsistent("#/finish/to", f"{seam.kind} is finished {' or '.join(possible)}, not {finish.to}")
+        faults.inconsistent("#/finish/to", f"must be {' or '.join(possible)} for a {seam.kind}; it is {finish.to}")
     elif finish.radius is not None and seam.width is not None:
         run = tangent_run(finish.radius, seam.angle)
         if not at_most(run, min(seam.width)):
             faults.out_of_range(
                 "#/finish/radius",
-                f"the blend runs {faults.units.text(run)} onto each face, past the"
-                f" {faults.units.text(min(seam.width))} there is",
+                f"must leave the blend within the {faults.units.text(min(seam.width))} of the narrower face; it runs"
+                f" {faults.units.text(run)} onto each face",
             )
 
 
@@ -60,7 +60,7 @@ def check_penetration(seam: Seam, penetration: Penetration, faults: Faults) -> N
     if seam.kind == "half-open-corner" and not at_most(penetration.depth, seam.overlap):
         faults.out_of_range(
             "#/penetration/depth",
-            f"{faults.units.text(penetration.depth)} runs past the {faults.units.text(seam.overlap)} overlap"
-            " it is measured along",
+            f"must be at most the overlap of {faults.units.text(seam.overlap)}, along which it is measured; it is"
+            f" {faults.units.text(penetration.depth)}",
         )
     check_tolerance("#/penetration/tolerance", penetration.tolerance, penetration.depth, "depth", faults)

@@ -321,13 +321,13 @@ def measured(shape: Shape) -> Section:
 
 def _check_fillet(shape: Fillet, pointer: str, faults: Faults) -> None:
     if (shape.legs is None) == (shape.throat is None):
-        faults.inconsistent(f"{pointer}/legs", "a fillet has legs or a throat: send one of the two")
+        faults.inconsistent(f"{pointer}/legs", "must be sent, or a throat, but not both")
     if shape.convexity is not None and shape.hollow is not None:
-        faults.inconsistent(f"{pointer}/hollow", "a face is convex or hollow: send convexity or hollow, not both")
+        faults.inconsistent(f"{pointer}/hollow", "must not be sent with convexity; send one of the two")
     if not at_most(shape.root_gap, s7_21_fit_up.LARGEST_GAP):
         faults.out_of_scope(
             f"{pointer}/root_gap",
-            f"over {faults.units.text(s7_21_fit_up.LARGEST_GAP)} parts are brought together before welding"
+            f"must be at most {faults.units.text(s7_21_fit_up.LARGEST_GAP)}; bring the parts together"
             f" ({s7_21_fit_up.FIT_UP})",
         )
     elif shape.hollow is not None and (shape.legs is None) != (shape.throat is None):
@@ -336,7 +336,9 @@ def _check_fillet(shape: Fillet, pointer: str, faults: Faults) -> None:
             room = float(section.fillet_throat(z_1=z_1, z_2=z_2, psi=shape.angle))
         if shape.hollow >= room:
             faults.inconsistent(
-                f"{pointer}/hollow", f"the hollow reaches the root, {faults.units.text(room)} under the face"
+                f"{pointer}/hollow",
+                f"must be smaller than the throat of {faults.units.text(room)}; it is"
+                f" {faults.units.text(shape.hollow)}",
             )
 
 
@@ -344,7 +346,7 @@ def _check_groove(shape: GrooveWeld, pointer: str, faults: Faults) -> None:
     """Find depths that do not fit the thickness, a far side that is not there, and a section without metal."""
     before = len(faults)
     if _edges(shape) == 1.0 and not at_most(shape.angle, STEEPEST):
-        faults.out_of_range(f"{pointer}/angle", f"a {shape.kind} has at most {grooves.degrees(STEEPEST)} deg")
+        faults.out_of_range(f"{pointer}/angle", f"must be at most {grooves.degrees(STEEPEST)} deg for a {shape.kind}")
     _check_depths(shape, pointer, faults)
     _check_far_side(shape, pointer, faults)
     _check_caps(shape.reinforcement, pointer, faults)
@@ -357,10 +359,11 @@ def _check_groove(shape: GrooveWeld, pointer: str, faults: Faults) -> None:
     for name, cap, width in zip(("face", "root"), (caps.face, caps.root), widths, strict=True):
         if cap is not None and cap.height > 0.0 and width <= 0.0:
             faults.inconsistent(
-                f"{pointer}/reinforcement/{name}", "nothing opens there: say how wide the cap is, or its overlap"
+                f"{pointer}/reinforcement/{name}",
+                "needs a width or an overlap, because the groove does not open on this face",
             )
     if filled.area <= 0.0 and len(faults) == before:
-        faults.inconsistent(pointer, "nothing is filled: give a gap, a cap or a back-gouge, or a depth to groove")
+        faults.inconsistent(pointer, "must have metal to fill: send a gap, a cap, a back-gouge or a depth")
 
 
 def _check_depths(shape: GrooveWeld, pointer: str, faults: Faults) -> None:
@@ -368,27 +371,31 @@ def _check_depths(shape: GrooveWeld, pointer: str, faults: Faults) -> None:
     thickness = faults.units.text(shape.thickness)
     if depths is not None and not at_most(sum(depths), shape.thickness):
         where = "depths" if shape.double else "depth"
-        faults.inconsistent(f"{pointer}/{where}", f"the groove is deeper than the thickness of {thickness}")
+        faults.inconsistent(f"{pointer}/{where}", f"must be at most the thickness of {thickness}")
     elif depths is not None and land is not None and not _same(sum(depths) + land, shape.thickness):
         faults.inconsistent(
             f"{pointer}/land",
-            f"depth and land do not add up to the thickness of {thickness}; leave out the depth, or the land of a"
-            " groove that does not go through",
+            f"must add up with the depth to the thickness of {thickness}; leave out the depth, or the land of a groove"
+            " that does not go through",
         )
     elif depths is None and land is not None and land >= shape.thickness:
-        faults.inconsistent(f"{pointer}/land", f"the land leaves nothing of the thickness of {thickness} to groove")
+        faults.inconsistent(f"{pointer}/land", f"must be smaller than the thickness of {thickness}")
 
 
 def _check_far_side(shape: GrooveWeld, pointer: str, faults: Faults) -> None:
     if not shape.full and not shape.double and shape.reinforcement.root is not None:
-        faults.inconsistent(f"{pointer}/reinforcement/root", "a groove that does not go through has no far side")
+        faults.inconsistent(
+            f"{pointer}/reinforcement/root", "does not apply to a groove that does not go through; leave it out"
+        )
     if shape.back_gouge is None:
         return
     if not shape.full:
-        faults.inconsistent(f"{pointer}/back_gouge", "a groove that does not go through is not gouged")
+        faults.inconsistent(
+            f"{pointer}/back_gouge", "does not apply to a groove that does not go through; leave it out"
+        )
     elif not at_most(shape.back_gouge.depth, shape.thickness):
         faults.inconsistent(
-            f"{pointer}/back_gouge/depth", f"is deeper than the thickness of {faults.units.text(shape.thickness)}"
+            f"{pointer}/back_gouge/depth", f"must be at most the thickness of {faults.units.text(shape.thickness)}"
         )
 
 
@@ -396,33 +403,36 @@ def _check_caps(caps: Reinforcement, pointer: str, faults: Faults) -> None:
     for name, cap in (("face", caps.face), ("root", caps.root)):
         if cap is not None and cap.overlap is not None and cap.width is not None:
             faults.inconsistent(
-                f"{pointer}/reinforcement/{name}/overlap", "goes with what the groove opens; leave it out with a width"
+                f"{pointer}/reinforcement/{name}/overlap", "must not be sent with a width; send one of the two"
             )
 
 
 def _check_corner(shape: CornerWeld, pointer: str, faults: Faults) -> None:
     """Sides that are there, and a blend that runs out on the weld."""
     if shape.overlap >= shape.thickness[0]:
-        faults.inconsistent(f"{pointer}/overlap", "covers the whole end of part 1, which closes the corner")
+        faults.inconsistent(
+            f"{pointer}/overlap",
+            "must be smaller than the thickness of part 1; an overlap of the whole end closes the corner",
+        )
         return
     if (shape.fill == "rounded") != (shape.radius is not None):
-        faults.inconsistent(f"{pointer}/radius", 'goes with fill "rounded", and with nothing else')
+        faults.inconsistent(f"{pointer}/radius", 'is required with fill "rounded", and applies to no other fill')
     if shape.crown is not None and shape.fill != "flat":
-        faults.inconsistent(f"{pointer}/crown", 'stands over the line between the toes, so only with fill "flat"')
+        faults.inconsistent(f"{pointer}/crown", 'applies to fill "flat" only; leave it out')
     if shape.fill == "flat":
         return
     gamma = pi - shape.angle
     (u, v), room = shape.sides, _to_sharp(shape)
     if min(room) <= 0.0:
-        bare = faults.units.text(u).rpartition(" ")[0]
         faults.inconsistent(
             f"{pointer}/fill",
-            f"at this angle the outer planes do not meet beyond sides of {bare} and {faults.units.text(v)}",
+            f'must be "flat" here: the outer planes do not meet beyond sides of {faults.units.text(u)} and'
+            f" {faults.units.text(v)}",
         )
     elif shape.radius is not None and not at_most(shape.radius * tan(gamma / 2.0), min(room)):
         largest = min(room) / tan(gamma / 2.0)
         faults.inconsistent(
-            f"{pointer}/radius", f"runs past a toe into the part; the largest is {faults.units.text(largest)}"
+            f"{pointer}/radius", f"must be at most {faults.units.text(largest)}, so that the blend ends on the weld"
         )
 
 

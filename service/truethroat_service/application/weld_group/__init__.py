@@ -69,8 +69,8 @@ def weld_group(request: WeldGroupRequest) -> Answered[WeldGroupAnswer]:
     with working() as sheet:
         rules, beta_w = chosen(request.rule_set, request.parameters, faults)
         if any(not length(piece) for piece in request.group):
-            # Nothing can be said of a group that is in part nowhere.
-            faults.inconsistent("#/group", "a piece starts where it ends; leave it out")
+            # A piece without length has no place and no direction.
+            faults.inconsistent("#/group", "must not have a piece that ends where it starts; leave that piece out")
             faults.refuse()
         pieces = columns(request.group)
         shape = line_group.properties(pieces)
@@ -80,7 +80,7 @@ def weld_group(request: WeldGroupRequest) -> Answered[WeldGroupAnswer]:
         faults.refuse()
         filler_matching.remark_on_fillets(rules, request.parts, request.filler, None, remarks)
         request = _filled(request, rules)
-        # An elastic resultant says nothing of how the welds strain together, so no directional increase goes with it.
+        # An elastic resultant does not show how the welds strain together, so it takes no directional increase.
         metal = replace(of_parts.weld, compatible=False)
         if request.method == "elastic":
             needed = _elastic(pieces, shape, load, rules, metal)
@@ -118,35 +118,37 @@ def _about_centroid(request: WeldGroupRequest, shape: Properties) -> GroupLoad:
 def _check(request: WeldGroupRequest, rules: RuleSet, load: GroupLoad, shape: Properties, faults: Faults) -> None:
     """Find what does not fit together and what the method does not cover."""
     if request.leg is not None and request.throat is not None:
-        faults.inconsistent("#/throat", "a size is a leg or a throat, not both")
+        faults.inconsistent("#/throat", "must not be sent with a leg; send one of the two")
     size = float(np.sqrt(shape.j[0] / shape.length[0]))
     scale = hypot(load.force.x, load.force.y, load.force.z) + hypot(load.moment.x, load.moment.y, load.moment.z) / max(
         size, NEGLIGIBLE
     )
     if scale == 0.0:
-        faults.inconsistent("#/load", "every force and moment is zero; give the one that acts")
+        faults.inconsistent("#/load", "must have a force or a moment that is not zero")
         return
     if request.method == "instantaneous-centre":
         if not rules.options.instantaneous_centre:
             faults.out_of_scope(
-                "#/method", f"{rules.id} has no instantaneous-centre method; it belongs to the AISC rule sets"
+                "#/method",
+                f"must be elastic with {rules.id}; the instantaneous centre applies to the AISC rule sets only",
             )
         elif any(_is_hollow(part) for part in request.parts):
             faults.out_of_scope(
                 "#/method",
-                "the instantaneous centre rests on the directional increase, which the end of a rectangular hollow"
-                " section does not have (AISC 360-22 J2.4(a)(2)); use elastic",
+                "must be elastic for a hollow section: the instantaneous centre depends on the directional increase,"
+                " which the end of a rectangular hollow section does not have (AISC 360-22 J2.4(a)(2))",
             )
         out = abs(load.force.z) + hypot(load.moment.x, load.moment.y) / size
         if out > NEGLIGIBLE * scale:
             faults.out_of_scope(
                 "#/load",
-                "the instantaneous-centre method covers loads in the plane of the group; this one pulls or bends out"
-                ' of it, so use method "elastic"',
+                "must lie in the plane of the group for the instantaneous centre; for a load out of the plane use"
+                " method"
+                ' "elastic"',
             )
     elif _slopes(load, shape) is None:
         faults.inconsistent(
-            "#/load", "the group lies on one straight line, which has no strength against bending about itself"
+            "#/load", "must not bend a group on one straight line about that line, where it has no strength"
         )
 
 
@@ -248,7 +250,7 @@ def _centre(
     in_plane = instantaneous_centre.Loads(np.array([load.force.x]), np.array([load.force.y]), np.array([load.moment.z]))
     found = instantaneous_centre.solve(points, rho, in_plane, LesikKennedy())
     if not bool(found.converged[0]):
-        faults.out_of_scope("#/load", 'no instantaneous centre was found for this load; use method "elastic"')
+        faults.out_of_scope("#/load", 'has no instantaneous centre that the method finds; use method "elastic"')
         faults.refuse()
     with about("bit of weld at its limit"):
         theta = float(found.worst_angle[0])
@@ -299,19 +301,19 @@ def _sized(
     force = hypot(load.force.x, load.force.y, load.force.z)
     verdict = Verdict.ENOUGH if enough else Verdict.CANNOT_BE_REACHED if asked is None else Verdict.SHORT
     remarks.because(
-        f"{units.text(required)} of leg is needed; "
+        f"The needed leg is {units.text(required)}; "
         + (
-            f"{units.text(leg)} is there."
+            f"the leg sent is {units.text(leg)}."
             if asked is not None
-            else f"{units.text(leg)} is specified."
+            else f"the specified leg is {units.text(leg)}."
             if reached
             else f"the next step up is {units.text(leg)}."
         )
     )
     if not at_most(leg, most):
         remarks.because(
-            f"The shortest run of weld, {units.text(run)}, is too short for that leg: "
-            + (f"no more than {units.text(most)} of it counts" if most else "it may not carry load at any size")
+            f"The shortest run of weld, {units.text(run)}, is too short for that leg; "
+            + (f"at most {units.text(most)} of it counts" if most else "it may not carry load at any size")
             + f" ({rules.weld.least_length_source})."
         )
     if not at_most(minimum, leg):
@@ -358,18 +360,18 @@ def _along_axes(vector: Vector) -> AlongAxes:
 def _remark(request: WeldGroupRequest, rules: RuleSet, remarks: Remarks) -> None:
     """Say what the figures leave out."""
     remarks.caution(
-        "parts-not-checked", "The parts beside the welds are not checked here, nor is the lever that brings the load."
+        "parts-not-checked", "The parts beside the welds are not checked, nor is the bracket that brings the load."
     )
     if request.method == "elastic" and rules.options.instantaneous_centre:
         remarks.caution(
             "elastic-method",
-            "The elastic method takes no directional increase and is far below the instantaneous-centre method for"
-            " eccentric loads in the plane of the group.",
+            "The elastic method takes no directional increase. For eccentric loads in the plane of the group it gives"
+            " much less strength than the instantaneous centre.",
             Source("AISC Steel Construction Manual", "Part 8"),
         )
     if EN_1993_1_8 in rules.editions:
         remarks.caution(
             "full-size-length",
-            "Every line is taken as full size from end to end; where ends taper, take two throats off it.",
+            "Every line is taken as full size from end to end. Where its ends taper, take two throats off the length.",
             Source("EN 1993-1-8:2005", "4.5.1(1)"),
         )

@@ -81,10 +81,11 @@ class WeldGroupAnswer:
     minimum: FilletSize
     specify: FilletSize | None
     utilisation: Annotated[
-        float | None, "Of the size given, or else of the next step up; null where it may carry nothing."
+        float | None,
+        "Share of its strength that the size sent uses, or else the next step up; null where it may carry no load.",
     ]
     strength: GroupStrength
     equivalent_force: Annotated[
-        ForcePerLength, "Force per length at the critical point, or along a weld that is used as much."
+        ForcePerLength, "Force per length at the critical point, or along a weld with the same utilisation."
     ]
-    efficiency: Annotated[float, "Share of the strength of the same length loaded along itself."]
+    efficiency: Annotated[float, "Strength of the group as a share of that of the same length loaded along itself."]

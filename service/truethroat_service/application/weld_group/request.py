@@ -149,7 +149,7 @@ class GroupLoad:
 
     force: Annotated[Vector, As(FORCE_VECTOR), "Force."] = Vector()
     at: Annotated[Vector, As(PLACE), "Where the force acts, from the origin of the group."] = Vector()
-    moment: Annotated[Vector, As(MOMENT_VECTOR), "Moment besides that of the force."] = Vector()
+    moment: Annotated[Vector, As(MOMENT_VECTOR), "Moment in addition to that of the force."] = Vector()
 
 
 @dataclass(frozen=True, slots=True)
@@ -165,13 +165,13 @@ class WeldGroupRequest:
         tuple[Piece, ...], By("pattern", GROUP_FORMS), "The group: a named pattern, or its lines and arcs."
     ]
     load: Annotated[GroupLoad, "Load of all groups together."]
-    parts: Annotated[tuple[AnyPart, AnyPart], "Parts 1 and 2, for the least size and, with EN, the strength."]
+    parts: Annotated[tuple[AnyPart, AnyPart], "Parts 1 and 2, for the least size and, with EN 1993, the strength."]
     method: Annotated[Method, "Elastic line method, or instantaneous centre for loads in the plane (AISC)."] = "elastic"
     count: Annotated[int, OneOf(tuple(range(1, MOST_GROUPS + 1))), "Equal groups that share the load."] = 1
     filler: AnyFiller | None = None
-    parameters: Annotated[Parameters, "Parameters over the rule set's own; EN 1993-1-8 only."] = ()
-    leg: Annotated[float | None, Within(LENGTH, 0.5, most=100.0), "Leg that is there, to learn what it carries."] = None
-    throat: Annotated[float | None, Within(LENGTH, 0.3, most=100.0), "Throat that is there, instead of the leg."] = None
+    parameters: Annotated[Parameters, "Parameters that replace the rule set's own; EN 1993-1-8 only."] = ()
+    leg: Annotated[float | None, Within(LENGTH, 0.5, most=100.0), "Leg of the weld, to find what it carries."] = None
+    throat: Annotated[float | None, Within(LENGTH, 0.3, most=100.0), "Throat of the weld, instead of the leg."] = None
     size_by: SizeBy | None = None
     size_step: SizeStep | None = None
     common: Common = Common()

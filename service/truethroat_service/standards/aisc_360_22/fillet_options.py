@@ -15,28 +15,28 @@ class AiscIntermittent:
 
     @property
     def exposure_source(self) -> Source:
-        """J3.6: painted, not subject to corrosion, or weathering steel."""
+        """The clause that covers painted parts, parts that do not corrode, and weathering steel, J3.6."""
         return clause("J3.6")
 
     @property
     def exposures(self) -> tuple[Exposure, ...]:
-        """J3.6."""
+        """Exposures that intermittent fillets may have (J3.6)."""
         return ("protected", "weathering-steel")
 
     def needs_widths(self, run: Intermittent) -> bool:
-        """No limit goes by them."""
+        """False, because no limit depends on the widths."""
         return False
 
     def notes(self, run: Intermittent) -> tuple[Note, ...]:
-        """G2.4(c) is recalled; J3.6 leaves open how staggered segments are spaced."""
+        """Cautions: G2.4(c) was not read in print, and J3.6 leaves open how staggered segments are spaced."""
         if run.member == "stiffener":
-            text = "16 web thicknesses and 10 in are recalled, not read: check them in the standard."
+            text = "The limits of 16 web thicknesses and 10 in are from memory. Check them in the standard."
             return (Note("recalled-limit", text, clause("G2.4(c)", "from memory")),)
-        text = "Spacing is taken from centre to centre of segments, staggered or not, which is the shorter reading."
+        text = "The spacing is measured from centre to centre of segments, staggered or not, which allows less gap."
         return (Note("spacing-by-pitch", text),)
 
     def gap_limits(self, run: Intermittent, parts: tuple[PartMetal, PartMetal]) -> tuple[GapLimit, ...]:
-        """G2.4(c) at a stiffener; J3.6 in a built-up member, with E6.2 in compression."""
+        """Limits of the gap: G2.4(c) at a stiffener, J3.6 in a built-up member, and E6.2 with it in compression."""
         rules = j3_6_spacing
         if run.member == "stiffener":
             gap = rules.stiffener_gap(t_w=parts[0].thickness, e_0=rules.MOST_AT_STIFFENER)
@@ -50,17 +50,17 @@ class AiscIntermittent:
         return tuple(limits)
 
     def least_segment(self, leg: float, throat: float) -> tuple[float, Source]:
-        """J2.2b(e)."""
+        """Least length of a segment, mm, and its clause (J2.2b(e))."""
         rule = j2_2_intermittent.least_segment
         return float(rule(w=leg, l_0=j2_2_intermittent.LEAST_SEGMENT)), rule.source
 
     def end_weld(self, run: Intermittent) -> None:
-        """None more than a segment."""
+        """None, because the ends need no more than a segment."""
         return
 
 
 def _in_compression(parts: tuple[PartMetal, PartMetal]) -> float:
-    """E6.2: spacing in compression, mm; either part may be the outside plate, so the lesser holds."""
+    """Largest spacing in compression, mm (E6.2). Either part may be the outside plate, so the lesser holds."""
     rules, found = j3_6_spacing, []
     for number, part in enumerate(parts, start=1):
         assert part.yield_strength is not None  # noqa: S101 - refused before
@@ -77,11 +77,11 @@ class AiscConcentric:
 
     @property
     def weights(self) -> tuple[float, float]:
-        """Eq. J2-6."""
+        """Weights of a length along the force and of one across it (Eq. J2-6)."""
         return (0.85, 1.5)
 
     def equivalent_length(self, along: Real, across: Real, compatible: Flag) -> Real:
-        """J2.4(b)."""
+        """Length along the force that is as strong as the group, mm: the better of both sums (J2.4(b))."""
         return j2_4_concentric_groups.equivalent_length(L_l=along, L_t=across, compatible=compatible)
 
 
@@ -94,7 +94,7 @@ class AiscTensionMember:
     def __call__(
         self, part: PartMetal, area: float, length: float, width: float, eccentricity: float
     ) -> TensionStrength:
-        """D2, D3 and Table D3.1, case 4."""
+        """Strength of a member held by longitudinal welds alone, with its shear lag (D2, D3 and Table D3.1, case 4)."""
         assert part.yield_strength is not None and part.tensile_strength is not None  # noqa: S101 - refused before
         rules = d3_shear_lag
         factor = rules.shear_lag(l=length, w=width, x_bar=eccentricity)
@@ -124,16 +124,16 @@ def aisc_options(method: Method) -> FilletOptions:
         instantaneous_centre=True,
         penetration=Note(
             "proven-penetration",
-            "Proven penetration counts only for a mechanized, automatic or robotic root pass at the tested current"
-            " and travel speed.",
+            "Proven penetration counts only for a mechanized, automatic or robotic root pass, made with the current and"
+            " travel speed of the test.",
             clause("J2.2a"),
         ),
         lap_overlap=_lap_overlap,
-        packing_elsewhere="fillers have rules of their own in AISC 360-22 J5, not covered here",
+        packing_elsewhere="fillers have rules of their own in AISC 360-22 J5, which are not covered",
     )
 
 
 def _lap_overlap(thinner: Real) -> tuple[Real, Source]:
-    """J2.2b(f)."""
+    """Least overlap of a lap by its thinner part, mm, and its clause (J2.2b(f))."""
     rule = j2_2_intermittent.least_overlap
     return rule(t=thinner, l_0=j2_2_intermittent.LEAST_OVERLAP), rule.source

@@ -16,7 +16,7 @@ class AiscGrooveWeld:
     method: Method
 
     def partial_throat(self, load: GrooveLoad, metal: WeldMetal) -> Real:
-        """Table J2.5: tension or compression square to the axis, shear, and both together."""
+        """Throat, mm, for tension or compression square to the axis, for shear, and for both together (Table J2.5)."""
         assert metal.filler is not None  # noqa: S101 - the use case refuses a request without it
         rows = table_j2_5_grooves
         in_tension = load.normal >= 0.0
@@ -30,18 +30,18 @@ class AiscGrooveWeld:
         return rows.required_throat(a_n=across, a_v=along)
 
     def compression(self, part: PartMetal) -> Real:
-        """Table J2.5: base metal in compression."""
+        """Strength of the base metal in compression, N/mm (Table J2.5)."""
         assert part.yield_strength is not None  # noqa: S101 - refused before
         nominal = table_j2_5_grooves.base_compression(t=part.design_thickness, F_y=part.yield_strength)
         return available(self.method, table_j2_5_grooves.BASE_COMPRESSION, nominal)
 
     def flare_throat(self, form: str, radius: float, process: str | None) -> Real:
-        """Table J2.2."""
+        """Throat of a flare groove filled flush, mm, by its radius; raises ``Unlisted`` (Table J2.2)."""
         share = j2_2_flare_grooves.radius_share(form, process, radius)
         return j2_2_flare_grooves.flare_throat(k_R=share, R=radius)
 
     def hole_limits(self, thickness: float, width: float, length: float, filling: float) -> HoleLimits:
-        """J2.3b."""
+        """Least and largest size, filling and pitch of plug and slot welds, mm (J2.3b)."""
         rules = j2_3_plug_slot
         least = rules.least_hole(t=thickness, c=rules.CLEAR, u=rules.SIXTEENTH, same=SAME)
         return HoleLimits(
@@ -55,17 +55,17 @@ class AiscGrooveWeld:
         )
 
     def hole_strength(self, area: float, metal: WeldMetal) -> Real:
-        """Table J2.5, plug and slot welds."""
+        """Strength of one plug or slot in shear, N (Table J2.5)."""
         assert metal.filler is not None  # noqa: S101 - the use case refuses a request without it
         nominal = j2_3_plug_slot.nominal_shear(F_EXX=metal.filler, A_w=area)
         return self._of_one(nominal, j2_3_plug_slot.SHEAR)
 
     def hole_fillet_limits(self, thickness: float) -> HoleLimits:
-        """J2.2a and J2.3 set the area alone."""
+        """No limits: the clauses limit only the effective area (J2.2a and J2.3)."""
         return HoleLimits(source=clause("J2.2a"))
 
     def hole_fillet_strength(self, area: float, metal: WeldMetal) -> Real:
-        """Table J2.5, fillets in holes and slots; without the increase, since the weld runs in every direction."""
+        """Strength of one fillet around a hole, N; it has every direction, so no increase (Table J2.5)."""
         assert metal.filler is not None  # noqa: S101 - as above
         stress = j2_4_fillet_strength.nominal_stress(F_EXX=metal.filler)
         return self._of_one(

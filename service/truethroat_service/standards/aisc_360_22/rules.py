@@ -1,4 +1,4 @@
-"""The clauses of chapter J put together as answers to the questions of a rule set."""
+"""Chapter J as answers to the questions of a rule set; ``engine.rule_set`` says what each question asks for."""
 
 from dataclasses import dataclass
 
@@ -23,7 +23,7 @@ class AiscWeld:
     method: Method
 
     def required_throat(self, load: WeldLoad, metal: WeldMetal) -> Real:
-        """J2.4 and Table J2.5."""
+        """Throat, mm, by the nominal stress of the filler metal and the directional increase (J2.4 and Table J2.5)."""
         assert metal.filler is not None  # noqa: S101 - the use case refuses a request without it
         k_ds = j2_4_fillet_strength.directional_factor(theta=load.theta, compatible=metal.compatible)
         f_nw = j2_4_fillet_strength.nominal_stress(F_EXX=metal.filler)
@@ -31,11 +31,11 @@ class AiscWeld:
         return j2_4_fillet_strength.required_throat(r_n_req=needed, F_nw=f_nw, k_ds=k_ds)
 
     def minimum_leg(self, thinner: Real, psi: Real) -> tuple[Real, Source]:
-        """J2.2b(a), Table J2.4."""
+        """Least leg, mm, by the thinner part (J2.2b(a), Table J2.4)."""
         return j2_2_fillet_limits.minimum_leg(t=thinner), j2_2_fillet_limits.minimum_leg.source
 
     def long_weld_leg(self, throat: Real, length: Real, psi: Real, penetration: Real) -> Real:
-        """J2.2b(d), solved for the leg."""
+        """Leg, mm, whose throat carries the load with the long-weld reduction (J2.2b(d), solved for the leg)."""
         rules = j2_2_fillet_limits
         w_a = rules.leg_at_full_length(a_req=throat, psi=psi, p=penetration)
         b = rules.linear_term(a_req=throat, L=length, psi=psi, p=penetration)
@@ -44,20 +44,20 @@ class AiscWeld:
         return rules.long_weld_leg(w_a=w_a, w_b=w_b, w_c=w_c, L=length)
 
     def long_weld_factor(self, leg: Real, length: Real, psi: Real, penetration: Real) -> Real:
-        """J2.2b(d)."""
+        """Share of the length that counts over 100 legs (J2.2b(d))."""
         return j2_2_fillet_limits.length_factor(L=length, w=leg)
 
     def counted_leg(self, leg: Real, length: Real, psi: Real, penetration: Real = 0.0) -> Real:
-        """J2.2b(c)."""
+        """Leg that counts, mm: at most a quarter of the length (J2.2b(c))."""
         return j2_2_fillet_limits.counted_leg(w=leg, L=length)
 
     def largest_counted_leg(self, length: Real, psi: Real, penetration: Real = 0.0) -> Real:
-        """J2.2b(c): a quarter of the length."""
+        """A quarter of the length, mm, beyond which no leg counts (J2.2b(c))."""
         return length / 4.0
 
     @property
     def least_length_source(self) -> Source:
-        """J2.2b(c)."""
+        """The clause of the least length, J2.2b(c)."""
         return j2_2_fillet_limits.counted_leg.source
 
 
@@ -68,7 +68,7 @@ class AiscParts:
     method: Method
 
     def across(self, part: PartMetal) -> Real:
-        """J4.1: the lesser of tension yielding and tension rupture."""
+        """Strength in tension, N/mm: the lesser of yielding and rupture (J4.1)."""
         f_y, f_u = _strengths(part)
         by_yield = j4_base_metal.tension_yield(F_y=f_y, t=part.design_thickness)
         by_rupture = j4_base_metal.tension_rupture(F_u=f_u, t=part.design_thickness)
@@ -78,7 +78,7 @@ class AiscParts:
         )
 
     def along(self, part: PartMetal) -> Real:
-        """J4.2: the lesser of shear yielding and shear rupture."""
+        """Strength in shear, N/mm: the lesser of yielding and rupture (J4.2)."""
         f_y, f_u = _strengths(part)
         by_yield = j4_base_metal.shear_yield(F_y=f_y, t=part.design_thickness)
         by_rupture = j4_base_metal.shear_rupture(F_u=f_u, t=part.design_thickness)
@@ -89,7 +89,7 @@ class AiscParts:
 
 
 def largest_edge_leg(thickness: Real) -> tuple[Real, Source]:
-    """J2.2b(b): largest leg, mm, along an edge of the given thickness."""
+    """Largest leg, mm, along an edge of the given thickness, and its clause (J2.2b(b))."""
     rules = j2_2_fillet_limits
     leg = rules.maximum_leg(t=thickness, t_rule=rules.EDGE_RULE_FROM, setback=rules.EDGE_SETBACK, same=SAME)
     return leg, rules.maximum_leg.source
@@ -103,11 +103,11 @@ class AiscGroove:
     by_test: Source | None = None
 
     def deduction(self, groove: Groove) -> tuple[float, Source]:
-        """Table J2.1."""
+        """What the table takes off the depth of a groove, mm, and its source; raises ``Unlisted`` (Table J2.1)."""
         return j2_1_partial_penetration.root_deduction(groove), j2_1_partial_penetration.TABLE_J2_1
 
     def minimum_throat(self, thinner: float) -> tuple[float, Source]:
-        """Table J2.3."""
+        """Least throat, mm, by the thinner part, and its source (J2.1b, Table J2.3)."""
         throat = j2_1_partial_penetration.minimum_throat(t=thinner)
         assert isinstance(throat, float)  # noqa: S101 - a scalar gives a scalar
         return throat, clause("J2.1b, Table J2.3")

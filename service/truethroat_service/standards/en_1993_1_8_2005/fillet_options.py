@@ -38,27 +38,30 @@ class EnIntermittent:
 
     @property
     def exposure_source(self) -> Source:
-        """4.3.2.2(1)."""
+        """The clause that rules out corrosive conditions, 4.3.2.2(1)."""
         return clause("4.3.2.2(1)", "from memory")
 
     @property
     def exposures(self) -> tuple[Exposure, ...]:
-        """4.3.2.2(1)."""
+        """Exposures that intermittent fillets may have (4.3.2.2(1))."""
         return ("protected",)
 
     def needs_widths(self, run: Intermittent) -> bool:
-        """4.3.2.2(2) and (5): in compression, in shear and in built-up members."""
+        """Whether a limit depends on the widths: in compression, in shear and in built-up members (4.3.2.2(2), (5))."""
         return run.loading != "tension" or run.member == "built-up"
 
     def notes(self, run: Intermittent) -> tuple[Note, ...]:
-        """4.3.2.2(5): text and figure differ."""
+        """Caution that the text and the figure of 4.3.2.2(5) differ."""
         if run.member != "built-up":
             return ()
-        text = "At the ends the clause's text goes by the narrower part and its figure by both; the wider is taken."
+        text = (
+            "For the welds at the ends the text of the clause names the narrower part, and its figure both parts. The"
+            " wider part is taken."
+        )
         return (Note("end-weld", text, clause("4.3.2.2(5) and Figure 4.1", "from memory")),)
 
     def gap_limits(self, run: Intermittent, parts: tuple[PartMetal, PartMetal]) -> tuple[GapLimit, ...]:
-        """4.3.2.2(2); that a segment carries the force of its pitch is 4.9(7)."""
+        """Largest gap (4.3.2.2(2)); a segment carries the force of its pitch (4.9(7))."""
         cite(clause("4.9(7)", "from memory"))
         rules, (first, second) = s4_3_2_2_intermittent, parts
         if run.loading == "tension":
@@ -71,11 +74,11 @@ class EnIntermittent:
         return (GapLimit("nearer-gap", float(most), rules.gap_in_compression.source),)
 
     def least_segment(self, leg: float, throat: float) -> tuple[float, Source]:
-        """4.5.1(2)."""
+        """Least length of a segment, mm: 30 mm and six throats (4.5.1(2))."""
         return max(s4_5_1_length.LEAST_LENGTH, 6.0 * throat), s4_5_1_length.counted_throat.source
 
     def end_weld(self, run: Intermittent) -> tuple[float, Source] | None:
-        """4.3.2.2(5): built-up members."""
+        """Least length of the weld at each end of a built-up member, mm, and its clause (4.3.2.2(5))."""
         if run.member != "built-up":
             return None
         assert run.widths is not None  # noqa: S101 - the use case refuses a request without them
@@ -87,15 +90,15 @@ class EnEnds:
     """Welds not full size to their ends; see ``engine.rule_set.LengthLossRules`` for each question."""
 
     def throat(self, needed: Real, length: Real) -> Real:
-        """4.5.1(1), solved for the throat."""
+        """Throat, mm, that carries the load over the length less two throats (4.5.1(1), solved for the throat)."""
         return s4_5_1_length.throat_less_ends(a_req=needed, L=length)
 
     def left(self, length: Real, throat: Real) -> Real:
-        """4.5.1(1)."""
+        """Length less two throats, mm (4.5.1(1))."""
         return s4_5_1_length.length_less_ends(L=length, a=throat)
 
     def largest_throat(self, length: Real) -> Real:
-        """4.5.1(2) over what is left."""
+        """Largest throat, mm, for which the length that is left may carry load (4.5.1(2))."""
         return s4_5_1_length.largest_throat_less_ends(L=length, L_30=s4_5_1_length.LEAST_LENGTH)
 
 
@@ -103,11 +106,11 @@ class EnStiffener:
     """Long welds of transverse stiffeners; see ``engine.rule_set.StiffenerRules`` for each question."""
 
     def factor(self, length: Real) -> Real:
-        """4.11(4)."""
+        """Share of the length of a stiffener's weld that counts over 1.7 m (4.11(4))."""
         return s4_11_long_joints.stiffener_factor(L_w=length, L_17=10.0 * s4_11_long_joints.STIFFENER_LENGTH)
 
     def throat(self, needed: Real, factor: Real) -> Real:
-        """4.11(4), solved for the throat."""
+        """Throat, mm, whose reduced strength is that of the throat needed (4.11(4))."""
         return s4_11_long_joints.long_stiffener_throat(a_req=needed, beta_Lw_2=factor)
 
 
@@ -115,12 +118,12 @@ class EnPacking:
     """Packing in laps; see ``engine.rule_set.PackingRules`` for each question."""
 
     def added(self, packing: Real, needed: Real) -> Real:
-        """4.4(2) and (3)."""
+        """Leg, mm, that thin packing adds; 0 for packing that is welded to each part (4.4(2) and (3))."""
         return s4_4_packing.added_leg(t_p=packing, z_req=needed, same=SAME)
 
     @property
     def source(self) -> Source:
-        """4.4."""
+        """The clause of packing, 4.4."""
         return s4_4_packing.added_leg.source
 
 
@@ -132,7 +135,7 @@ class EnRootBending:
     gamma_m2: float
 
     def needed_at(self, load: WeldLoad, metal: WeldMetal, thickness: Real, throat: Real) -> Real:
-        """4.5.3 with the model of 4.12, for plates at a right angle."""
+        """Throat needed, mm, at a throat tried: 4.5.3 with the model of 4.12, for plates at a right angle."""
         assert metal.base is not None and metal.beta_w is not None  # noqa: S101 - refused before
         directional, simplified = s4_5_3_2_directional, s4_5_3_3_simplified
         leg = equal_leg(a=throat, psi=load.psi)
@@ -150,10 +153,10 @@ class EnRootBending:
         return simplified.required_throat(f=loads.resultant(x=across, l=load.longitudinal), f_vw_d=f_vw_d)
 
     def required_throat(self, load: WeldLoad, metal: WeldMetal, thickness: Real) -> Real:
-        """Throat that needs itself.
+        """Throat, mm, that carries the bending it causes, found by bisection.
 
-        What is needed falls as the throat grows, so there is one such throat. It lies between what a throat without
-        end would need and what that need would need, and is found by halving.
+        The throat needed falls as the throat tried grows, so exactly one throat needs itself. It lies between the need
+        of an endless throat, which has no bending, and the need at that throat.
         """
         with off_the_sheet():
             low = self.needed_at(load, metal, thickness, _WITHOUT_END + 0.0 * thickness)
@@ -170,7 +173,7 @@ _HALVINGS = 60
 
 
 def unstiffened_flange(flange: Flange, parts: tuple[PartMetal, PartMetal], strength: float) -> FlangeWidths:
-    """4.10; see ``engine.rule_set.FlangeRule``."""
+    """Width of a plate that an unstiffened flange holds, and its resistance (4.10)."""
     rules, (carrier, plate) = s4_10_unstiffened_flange, parts
     assert carrier.yield_strength is not None  # noqa: S101 - refused before
     assert plate.yield_strength is not None and plate.tensile_strength is not None  # noqa: S101 - refused before

@@ -16,7 +16,7 @@ class EnGrooveWeld:
     gamma_m2: float
 
     def partial_throat(self, load: GrooveLoad, metal: WeldMetal) -> Real:
-        """4.7.2, as a deep-penetration fillet by the rule set's method."""
+        """Throat, mm, as of a fillet of deep penetration by the rule set's method (4.7.2)."""
         assert metal.base is not None and metal.beta_w is not None  # noqa: S101 - refused before
         if self.directional:
             return s4_7_butt_welds.partial_throat(
@@ -27,23 +27,23 @@ class EnGrooveWeld:
         return s4_5_3_3_simplified.required_throat(f=force, f_vw_d=strength)
 
     def compression(self, part: PartMetal) -> None:
-        """The plate in compression is checked as in tension."""
+        """None, because a plate in compression is checked as in tension."""
         return
 
     def flare_throat(self, form: str, radius: float, process: str | None) -> Real:
-        """4.3.6 and Figure 4.2 hold for solid bars alone, and a hollow section needs a test."""
+        """Always raises ``Unlisted``: 4.3.6 covers solid bars only, and a hollow section needs a test."""
         raise Unlisted(
             (
                 "weld/kind",
                 (
-                    "no throat of a flare groove goes by radius here; a hollow section's is found by procedure test"
+                    "must not be a flare groove: a procedure test must find the throat at a hollow section"
                     f" ({clause('4.3.6, 7.3.1(7)', 'from memory')})"
                 ),
             )
         )
 
     def hole_limits(self, thickness: float, width: float, length: float, filling: float) -> HoleLimits:
-        """4.3.5."""
+        """Least size and filling of plug welds, mm (4.3.5)."""
         rules = s4_8_plug_welds
         return HoleLimits(
             least_width=float(rules.least_hole(t=thickness, d_8=rules.CLEAR)),
@@ -52,18 +52,18 @@ class EnGrooveWeld:
         )
 
     def hole_strength(self, area: float, metal: WeldMetal) -> Real:
-        """4.8."""
+        """Strength of one plug or slot in shear, N (4.8)."""
         assert metal.base is not None and metal.beta_w is not None  # noqa: S101 - refused before
         strength = s4_5_3_3_simplified.shear_strength(f_u=metal.base, beta_w=metal.beta_w, gamma_M2=self.gamma_m2)
         return s4_8_plug_welds.resistance(f_vw_d=strength, A_w=area)
 
     def hole_fillet_limits(self, thickness: float) -> HoleLimits:
-        """4.3.3."""
+        """Least size of a hole with a fillet around it, mm (4.3.3)."""
         least = s4_6_hole_fillets.least_hole(t=thickness)
         return HoleLimits(least_width=float(least), source=clause("4.3.3", "from memory"))
 
     def hole_fillet_strength(self, area: float, metal: WeldMetal) -> Real:
-        """4.6: as 4.5; along the weld the directional method gives the simplified strength, and more anywhere else."""
+        """Strength of one fillet around a hole, N, by the simplified method, the least in any direction (4.6)."""
         assert metal.base is not None and metal.beta_w is not None  # noqa: S101 - refused before
         strength = s4_5_3_3_simplified.shear_strength(f_u=metal.base, beta_w=metal.beta_w, gamma_M2=self.gamma_m2)
         return s4_6_hole_fillets.resistance(f_vw_d=strength, A_we=area)

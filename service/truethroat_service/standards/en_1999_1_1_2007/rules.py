@@ -1,4 +1,4 @@
-"""Section 8.6 put together as answers to the questions of a rule set."""
+"""Section 8.6 as answers to the questions of a rule set; ``engine.rule_set`` says what each question asks for."""
 
 from dataclasses import dataclass
 
@@ -22,7 +22,7 @@ class AluminiumWeld:
     gamma_mw: float
 
     def required_throat(self, load: WeldLoad, metal: WeldMetal) -> Real:
-        """8.6.3.3 in the weld metal and 8.6.3.4 in the heat-affected zone at both legs."""
+        """Throat, mm, for the weld metal (8.6.3.3) and for the heat-affected zone at both legs (8.6.3.4)."""
         assert metal.filler is not None and metal.base is not None  # noqa: S101 - refused before
         n, t, along = load.normal, load.transverse, load.longitudinal
         f_t = fillet.on_throat(n=n, t=t, l=along, psi=load.psi)
@@ -35,29 +35,29 @@ class AluminiumWeld:
         return fillet.required_throat(f_t=f_t, f_w=metal.filler, g_haz=g_haz, psi=load.psi, gamma_Mw=self.gamma_mw)
 
     def minimum_leg(self, thinner: Real, psi: Real) -> tuple[Real, Source]:
-        """None."""
+        """No least leg, and the source that says so."""
         return 0.0 * thinner, NO_LEAST_SIZE
 
     def long_weld_leg(self, throat: Real, length: Real, psi: Real, penetration: Real) -> Real:
-        """8.6.3.3, solved for the throat."""
+        """Leg, mm, whose throat carries the load with the long-weld reduction (8.6.3.3, solved for the throat)."""
         return equal_leg(a=fillet.long_weld_throat(a_req=throat, L=length) - penetration, psi=psi)
 
     def long_weld_factor(self, leg: Real, length: Real, psi: Real, penetration: Real) -> Real:
-        """8.6.3.3."""
+        """Share of the length that counts on a long weld (8.6.3.3)."""
         return fillet.length_factor(L=length, a=equal_leg_throat(z=leg, psi=psi) + penetration)
 
     def counted_leg(self, leg: Real, length: Real, psi: Real, penetration: Real = 0.0) -> Real:
-        """8.6.3.3: eight throats."""
+        """Leg that counts, mm; the length must be at least eight throats (8.6.3.3)."""
         throat = fillet.counted_throat(a=equal_leg_throat(z=leg, psi=psi), L=length, same=SAME)
         return equal_leg(a=throat, psi=psi)
 
     def largest_counted_leg(self, length: Real, psi: Real, penetration: Real = 0.0) -> Real:
-        """8.6.3.3: an eighth of the length as a throat."""
+        """Leg, mm, of a throat of an eighth of the length (8.6.3.3)."""
         return equal_leg(a=fillet.largest_throat(L=length), psi=psi)
 
     @property
     def least_length_source(self) -> Source:
-        """8.6.3.3."""
+        """The clause of the least length, 8.6.3.3."""
         return fillet.FILLET
 
 
@@ -68,12 +68,12 @@ class AluminiumParts:
     gamma_mw: float
 
     def across(self, part: PartMetal) -> Real:
-        """Tension."""
+        """Strength of the heat-affected zone in tension, N/mm (8.6.3.4)."""
         assert part.tensile_strength is not None  # noqa: S101 - the use case refuses a part without it
         return fillet.tension_beside(t=part.thickness, f_u_haz=part.tensile_strength, gamma_Mw=self.gamma_mw)
 
     def along(self, part: PartMetal) -> Real:
-        """Shear."""
+        """Strength of the heat-affected zone in shear, N/mm (8.6.3.4)."""
         assert part.tensile_strength is not None  # noqa: S101 - the use case refuses a part without it
         return fillet.shear_beside(t=part.thickness, f_u_haz=part.tensile_strength, gamma_Mw=self.gamma_mw)
 
@@ -86,7 +86,7 @@ class AluminiumGroove:
     by_test: Source = clause("8.6.3.2")
 
     def deduction(self, groove: Groove) -> tuple[float, Source]:
-        """8.6.3.2: no fixed deduction; the throat is the penetration shown by tests."""
+        """No fixed deduction, and its clause: the throat is the penetration that tests show (8.6.3.2)."""
         return 0.0, self.by_test
 
     def minimum_throat(self, thinner: float) -> None:

@@ -1,4 +1,4 @@
-"""Ways to make one joint: each sized and prepared by the single resources, on the same rules.
+"""Ways to make one joint: each sized and prepared by the single resources, by the same rules.
 
 A way that its rules, its access or its finish rule out raises ``Unworkable`` with the reasons.
 """
@@ -44,4 +44,4 @@ WAYS: Mapping[Kind, Mapping[WayName, Way]] = MappingProxyType(
         },
     }
 )
-"""Ways to make each kind of joint, by the name answers call them."""
+"""Ways to make each kind of joint, by their names in answers."""

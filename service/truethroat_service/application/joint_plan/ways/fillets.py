@@ -83,7 +83,7 @@ def _fillet(
         size=_fillet_text(sized.specify, sized.intermittent, sides, Units(request.common.units)),
         laid="fillet",
         shapes=tuple(
-            # The leg laid holds what the gap takes.
+            # The leg laid includes what the root gap takes away.
             weld_sections.Fillet("fillet", legs=(leg, leg), angle=angle)
             for angle in angles
         ),
@@ -99,24 +99,28 @@ def _fillet(
 
 
 def _opens_from_root(request: JointPlanRequest, sides: int) -> bool:
-    """Whether the load opens one weld from its root; refuses what no rule here has a model for."""
+    """Whether the load opens one weld from its root; raises ``Unworkable`` if no rule covers that."""
     kind = request.joint.kind
     if sides == 2 or not opens_one_side(request):
         return False
     if kind == "lap":
         raise Unworkable(
-            "a lap that is pulled across takes a weld at both ends, or one weld opens from its root: weld both, or hold"
-            " the joint from turning and say held_from_turning"
+            "A lap that is pulled across takes a weld at both ends, because one weld opens from its root. Weld both, or"
+            " hold the joint from turning and send held_from_turning."
         )
     if kind == "inside-corner":
-        raise Unworkable("opens from its root unless the joint is held from turning: hold it and say held_from_turning")
+        raise Unworkable(
+            "The load opens the weld from its root. Hold the joint from turning and send held_from_turning."
+        )
     if _models_root_bending(request) and request.load is not None:
         if abs(request.joint.angle - pi / 2) > SAME:
-            raise Unworkable(f"bends its root open, and the model of that is for a square tee ({ROOT_BENDING})")
+            raise Unworkable(
+                f"The load opens the root, and the rules cover that for a square tee only ({ROOT_BENDING})."
+            )
         return True
     raise Unworkable(
-        "opens from its root unless the joint is held from turning: hold it and say held_from_turning, or weld both"
-        " sides"
+        "The load opens the weld from its root. Hold the joint from turning and send held_from_turning, or weld both"
+        " sides."
     )
 
 
@@ -126,14 +130,14 @@ def _models_root_bending(request: JointPlanRequest) -> bool:
 
 
 def _laid_share(run: IntermittentFillet, length: float) -> float:
-    """Share of a line that an intermittent weld lays, its end welds in it."""
+    """Share of the length that an intermittent weld covers, its end welds included."""
     if run.count is None:
         return run.segment / run.pitch
     return min(((run.count - 2) * run.segment + 2.0 * max(run.segment, run.end_weld)) / length, 1.0)
 
 
 def _fillet_text(size: SpecifiedFilletSize, run: IntermittentFillet | None, sides: int, units: Units) -> str:
-    """Size of a fillet as it is called for."""
+    """Size of a fillet in words."""
     where = "both sides" if sides == 2 else "one side"
     text = f"{units.text(size.leg)} leg, {units.text(size.throat)} throat, {where}"
     if run is None:
@@ -142,7 +146,7 @@ def _fillet_text(size: SpecifiedFilletSize, run: IntermittentFillet | None, side
 
 
 def _fillet_case(request: JointPlanRequest, sides: Literal[1, 2], leg: float, share: float) -> distortion.Joint | None:
-    """What the fillets pull, where a method knows the joint."""
+    """Joint of the fillets for the estimate of distortion; None where no method covers it."""
     if request.joint.kind == "tee":
         return distortion.Tee("tee", request.thickness[0], leg, sides=sides, welded_share=share)
     if request.joint.kind == "lap" and sides == 2:
@@ -151,7 +155,7 @@ def _fillet_case(request: JointPlanRequest, sides: Literal[1, 2], leg: float, sh
 
 
 def one_side(request: JointPlanRequest, parts: Parts) -> Made:
-    """Fillet on the first side alone."""
+    """Fillet on the first side only."""
     return _fillet(request, parts, 1)
 
 
@@ -163,14 +167,16 @@ def both_sides(request: JointPlanRequest, parts: Parts) -> Made:
 def intermittent(request: JointPlanRequest, parts: Parts) -> Made:
     """Intermittent fillets on both sides, with the first segment that leaves a gap and carries the load."""
     if request.load is None:
-        raise Unworkable("a weld for full strength is continuous")
-    told = request.intermittent
-    if told is None:
-        raise Unworkable("goes by what it makes and where it stands: send intermittent")
+        raise Unworkable("A weld for full strength has to be continuous.")
+    run_of = request.intermittent
+    if run_of is None:
+        raise Unworkable("An intermittent weld needs the field intermittent.")
     refused: Unworkable | None = None
     for segment in SEGMENTS[request.common.units]:
         try:
-            run = Intermittent(segment, told.loading, member=told.member, exposure=told.exposure, widths=told.widths)
+            run = Intermittent(
+                segment, run_of.loading, member=run_of.member, exposure=run_of.exposure, widths=run_of.widths
+            )
             return _fillet(request, parts, 2, run)
         except Unworkable as error:
             refused = error

@@ -38,17 +38,17 @@ def _groove(request: JointPlanRequest, parts: Parts, weld: PartialWeld | FullWel
     """Groove by a listed detail."""
     if request.basis == "throat" and isinstance(weld, PartialWeld):
         raise Unworkable(
-            "a listed detail is sized from a load or for full strength; a throat is prepared for by a bevel"
+            'A groove of a listed detail needs basis "load" or "full-strength"; for a throat see bevelled-edge.'
         )
     if request.finish.below + request.finish.tolerance > 0.0:
-        raise Unworkable("is filled flush and no deeper: what is ground under that is planned for by a throat")
+        raise Unworkable('A groove of a listed detail is filled flush. Grinding below flush needs basis "throat".')
     if rule_set(request.rule_set).groove_weld is None:
-        raise Unworkable(f"{request.rule_set} rates no groove")
+        raise Unworkable(f"{request.rule_set} has no rules for grooves.")
     if request.joint.root_gap > 0.0:
         weld = replace(weld, gap=request.joint.root_gap)
     joint: Any = "tee" if request.joint.kind == "tee" else "butt"
     if abs(request.joint.angle - pi / 2) > SAME and joint == "tee":
-        raise Unworkable("grooves are sized for plates square to each other")
+        raise Unworkable("A groove of a tee is sized for plates at 90 deg only.")
     load = None
     if request.load is not None:
         load = GrooveForce(request.load.force, request.length, request.load.angle)
@@ -69,18 +69,18 @@ def _groove(request: JointPlanRequest, parts: Parts, weld: PartialWeld | FullWel
         ),
     )
     if answer.verdict is not Verdict.ENOUGH:
-        # What stands against the nearest groove comes after what it needs.
+        # The reason against the nearest groove follows what it needs, and is shown first.
         raise Unworkable(*reversed(answer.reasons))
     sized = answer.result
     cut = sized.preparation
     if cut is None:
-        raise Unworkable("no preparation of the standard fits", *(f"{no.ref}: {no.why}" for no in sized.refused))
+        raise Unworkable("No preparation of the standard fits.", *(f"{no.ref}: {no.why}" for no in sized.refused))
     if isinstance(weld, PartialWeld):
         if cut.sides == 1 and opens_one_side(request) and weld.groove is None and request.reach == "both-sides":
             return _groove(request, parts, replace(weld, groove="double-bevel"))
         _check_partial(request, cut)
     opening = cut.gap + (0.0 if cut.setback is None else cut.edges * cut.setback)
-    # Each side is welded apart.
+    # Each side is a weld of its own.
     required = None if sized.required is None else sized.required.throat / cut.sides
     if required is not None and sized.minimum is not None:
         required = max(required, sized.minimum.throat)
@@ -98,7 +98,7 @@ def _groove(request: JointPlanRequest, parts: Parts, weld: PartialWeld | FullWel
 
 
 def _groove_text(cut: GroovePreparation, units: Units) -> str:
-    """Preparation as it is called for."""
+    """Preparation in words."""
     depth = "through" if cut.depth is None else f"{units.text(cut.depth)} deep"
     if cut.sides == 2 and cut.depth is not None:
         depth += " from each side"
@@ -109,20 +109,20 @@ def _groove_text(cut: GroovePreparation, units: Units) -> str:
 
 
 def _check_partial(request: JointPlanRequest, cut: GroovePreparation) -> None:
-    """Refuse a groove that is none, and one from one side that its load opens from the root."""
+    """Refuse a groove without depth, and one from one side that its load opens from the root."""
     if cut.depth is None or cut.depth <= 0.0:
-        raise Unworkable("cuts no groove: what carries is a fillet alone")
+        raise Unworkable("The detail cuts no groove, so only its fillet would carry.")
     if cut.sides == 1 and opens_one_side(request):
         raise Unworkable(
-            "a groove from one side opens from its root: hold the joint from turning and say held_from_turning, weld"
-            " both sides or go through"
+            "The load opens a groove from one side from its root. Hold the joint from turning and send"
+            " held_from_turning, weld both sides, or weld the full thickness."
         )
 
 
 def _one_groove(
     request: JointPlanRequest, cut: GroovePreparation, weld: PartialWeld | FullWeld, required: float | None
 ) -> Judged | None:
-    """Section of one of the grooves that share the throat; None where the parts rule, or under a reinforcing fillet."""
+    """Section of one of the equal grooves; None where the parts decide, or under a reinforcing fillet."""
     if isinstance(weld, FullWeld) or weld.reinforcing_fillet > 0.0 or required is None:
         return None
     proven = request.proven
@@ -141,11 +141,11 @@ def _one_groove(
 def _groove_case(
     request: JointPlanRequest, joint: str, cut: GroovePreparation, opening: float
 ) -> distortion.Joint | None:
-    """What the groove pulls, by its area and its widths at face and root."""
+    """Joint of the groove for the estimate of distortion, by its area and its widths; None where it has no area."""
     if cut.area <= 0.0:
         return None
     through = request.thickness[1] if joint == "tee" else request.thinner
-    # What is laid on both sides alike turns nothing.
+    # Equal welds on both sides do not turn the joint.
     face = cut.gap if cut.sides == 2 else max(opening, cut.gap)
     weld = distortion.Groove("by-area", area=cut.area, face_width=face, root_width=cut.gap)
     return distortion.Butt("butt", through, weld)

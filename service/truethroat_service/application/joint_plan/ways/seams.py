@@ -21,7 +21,7 @@ from ...joints.given import usual_depth_step, usual_step
 from ...joints.rule_sets import rule_set
 from ...joints.seams import Finish, Penetration, Preparation, Seam
 from ...joints.throat_budget import ToleratedSection
-from ..asking import Parts, Unworkable
+from ..asking import Parts, Unworkable, reasons_of
 from ..request import JointPlanRequest
 from .way import Judged, Made, as_welded_only, common, needs_second_side
 
@@ -30,7 +30,7 @@ HALF_OPEN = 0.5
 
 
 LEAST_CAP = 1.0
-"""Cap that a square edge is left with before it is ground, mm; common practice, no source."""
+"""Height of the cap on a square edge before it is ground, mm; common practice, no source."""
 
 
 UNPREPARED = Preparation()
@@ -40,7 +40,7 @@ UNPREPARED = Preparation()
 def _throat(request: JointPlanRequest) -> float:
     """Throat the finished seam must keep, mm."""
     if request.required_throat is None:
-        raise Unworkable("a seam is prepared for a throat, and this plan goes by a load or by full strength")
+        raise Unworkable('A seam is prepared for a throat; send basis "throat" and required_throat.')
     return request.required_throat
 
 
@@ -52,7 +52,7 @@ def _flat_seam(request: JointPlanRequest) -> Seam:
 
 @dataclass(frozen=True, slots=True)
 class _Kept:
-    """Seam that keeps its throat under its finish: what was asked, and the section that was judged."""
+    """Seam that keeps its throat under its finish: the request about it, and its section."""
 
     asked: GrindAllowanceRequest
     section: ToleratedSection
@@ -67,7 +67,7 @@ def _ground(
     face_width: float | None = None,
     finish: Finish | None = None,
 ) -> _Kept:
-    """Ask whether a seam keeps its throat under the finish, on what is proven alone."""
+    """Seam that keeps its throat under the finish by what is proven; raises ``Unworkable`` where it does not."""
     asked = GrindAllowanceRequest(
         seam=seam,
         required_throat=_throat(request),
@@ -89,7 +89,7 @@ def _ground(
 
 
 def _fused(proven: Penetration, seam: Seam) -> Penetration:
-    """Penetration of a seam: of a half-open corner it runs along the overlap, and no further than that."""
+    """Penetration of a seam; in a half-open corner it is no deeper than the overlap."""
     if seam.kind != "half-open-corner" or proven.depth <= seam.overlap:
         return proven
     least = min(proven.depth - proven.tolerance, seam.overlap)
@@ -117,9 +117,9 @@ def _seam_made(request: JointPlanRequest, kept: _Kept, size: str, shape: weld_se
 
 
 def square(request: JointPlanRequest, parts: Parts) -> Made:
-    """Square edges closed tight: the throat is what penetration is proven."""
+    """Square edges closed tight; their throat is the proven penetration."""
     if request.proven.depth <= 0.0:
-        raise Unworkable("a tight square edge keeps only its penetration, and none is proven")
+        raise Unworkable("The throat of a tight square edge is its penetration, and none is proven.")
     kept = _ground(request, parts, _flat_seam(request))
     width = 2.0 * request.proven.depth
     return _seam_made(request, kept, "square edge", _cap(width, LEAST_CAP), width)
@@ -131,14 +131,14 @@ def _cap(width: float, height: float) -> weld_sections.PlainArea:
 
 
 def face_left(request: JointPlanRequest, parts: Parts) -> Made:
-    """Square edges with the face left standing."""
+    """Square edges whose face is left above its plane."""
     as_welded_only(request)
     if at_least(request.proven.depth - request.proven.tolerance, _throat(request)):
-        raise Unworkable("no face is needed: the penetration that is proven keeps the throat")
+        raise Unworkable("The proven penetration keeps the throat, so no face is needed.")
     height = _throat(request) - request.proven.depth + request.proven.tolerance + request.tolerances.face_height
     step = usual_depth_step(request.common.units)
     face = float(up(max(height, step), step))
-    # So wide that the nearer toe is no closer to the root than the face is high.
+    # The face is so wide that the nearer toe is at least as far from the root as the face is high.
     width = 2.0 * face
     kept = _ground(request, parts, _flat_seam(request), face=face, face_width=width)
     return _seam_made(request, kept, "square edge, face left standing", _cap(width, face), width)
@@ -164,7 +164,7 @@ def bevelled(request: JointPlanRequest, parts: Parts) -> Made:
     )
     assert cut.depth is not None and cut.setback is not None and cut.area is not None  # noqa: S101 - it is enough
     if cut.depth <= 0.0:
-        raise Unworkable("no bevel is needed")
+        raise Unworkable("The proven penetration keeps the throat, so no bevel is needed.")
     prepared = Preparation(cut.depth, tolerance=request.tolerances.depth)
     kept = _ground(replace(request, required_throat=required), parts, _flat_seam(request), prepared)
     units = Units(request.common.units)
@@ -174,7 +174,7 @@ def bevelled(request: JointPlanRequest, parts: Parts) -> Made:
 
 
 def _open(request: JointPlanRequest, parts: Parts, overlap: float) -> Made:
-    """Corner opened to a groove by the way its edges meet, filled as far as the finish wants."""
+    """Corner whose edges form a groove, filled as far as the finish requires."""
     t_1, t_2 = request.thickness
     kind: Any = "half-open-corner" if overlap else "open-corner"
     sharp = request.finish.to in ("flush", "radius")
@@ -184,15 +184,15 @@ def _open(request: JointPlanRequest, parts: Parts, overlap: float) -> Made:
     faults = Faults(Units(request.common.units))
     weld_sections.check(corner, "#", faults)
     if faults:
-        raise Unworkable(*(fault.detail for fault in faults))
+        raise Unworkable(*reasons_of(faults))
     seam = Seam(
         kind, (t_1, t_2), request.joint.angle, overlap=overlap, thickness_tolerance=request.tolerances.thickness
     )
-    # The sharp corner stands as far over the line between the toes as the root lies under it.
+    # The sharp corner is as far above the line between the toes as the root is below it.
     a, b = corner.sides
     face = float(section.open_corner_toe_line(t_1=a, t_2=b, gamma=pi - request.joint.angle)) if sharp else None
     kept = _ground(request, parts, seam, face=face)
-    # Filled sharp, both faces are the plates' own; flat, the face is the line between the toes.
+    # Filled sharp, the faces are those of the plates; filled flat, the face is the line between the toes.
     turn = pi - request.joint.angle
     width = 0.0 if sharp else sqrt(a * a + b * b - 2.0 * a * b * cos(turn))
     return _seam_made(request, kept, f"{kind.replace('-', ' ')}, {'filled' if sharp else 'flat'}", corner, width)
@@ -206,17 +206,17 @@ def open_corner(request: JointPlanRequest, parts: Parts) -> Made:
 def half_open_corner(request: JointPlanRequest, parts: Parts) -> Made:
     """Corner that covers half of one edge."""
     if abs(request.joint.angle - pi / 2) > SAME:
-        raise Unworkable("a half-open corner is planned at 90 deg")
+        raise Unworkable("A half-open corner is planned at 90 deg only.")
     return _open(request, parts, HALF_OPEN * request.thickness[0])
 
 
 def inside_fillet(request: JointPlanRequest, parts: Parts) -> Made:
-    """Fillet inside the corner, which no finish outside touches."""
+    """Fillet inside the corner; the finish outside does not touch it."""
     needs_second_side(request)
     required, psi = _throat(request), request.joint.angle
     step = usual_step(request.common.units, "leg")
     weld = rule_set(request.rule_set).weld
-    # Where a rule set has no least size, a fillet is still not to be so small that the plate quenches it.
+    # Where a rule set has no least size, the fillet must still be large enough that the plate does not quench it.
     least = float(TABLE_J2_4(request.thinner)) if weld is None else float(weld.minimum_leg(request.thinner, psi)[0])
     loose = request.tolerances.legs
     needed = float(section.equal_leg(a=required, psi=psi)) + loose

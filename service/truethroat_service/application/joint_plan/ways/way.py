@@ -1,4 +1,4 @@
-"""What a way to make a joint is, and what stands against some of them whatever is laid."""
+"""What a way to make a joint is, and the refusals that several ways share."""
 
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass, replace
@@ -16,7 +16,7 @@ Laid = Literal["fillet", "groove"]
 
 @dataclass(frozen=True, slots=True)
 class Judged:
-    """Section whose throat is budgeted: what it is, by how much each length may be worse, and the throat to keep."""
+    """Section whose throat has a budget: its shape and lengths, how much each may be worse, and the throat to keep."""
 
     shape: Shape
     lengths: Lengths
@@ -26,7 +26,7 @@ class Judged:
 
 @dataclass(frozen=True, slots=True)
 class Made:
-    """A way that works: what is laid, in how many equal welds, and what follows from it.
+    """A way that keeps the rules: what is laid, in how many equal welds, and what follows from it.
 
     ``required_throat`` is that of each weld; ``share`` the share of the length that is welded; ``leg`` that of a
     fillet, or of one on a groove; ``width`` the narrowest face, mm, nothing where none is left as welded. ``face`` is
@@ -53,22 +53,22 @@ Way = Callable[[JointPlanRequest, Parts], Made]
 
 
 def common(request: JointPlanRequest) -> Common:
-    """Units and working of the plan, for the single resources."""
+    """Units and working of the plan, for a request to a single resource."""
     return replace(request.common, mark=None)
 
 
 def opens_one_side(request: JointPlanRequest) -> bool:
-    """Whether the load opens what is welded on one side from its root."""
+    """Whether the load opens a weld on one side from its root."""
     return request.across and not request.held_from_turning
 
 
 def needs_second_side(request: JointPlanRequest) -> None:
     """Refuse a way that welds the second side where there is no access to it."""
     if request.reach == "one-side":
-        raise Unworkable("needs the second side, and there is access to one only")
+        raise Unworkable("The way needs access to the second side.")
 
 
 def as_welded_only(request: JointPlanRequest) -> None:
-    """Refuse a way that stands out from the finish asked for."""
+    """Refuse a way whose weld stands out from the finish required."""
     if request.finish.to != "as-welded":
-        raise Unworkable(f"stands out from the finish asked for, {request.finish.to}")
+        raise Unworkable(f"The weld stands out from the finish, which is to be {request.finish.to}.")
