@@ -57,7 +57,7 @@ def _check_combined(request: HeatRequest, faults: Faults) -> None:
         faults.inconsistent(
             "#/combined_thickness",
             f"must be {text(least)} to {text(most)} for parts of {text(parts[0])} and {text(parts[1])}; it is"
-            f" {text(given)}. Leave it out, and it follows from seam, thickness and thickest_part",
+            f" {text(given)}; leave it out, and it follows from seam, thickness and thickest_part",
         )
 
 
