@@ -122,3 +122,22 @@ def test_combined_thickness_follows_from_the_parts(seam: SeamKind, combined: flo
     assert _value(found["combined_thickness"]) == combined
     # Table C.1, CE up to 0.43, 1 kJ/mm, HD up to 5: no preheat to 100 mm.
     assert found["free_of_preheat"] is True
+
+
+def test_method_b_decides_where_method_a_asks_for_less() -> None:
+    """Table C.1 frees 90 mm at CE 0.43; formula C.8 asks for 100 degC at CET 0.33, 30 mm, 5 ml/100 g and 1.5 kJ/mm."""
+    by_hand = 697 * 0.33 + 160 * tanh(30 / 35) + 62 * 5**0.35 + (53 * 0.33 - 32) * 1.5 - 328
+    answer = heat(
+        HeatRequest(
+            Arc(heat_input=1.5),
+            carbon_equivalents=CarbonEquivalents(ce=0.43, cet=0.33),
+            thickness=30.0,
+            hydrogen=5.0,
+            combined_thickness=90.0,
+        )
+    )
+    assert answer["preheat"]["method_a"]["free_of_preheat"] is True
+    assert _value(answer["preheat"]["method_b"]["temperature"]) == pytest.approx(by_hand)
+    assert by_hand == pytest.approx(100.3, abs=0.2)
+    assert answer["verdict"] == "short"
+    assert "methods-differ" in {caution["code"] for caution in answer["cautions"]}

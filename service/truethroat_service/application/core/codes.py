@@ -101,6 +101,7 @@ CautionCode = Literal[
     "measured-penetration",
     "metal-as-carbon-steel",
     "method-a-reads-charts",
+    "methods-differ",
     "national-least-throat",
     "no-deposition-rate",
     "no-efficiency",

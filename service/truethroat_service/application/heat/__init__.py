@@ -391,7 +391,14 @@ def _remark_preheat(request: HeatRequest, answer: PreheatAnswer, remarks: Remark
     if short:
         start = remarks.units.of(TEMPERATURE, request.preheat)["text"]
         remarks.caution("preheat-short", f"The plate is at {start} when the pass begins; it needs {_and(short)}.")
-    by_b = answer.method_b
+    by_a, by_b = answer.method_a, answer.method_b
+    freed = not isinstance(by_a, Lacks) and by_a.free_of_preheat is True
+    if freed and isinstance(by_b, FormulaPreheat) and not by_b.met:
+        remarks.caution(
+            "methods-differ",
+            "Method A asks for no preheat, and method B asks for more than the plate has. The verdict goes by method B,"
+            " which is the safe reading.",
+        )
     if isinstance(by_b, FormulaPreheat) and by_b.met and request.preheat <= ROOM_TEMPERATURE:
         remarks.because("Method B asks for no preheat: its temperature is below that of the plate.")
 
