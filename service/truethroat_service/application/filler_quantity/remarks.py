@@ -8,7 +8,7 @@ from ...engine.rounding import at_most
 from ...practice import deposition
 from ...standards.aws_d1_1_2020 import s7_21_fit_up
 from ..core.codes import CautionCode
-from ..core.quantities import AREA, GAS_FLOW, MASS, MASS_RATE, WORKING_TIME, Dimension
+from ..core.quantities import AREA, GAS_FLOW, MASS, MASS_RATE, SPEED, WORKING_TIME, Dimension
 from ..core.remarks import Remarks
 from ..core.shape import Band
 from ..core.units import Units
@@ -160,6 +160,7 @@ def _details(rows: list[Row], prices: Prices | None, remarks: Remarks) -> None:
         if numbers := [number for number, row in enumerate(rows, start=1) if holds(row)]:
             remarks.caution(code, f"{_who(numbers)}: {text}", source)
 
+    stick, wire = (remarks.units.of(SPEED, FASTEST_HAND[process])["text"] for process in ("SMAW", "GMAW"))
     about(
         "carbon-steel-assumed",
         "neither filler nor density is given, so carbon steel is assumed.",
@@ -185,8 +186,8 @@ def _details(rows: list[Row], prices: Prices | None, remarks: Remarks) -> None:
     )
     about(
         "faster-than-hands",
-        "the least time needs a faster travel than a welder's hand has: sticks run at up to 250 mm/min, wires by hand"
-        " at up to 600 mm/min. Send the deposition rate or the travel speed of the shop.",
+        f"the least time needs a faster travel than a welder's hand has: sticks run at up to {stick}, wires by hand at"
+        f" up to {wire}. Send the deposition rate of the shop.",
         _faster_than_hands,
         Source("", "travel of a welder's hand", "common practice, no source"),
     )
