@@ -481,7 +481,7 @@ class Operations(ABC):
         return self._look_up("/v1/filler-metals", FillerMetalsAnswer, timeout)
 
     def list_processes(self, *, timeout: Timeout | None = None) -> results.ProcessesAnswer:
-        """Processes and positions with every code they answer to, and what publications say each process takes."""
+        """Processes and positions with every code they answer to, and the published figures of each process."""
         from truethroat._generated.results import ProcessesAnswer
 
         return self._look_up("/v1/processes", ProcessesAnswer, timeout)

@@ -2313,7 +2313,7 @@ class ReadingOfClause(Result):
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
 class QualitySetEntry(Result):
-    """Quality level or code that a weld as made is held to."""
+    """Quality level or code that a finished weld is judged by."""
 
     id: str
 
@@ -2421,7 +2421,7 @@ class ProcessEntry(Result):
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
 class PublishedRates(Result):
-    """What publications say it takes; an estimate spans the usual ones."""
+    """Published figures of a process; an estimate uses the range of the usual rows."""
 
     efficiency: tuple[PublishedRate, ...]
 
@@ -2439,7 +2439,7 @@ class PublishedRate(Result):
     """Figure of one publication."""
 
     setting: str
-    """What it was found with."""
+    """Setting in which it was measured."""
 
     least: float
 
@@ -2448,7 +2448,7 @@ class PublishedRate(Result):
     typical: float | None
 
     usual: bool
-    """Whether an estimate that lacks the figure spans it."""
+    """Whether an estimate uses the row where the request leaves the figure out."""
 
     source: str
 
@@ -2458,7 +2458,7 @@ class DepositionRatePublishedRate(Result):
     """Figure of one publication."""
 
     setting: str
-    """What it was found with."""
+    """Setting in which it was measured."""
 
     least: Quantity
 
@@ -2467,7 +2467,7 @@ class DepositionRatePublishedRate(Result):
     typical: Quantity | None
 
     usual: bool
-    """Whether an estimate that lacks the figure spans it."""
+    """Whether an estimate uses the row where the request leaves the figure out."""
 
     source: str
 
@@ -2477,7 +2477,7 @@ class GasFlowPublishedRate(Result):
     """Figure of one publication."""
 
     setting: str
-    """What it was found with."""
+    """Setting in which it was measured."""
 
     least: Quantity
 
@@ -2486,7 +2486,7 @@ class GasFlowPublishedRate(Result):
     typical: Quantity | None
 
     usual: bool
-    """Whether an estimate that lacks the figure spans it."""
+    """Whether an estimate uses the row where the request leaves the figure out."""
 
     source: str
 
@@ -2496,7 +2496,7 @@ class AreaPublishedRate(Result):
     """Figure of one publication."""
 
     setting: str
-    """What it was found with."""
+    """Setting in which it was measured."""
 
     least: Quantity
 
@@ -2505,7 +2505,7 @@ class AreaPublishedRate(Result):
     typical: Quantity | None
 
     usual: bool
-    """Whether an estimate that lacks the figure spans it."""
+    """Whether an estimate uses the row where the request leaves the figure out."""
 
     source: str
 
@@ -2534,7 +2534,7 @@ class PreparationsAnswer(Answer):
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
 class PreparationEntry(Result):
-    """Preparation, with the limits it holds in; null where the standard sets none."""
+    """Preparation with its limits; a limit is null where the standard sets none."""
 
     id: str
 
