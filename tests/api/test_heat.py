@@ -24,7 +24,11 @@ FAULTS: dict[str, tuple[Any, str, str]] = {
         "#/combined_thickness",
         "inconsistent",
     ),
-    "thickest without category": (changed(HEATED, thickest_part="40 mm"), "#/thickest_part", "inconsistent"),
+    "combined under its parts": (
+        changed(HEATED, combined_thickness="15 mm", hydrogen="5 ml/100g"),
+        "#/combined_thickness",
+        "inconsistent",
+    ),
     "thickest too thin": (
         changed(HEATED, thickest_part="14 mm", preheat_category="A"),
         "#/thickest_part",

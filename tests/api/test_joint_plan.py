@@ -149,6 +149,7 @@ def test_parts_of_a_fillet_are_the_single_answers(service: Exchange) -> None:
         "arc": arc,
         "process": "135",
         "thickness": "10 mm",
+        "thickest_part": "12 mm",
         "seam": "tee-fillet",
         "leg": leg,
         "required_leg": sized["minimum"]["leg"],

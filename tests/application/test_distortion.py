@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 from itertools import pairwise
-from math import pi
+from math import degrees, pi
 from typing import Any
 
 import pytest
@@ -251,3 +251,20 @@ def test_nothing_to_hold_a_class_against_is_refused() -> None:
     with pytest.raises(Refused) as caught:
         distortion(request)
     assert [fault.pointer for fault in caught.value.faults] == ["#/iso_13920/shorter_leg"]
+
+
+def test_one_method_is_doubled_before_it_is_judged() -> None:
+    """The flange formula alone: 0.02 x 25.4^0.7 x 8^1.3/20^2 rad each side are under 1 deg, twice that is not.
+
+    ISO 13920 Table 2, class C to 400 mm: 1 deg; published estimates differ by a factor of two (TWI).
+    """
+    request = DistortionRequest(
+        Tee("tee", 20.0, 8.0, sides=2), iso_13920=WeldingTolerances(linear_class="C", shorter_leg=300.0)
+    )
+    answer = distortion(request).wire()
+    (check,) = answer["iso_13920"]
+    by_hand = degrees(2 * 0.02 * 25.4**0.7 * 8**1.3 / 20**2)
+    assert by_hand == pytest.approx(0.823, abs=0.002)
+    assert _value(answer["angular"]["high"]) == pytest.approx(by_hand)
+    assert _value(check["value"]) == pytest.approx(2 * by_hand)
+    assert (check["verdict"], answer["verdict"]) == ("out", "out-of-tolerance")

@@ -320,3 +320,31 @@ def test_a_thousand_welds_keep_to_one_answer() -> None:
     assert len(answer["welds"]) == 1000
     # 25 mm2 x 7850 kg/m3 x 500.5 m
     assert answer["totals"]["deposited"]["value"] == pytest.approx(25e-6 * 7850 * 500.5)
+
+
+def _one(weld: Weld) -> tuple[dict[str, Any], set[str]]:
+    """Row of one weld, and the codes of its cautions."""
+    answer = filler_quantity(FillerQuantityRequest((weld,))).wire()
+    return answer["welds"][0], {caution["code"] for caution in answer["cautions"]}
+
+
+def test_metal_is_a_band_unless_its_excess_is_given() -> None:
+    """6 x 6/2 x 10000 x 7850e-9 = 1.413 kg as drawn, 1.1 times that usually, 1.1^2 times with a tenth more leg."""
+    plain = Weld(Fillet("fillet", (6.0, 6.0)), 10000.0)
+    row, codes = _one(plain)
+    assert [row["metal"][name]["value"] for name in ("least", "typical", "most")] == pytest.approx(
+        [1.413, 1.5543, 1.70973]
+    )
+    assert "laid-larger-than-drawn" in codes
+    row, codes = _one(replace(plain, excess=0.05))
+    assert [row["metal"][name]["value"] for name in ("least", "typical", "most")] == pytest.approx([1.413 * 1.05] * 3)
+    assert "laid-larger-than-drawn" not in codes
+
+
+def test_hands_have_a_fastest_travel() -> None:
+    """3 mm legs by stick at the fastest usual rate run at 1926 mm/min; hands run sticks at up to 250 (practice)."""
+    stick = Weld(Fillet("fillet", (3.0, 3.0)), 100_000.0, process="SMAW", position="PB")
+    row, codes = _one(stick)
+    assert 100_000 / (row["arc_time"]["least"]["value"] * 60) > 250
+    assert "faster-than-hands" in codes
+    assert "faster-than-hands" not in _one(replace(stick, deposition=Deposition(0.3 / HOUR)))[1]

@@ -74,7 +74,8 @@ def test_flow_goes_by_the_transition(heat_input: float, seam: SeamKind) -> None:
 windows = st.tuples(st.integers(10, 300), st.integers(11, 900)).map(lambda t: Band(t[0] / 10, (t[0] + t[1]) / 10))
 
 
-@given(window=windows, thickness=plates, seam=seams, preheat=starts)
+# A frozen plate is short of its preheat, whatever the window.
+@given(window=windows, thickness=plates, seam=seams, preheat=st.integers(0, 350).map(float))
 def test_limits_come_back_to_the_window(window: Band, thickness: float, seam: SeamKind, preheat: float) -> None:
     """Welded at the least or the most heat the answer stays within; a little beyond either it does not."""
     request = replace(passed(1.0, thickness, seam, preheat), cooling_window=window)

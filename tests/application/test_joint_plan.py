@@ -12,6 +12,7 @@ from tests.application.asked import joint_plan
 from tests.application.joints import given, hundredths, mm
 
 from truethroat_service.application.core.answers import Common
+from truethroat_service.application.core.faults import Refused
 from truethroat_service.application.joint_plan.request import (
     JointPlanRequest,
     PlanForce,
@@ -240,6 +241,119 @@ def test_one_side_is_held_or_refused() -> None:
     assert "root" in refused(coded)["fillet-one-side"]
     assert "fillet-one-side" in ways(replace(coded, held_from_turning=True))
     assert "fillet-one-side" in ways(replace(coded, load=PlanForce(240e3, 0.0)))
+
+
+@pytest.mark.parametrize(
+    ("rule_set", "material", "filler"),
+    [("aisc-360-22-asd", "A36", Filler("E70")), ("en-1993-1-8-2005-directional", "S355", None)],
+)
+@pytest.mark.parametrize("kind", ["lap", "inside-corner"])
+def test_one_weld_that_is_pulled_across_is_refused(
+    kind: Any, rule_set: str, material: str, filler: Filler | None
+) -> None:
+    """By statics: 750 N/mm at 6 + 1.06 mm from the throat of one weld is 5.3 kN, its plastic throat takes 1.1 kN.
+
+    490 x 3^2/4 = 1.1 kN for a throat of 3 mm. AISC 360-22 J2.2b(f): a lap is welded at both ends unless it is held.
+    """
+    request = replace(
+        TEE,
+        joint=PlanJoint(kind),
+        rule_set=rule_set,
+        parts=(Part(12.0, material), Part(12.0, material)),
+        filler=filler,
+        length=200.0,
+        load=PlanForce(150e3, pi / 2),
+    )
+    assert 750 * (6 + 3 * sqrt(2) / 4) > 4 * 490 * 3**2 / 4
+    assert "root" in refused(request)["fillet-one-side"]
+    assert "fillet-one-side" in ways(replace(request, held_from_turning=True))
+    assert ("fillet-both-sides" in ways(request)) is (kind == "lap")
+    assert "fillet-one-side" in ways(replace(request, load=PlanForce(150e3, 0.0)))
+
+
+TUBE = replace(
+    TEE,
+    rule_set="aisc-360-22-asd",
+    parts=(Part(INCH / 4, "A36"), Part(3 * INCH / 16, "A500-B")),
+    filler=Filler("E70"),
+    basis="full-strength",
+    load=None,
+    position="2F",
+)
+
+
+def test_the_access_to_a_hollow_section_has_to_be_given() -> None:
+    """A tube end is welded from outside (common practice): both sides by default would specify half the leg."""
+    with pytest.raises(Refused) as refusal:
+        joint_plan(TUBE)
+    assert [fault.pointer for fault in refusal.value.faults] == ["#/access"]
+    assert "second side" in refused(replace(TUBE, access="one-side"))["fillet-both-sides"]
+    assert "fillet-both-sides" in ways(replace(TUBE, access="both-sides"))
+
+
+def test_the_size_in_words_names_the_root() -> None:
+    """AWS D1.1 TC-U4a stands on a backing over an open root; without the word a traveller has the gap alone."""
+    through = ways(replace(TUBE, access="one-side"))["full-penetration"]
+    assert through["parts"]["groove_size"]["preparation"]["root"] == "backing"
+    assert "on a backing that is left in" in through["size"]
+    both = ways(TEE)["full-penetration"]
+    words = {"back-run": "welded again", "back-gouge": "gouged out", "backing": "backing", "open": "root open"}
+    assert words[both["parts"]["groove_size"]["preparation"]["root"]] in both["size"]
+
+
+@pytest.mark.parametrize(
+    ("rule_set", "part", "pointer"),
+    [
+        ("aisc-360-22-asd", Part(10.0, "1.4301"), "material"),
+        ("en-1993-1-8-2005-directional", Part(2.0, "S235"), "thickness"),
+        ("en-1993-1-4-2006-directional", Part(1.5, "1.4301"), "thickness"),
+    ],
+)
+def test_a_corner_is_held_to_the_scope_of_its_rules(rule_set: str, part: Part, pointer: str) -> None:
+    """AISC 360 is for carbon and low-alloy steel, EN 1993-1-8 4.1 and EN 1993-1-4 for parts of 4 mm and more."""
+    corner = replace(
+        CORNER, rule_set=rule_set, parts=(part, part), required_throat=1.0, finish=Finish(), tolerances=PlanTolerances()
+    )
+    with pytest.raises(Refused) as refusal:
+        joint_plan(corner)
+    assert {fault.pointer for fault in refusal.value.faults} == {f"#/parts/{index}/{pointer}" for index in (0, 1)}
+
+
+def test_a_leg_that_no_shop_would_lay_is_not_recommended() -> None:
+    """500 kN across 200 mm of a tee welded on one side: a root that bends takes a leg of 41 mm on plates of 12 mm.
+
+    Common practice: no leg over 1.5 times the thinner part (18 mm), and none over 25 mm.
+    """
+    request = replace(
+        TEE,
+        parts=(Part(12.0, "S355"), Part(12.0, "S355")),
+        length=200.0,
+        load=PlanForce(500e3, pi / 2),
+        access="one-side",
+    )
+    answer = joint_plan(request)
+    (way,) = [way for way in answer["ways"] if way["way"] == "fillet-one-side"]
+    against = " ".join(way["impracticable"])
+    assert "1.5 times the thinner part" in against
+    assert "is more than 25 mm" in against
+    assert answer["recommended"] != "fillet-one-side"
+    assert answer["ways"][-1]["impracticable"] or not any(other["impracticable"] for other in answer["ways"])
+
+
+def test_a_least_leg_of_structural_steel_is_impracticable_on_sheet() -> None:
+    """A throat of 1.2 mm at 90 deg takes a leg of 1.7 mm; AISC 360-22 Table J2.4 puts 3 mm on sheet of 1.5 mm."""
+    corner = replace(
+        CORNER,
+        rule_set="thin-part",
+        parts=(Part(1.5), Part(1.5)),
+        required_throat=1.2,
+        finish=Finish(),
+        tolerances=PlanTolerances(),
+        process="GTAW",
+    )
+    way = ways(corner)["fillet-inside"]
+    assert any("sheet" in reason for reason in way["impracticable"])
+    assert joint_plan(corner)["recommended"] != "fillet-inside"
 
 
 def test_a_long_lap_counts_its_reduction() -> None:

@@ -43,3 +43,11 @@ def test_the_thickest_part_governs(ask: Ask) -> None:
     assert found["printed"]["fahrenheit"]["value"] == 150
     assert found["met"] is True
     assert _preheat(ask, "B", "1/2 in", thickest_part="2 in", preheat="64 degC")["met"] is False
+
+
+@pytest.mark.parametrize("thickness", ["1/2 in", "1 in"])
+def test_frozen_steel_is_warmed_first(ask: Ask, thickness: str) -> None:
+    """Note to Table 3.3 (5.8): base metal below 32 degF is heated to 70 degF; both rows ask for less."""
+    found = _preheat(ask, "B", thickness, preheat="20 degF")
+    assert found["temperature"]["value"] == pytest.approx(70, abs=1e-9)
+    assert found["met"] is False

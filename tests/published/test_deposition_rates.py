@@ -78,3 +78,15 @@ def test_rates_on_record(read: Read) -> None:
         (rate,) = [rate for name, rate in by_setting.items() if name.startswith(setting)]
         assert rate["least"]["value"] == pytest.approx(expected, abs=0.05)
         assert "second-hand" in rate["source"]
+
+
+def test_aluminium_is_laid_by_its_density(ask: Ask) -> None:
+    """The same wire fed lays 2640/7850 of the mass of steel (geometry); the rates on record are those of steel."""
+    shape = {"kind": "fillet", "legs": ["6 mm", "6 mm"]}
+    rates = []
+    for filler in ("ER70S-6", "ER5356"):
+        request = {"welds": [{"shape": shape, "length": "10 m", "process": "GMAW", "filler": filler}]}
+        rates.append(ask("/v1/filler-quantity", request)["welds"][0]["rests_on"]["deposition_rate"])
+    for end in ("least", "most"):
+        steel, aluminium = (rate[end]["value"] for rate in rates)
+        assert aluminium / steel == pytest.approx(2640 / 7850)

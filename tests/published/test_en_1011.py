@@ -155,6 +155,21 @@ def test_seam_factors_of_thin_plate(ask: Ask, seam: str, low: float, high: float
     assert _times(_cooled(ask, "1 kJ/mm", "6 mm", seam)) == pytest.approx((low * plain, high * plain), rel=1e-12)
 
 
+@pytest.mark.parametrize(("seam", "expected"), [("butt-fill", 20 + 30), ("tee-fillet", 20 + 2 * 30)])
+def test_combined_thickness(ask: Ask, seam: str, expected: float) -> None:
+    """EN 1011-2 Figure C.1, from memory: the plates that heat flows into, two of a butt and three of a tee."""
+    request = {
+        "carbon_equivalents": {"ce": 0.40},
+        "thickness": "20 mm",
+        "thickest_part": "30 mm",
+        "seam": seam,
+        "hydrogen": "5 ml/100g",
+        "arc": {"heat_input": "1.5 kJ/mm"},
+    }
+    found = ask(PATH, request)["preheat"]["method_a"]
+    assert _value(found["combined_thickness"], "mm") == expected
+
+
 @pytest.mark.parametrize(
     ("cet", "thickness", "hydrogen", "heat_input", "expected"),
     [

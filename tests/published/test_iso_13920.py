@@ -99,13 +99,13 @@ def test_sources_of_table_3_say_what_was_read(ask: Ask) -> None:
 def test_an_angle_keeps_both_columns(ask: Ask) -> None:
     """Class B to 400 mm: 45' is 13.09 mm/m and printed 13; an angle between the two is no class B.
 
-    The flange formula gives 2 x 0.02 x 25.4^0.7 x 5^1.3/t^2 rad; calibrated to fall between the two.
+    The flange formula gives 2 x 0.02 x 25.4^0.7 x 5^1.3/t^2 rad; calibrated so that twice of it falls between the two.
     """
     between = (atan(0.013) + radians(45 / 60)) / 2
     plain = 2 * 0.02 * 25.4**0.7 * 5**1.3 / 10**2
     request = {
         **MEMBER,
-        "calibration": {"angular": between / plain},
+        "calibration": {"angular": between / plain / 2},
         "iso_13920": {"linear_class": "B", "shorter_leg": "300 mm"},
     }
     answer = ask(PATH, request)

@@ -14,6 +14,18 @@ STEEL = 7.85e-6
 
 CARBON_STEEL = Source("", "carbon steel at 7850 kg/m3", "common practice, no source")
 DEPOSITED = Source("", "mass of a section with its excess over all welds", "geometry")
+LIGHT = 0.95
+"""Density over that of carbon steel under which a metal is not steel; the densities of steels differ by less."""
+
+USUAL_EXCESS = 0.10
+"""Share of the area that an estimator adds to a weld as drawn."""
+
+LARGEST_USUAL_EXCESS = 1.1**2 - 1.0
+"""Share of the area that a tenth more leg adds: the convex columns of estimating handbooks."""
+
+TENTH_ON_AREA = Source("", "a tenth on the area of a weld as drawn, the usual allowance", "common practice, no source")
+TENTH_ON_LEG = Source("ESAB Filler Metal Data Handbook", "section 8, p. 8-9: convex fillets, a tenth on the leg")
+SAME_FEED = Source("", "the same volume of wire fed, by the density of the metal", "geometry")
 ESAB = Source("ESAB Filler Metal Data Handbook", "section 8, pp. 8-6 to 8-8")
 BOUGHT = Source("ESAB Filler Metal Data Handbook", "section 8, p. 8-1: P = W L/E")
 STUBS = Source("ESAB Basic Welding Filler Metal Technology", "Lesson IX, Fig. 5, p. 9-8")
@@ -64,6 +76,18 @@ def mass_per_length(rho: Real, A: Real) -> Real:
 def deposited_mass(rho: Real, A: Real, x: Real, L: Real, n: Real) -> Real:
     """Deposited mass of a number of equal welds; the excess is a share of the section."""
     return rho * A * (1.0 + x) * L * n
+
+
+@formula(
+    "D_rho",
+    "D_s*rho/rho_s",
+    unit="kg/s",
+    source=SAME_FEED,
+    args={"D_s": RATE, "rho": DENSITY, "rho_s": Arg("kg/mm**3", STEEL, STEEL)},
+)
+def rate_of_lighter_metal(D_s: Real, rho: Real, rho_s: Real) -> Real:
+    """Deposition rate of a metal lighter than steel, where the same volume of wire is fed."""
+    return D_s * rho / rho_s
 
 
 @formula("W_c", "M/eta", unit="kg", source=BOUGHT, args={"M": MASS, "eta": SHARE})

@@ -30,6 +30,9 @@ WHITE = Source("J. D. White", "tendon force of a weld", "from memory")
 OKERBLOM = Source("N. O. Okerblom", "longitudinal strain of a welded member", "from memory")
 ELASTIC = Source("", "elastic member under a force", "geometry")
 
+SCATTER = 2.0
+"""Factor by which one method alone may be out: published estimates differ by so much (TWI)."""
+
 LARGEST_LEG = 0.75
 """Leg over thickness up to which Masubuchi's fillets and TWI's allowance for them hold."""
 

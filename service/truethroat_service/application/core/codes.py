@@ -14,6 +14,7 @@ class Verdict(StrEnum):
     CANNOT_BE_REACHED = "cannot-be-reached"
     FULL_PENETRATION_NEEDED = "full-penetration-needed"
     OVER = "over"
+    OPEN = "open"
     ESTIMATED = "estimated"
     WITHIN = "within"
     TOO_FAST = "too-fast"
@@ -47,7 +48,9 @@ CautionCode = Literal[
     "carbon-steel-assumed",
     "categories-move",
     "code-in-part",
+    "cold-air",
     "cold-steel",
+    "combined-thickness-of-parts",
     "convexity-not-credited",
     "corner-as-fillet",
     "cost-incomplete",
@@ -65,6 +68,7 @@ CautionCode = Literal[
     "face-width-not-given",
     "face-width-not-known",
     "factor-band",
+    "faster-than-hands",
     "ferritic-only",
     "flare-radius",
     "flatness-by-width",
@@ -75,14 +79,17 @@ CautionCode = Literal[
     "gap-in-leg",
     "gap-taken-off",
     "gaps-corrode",
+    "hardness-over",
     "hardness-scatter",
     "heat-affected-zone",
     "heat-of-one-run",
     "hollow-section",
+    "hydrogen-cracks-not-graded",
     "imperfections-not-summed",
     "index-of-submerged-arc",
     "intermittent",
     "lap-overlap",
+    "laid-larger-than-drawn",
     "later-edition",
     "left-free",
     "leg-from-energy",
@@ -98,6 +105,7 @@ CautionCode = Literal[
     "measured-penetration",
     "metal-as-carbon-steel",
     "method-a-reads-charts",
+    "methods-differ",
     "national-least-throat",
     "no-deposition-rate",
     "no-efficiency",
@@ -115,6 +123,7 @@ CautionCode = Literal[
     "not-for-service",
     "one-method",
     "one-side-without-backing",
+    "one-thickness",
     "one-sided",
     "other-standard",
     "overwelded",
@@ -125,6 +134,7 @@ CautionCode = Literal[
     "preheat-short",
     "proven-penetration",
     "radius-needs-width",
+    "rates-of-steel",
     "recalled-limit",
     "room-temperature",
     "root-bending-model",
@@ -138,6 +148,7 @@ CautionCode = Literal[
     "static-only",
     "stub-in-efficiency",
     "stub-taken-off",
+    "thinner-part-cools-slower",
     "thinning",
     "throat-to-finished-face",
     "too-fast",

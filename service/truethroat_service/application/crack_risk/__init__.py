@@ -95,6 +95,7 @@ def crack_risk(request: CrackRiskRequest) -> Answered[CrackRiskAnswer]:
         for factor in factors:
             if factor.grade == worst:
                 remarks.because(factor.reason)
+        verdict = _verdict(request, worst, remarks)
         _caution(request, shape, remarks)
     answer = CrackRiskAnswer(
         shape=or_lacks(shape, "needs bead"),
@@ -110,7 +111,7 @@ def crack_risk(request: CrackRiskRequest) -> Answered[CrackRiskAnswer]:
         request,
         sheet,
         remarks,
-        Verdict.ESTIMATED if worst is None else Verdict(worst),
+        verdict,
         replace(answer, left_out=(*left_out(answer), *_without_least_sizes(request))),
         rule_set=None,
         parameters={},
@@ -154,6 +155,20 @@ def _check(request: CrackRiskRequest, faults: Faults) -> None:
                     f"must be from {limits} for the index UCS ({annex_e_index.SCOPE}); it is {share:g} %",
                 )
     faults.refuse()
+
+
+def _verdict(request: CrackRiskRequest, worst: CrackGrade | None, remarks: Remarks) -> Verdict:
+    """Worst grade; nothing is called low unless both the shape and the composition were graded."""
+    if worst is None:
+        return Verdict.ESTIMATED
+    missing = [name for name in ("bead", "weld_metal") if getattr(request, name) is None]
+    if worst == "low" and missing:
+        remarks.because(
+            "The risk as a whole is not called low: that takes the shape of the bead and the composition of the weld"
+            f" metal. Send {' and '.join(missing)}."
+        )
+        return Verdict.ESTIMATED
+    return Verdict(worst)
 
 
 def _shape(request: CrackRiskRequest, bead: Bead) -> BeadShape:
@@ -343,8 +358,13 @@ def _chill_factors(request: CrackRiskRequest, sizes: list[_Least], units: Units)
         return
     short = [size for size in sizes if not at_least(request.leg, size.leg)]
     if not short:
-        reason = "The leg is not smaller than the least leg of any rule listed."
-        yield _Factor("size", "low", reason, None, sizes[0].source)
+        yield _Factor(
+            "size",
+            "low",
+            "The leg is not smaller than the least leg of any rule listed. That is a least size, and no preheat.",
+            None,
+            sizes[0].source,
+        )
         return
     most = max(short, key=lambda size: size.leg)
     restrained = ", and the joint cannot give" if request.restrained else ""
@@ -375,7 +395,12 @@ def _crater_factors(request: CrackRiskRequest) -> Iterable[_Factor]:
 
 
 def _caution(request: CrackRiskRequest, shape: BeadShape | None, remarks: Remarks) -> None:
-    """Add the cautions on what the grades rest on."""
+    """Add the cautions on what the grades rest on, and on what they leave out."""
+    remarks.caution(
+        "hydrogen-cracks-not-graded",
+        "Cracks by hydrogen (cold cracks) are not graded here. They come hours after welding, in thick, hard or held"
+        " parts. Ask /v1/heat for the preheat.",
+    )
     if request.weld_metal is not None:
         if request.process is None or process_of(request.process).id != "SAW":
             remarks.caution(

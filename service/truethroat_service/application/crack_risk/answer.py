@@ -59,7 +59,7 @@ class CrackFactor:
 
 @dataclass(frozen=True, slots=True)
 class CrackRiskAnswer:
-    """Risk of cracks in a pass; the verdict is the worst grade."""
+    """Risk of cracks in a pass; the verdict is the worst grade, low only with shape and composition graded."""
 
     shape: BeadShape | Lacks
     index: SusceptibilityIndex | Lacks

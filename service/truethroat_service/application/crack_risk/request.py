@@ -53,7 +53,7 @@ class WeldMetal:
 
 @dataclass(frozen=True, slots=True)
 class CrackRiskRequest:
-    """One pass to grade; the answer grades what the request describes."""
+    """One pass to grade; the answer grades what the request describes, and no cracks by hydrogen (see /v1/heat)."""
 
     joint: Annotated[JointKind, "Joint that the pass is in; corner is an outside corner."]
     bead: Annotated[Bead | None, ToldBy(BEAD_FORMS), "Shape of one bead, not of the whole weld."] = None

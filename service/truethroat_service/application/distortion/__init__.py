@@ -173,9 +173,10 @@ def _say(
     )
     single = [name.replace("_", " ") for name, band in judged.items() if len(band.estimates) == 1]
     if single:
+        held = " A tolerance is held against twice the estimate." if tolerances else ""
         remarks.caution(
             "one-method",
-            f"Only one method covers these results: {', '.join(single)}. Expect from half to twice as much.",
+            f"Only one method covers these results: {', '.join(single)}. Expect from half to twice as much.{held}",
         )
     if bands["angular"].estimates:
         remarks.caution(

@@ -80,7 +80,7 @@ class ToleranceCheck:
 
     quantity: str
     nominal: Length
-    value: LengthOrAngle
+    value: Annotated[LengthOrAngle, "Upper end of the band; twice the estimate where one method alone gives it."]
     classes: tuple[ToleranceClass, ...]
     keeps: Annotated[str | None, "Tightest class that is kept; null where none is."]
     asked: str | None

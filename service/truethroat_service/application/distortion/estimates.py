@@ -50,6 +50,12 @@ class Band:
         """Greatest value."""
         return max((estimate.value for estimate in self.estimates), default=None)
 
+    @property
+    def judged_high(self) -> float | None:
+        """Greatest value that a tolerance is held against; one method alone may be out by a factor of two."""
+        high = self.high
+        return shrinkage.SCATTER * high if high is not None and len(self.estimates) == 1 else high
+
     def answer(self) -> DistortionBand:
         """Band as an answer has it."""
         return DistortionBand(self.low, self.high, tuple(self.estimates), tuple(self.left_out))

@@ -24,6 +24,7 @@ def checks(
 ) -> list[ToleranceCheck]:
     """Checks of every estimate with a nominal dimension against its table, on the upper end of its band.
 
+    A band of one method is widened first, as its caution says.
     Adds a fault for a dimension that no estimate changes, and for a class without a dimension to judge it by.
     """
     held: list[ToleranceCheck] = []
@@ -31,14 +32,14 @@ def checks(
     along = _held_on(bands, ("longitudinal", "bowing"), "along", asked.along, faults)
     leg = _held_on(bands, ("angular",), "shorter_leg", asked.shorter_leg, faults)
     for nominal, quantity in ((across, "transverse"), (along, "longitudinal")):
-        value = bands[quantity].high
+        value = bands[quantity].judged_high
         if nominal is not None and value is not None:
             held.append(_length(quantity, nominal, value, table_1_linear.CLASSES, asked.linear_class, "Table 1"))
-    turned = bands["angular"].high
+    turned = bands["angular"].judged_high
     if leg is not None and turned is not None:
         held.append(_angle(leg, turned, asked.linear_class))
     for nominal, quantity in ((along, "bowing"), (width, "edge_lift")):
-        value = bands[quantity].high
+        value = bands[quantity].judged_high
         if nominal is not None and value is not None:
             if nominal > table_3_form.OVER:
                 held.append(_length(quantity, nominal, value, table_3_form.CLASSES, asked.form_class, "Table 3"))

@@ -25,7 +25,7 @@ from ..core.remarks import Remarks
 from ..core.units import Units
 from ..joints import usual_rates, weld_sections
 from . import prices as weld_prices
-from .answer import EstimateGroup, EstimateTotals, FillerQuantityAnswer
+from .answer import EstimateGroup, EstimateTotals, FillerQuantityAnswer, MetalBand
 from .estimates import Row, estimated
 from .prices import total
 from .remarks import remark
@@ -135,6 +135,11 @@ def _totals(rows: list[Row], prices: Prices | None) -> EstimateTotals:
         count=sum(row.weld.count for row in rows),
         length=fsum(one.length for one in estimates),
         deposited=fsum(one.deposited for one in estimates),
+        metal=MetalBand(
+            fsum(one.metal.least for one in estimates),
+            fsum(one.metal.typical for one in estimates),
+            fsum(one.metal.most for one in estimates),
+        ),
         consumable=total([one.consumable for one in estimates]),
         arc_time=total([one.arc_time for one in estimates]),
         working_time=total([one.working_time for one in estimates]),

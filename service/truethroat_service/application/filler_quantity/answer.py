@@ -73,6 +73,15 @@ class SectionPart:
     area: Area
 
 
+@dataclass(frozen=True, slots=True)
+class MetalBand:
+    """Weld metal. All three are alike where the request says the excess, the convexity or the cap itself."""
+
+    least: Annotated[float, Q(MASS), "As described."]
+    typical: Annotated[float, Q(MASS), "With a tenth more area, the usual allowance."]
+    most: Annotated[float, Q(MASS), "With a tenth more leg, 21 % more area, as convex welds are laid."]
+
+
 # An estimate, the totals and a group share fields. Those of the last base stand first, then those of the one before it,
 # and a class's own come last. Without slots, for classes with slots cannot have two bases.
 
@@ -81,7 +90,8 @@ class SectionPart:
 class Taken:
     """What welds take."""
 
-    deposited: Annotated[float, Q(MASS), "Weld metal, its excess included."]
+    deposited: Annotated[float, Q(MASS), "Weld metal as described, its own excess included."]
+    metal: Annotated[MetalBand, "Weld metal as described, as usually laid, and at most as usually laid."]
     consumable: Annotated[Band | None, Q(MASS), "Consumable to buy."]
     arc_time: Annotated[Band | None, Q(WORKING_TIME), "Time during which the arc burns."]
     working_time: Annotated[Band | None, Q(WORKING_TIME), "Time of welding on the clock."]

@@ -4,13 +4,14 @@ from dataclasses import dataclass, replace
 from typing import Any
 
 from ...engine.formula import Formula, about, cite
+from ...engine.rounding import at_least
 from ...practice import deposition
 from ...practice import passes as pass_practice
 from ...reference.loader_welding_rates import UNSHIELDED, Quantity
 from ..core.shape import Band
 from ..joints import usual_rates, weld_sections
 from ..joints.usual_rates import Figure
-from .answer import EstimateBasis, SectionPart, Taken, WeldEstimate, WeldMetalDensity
+from .answer import EstimateBasis, MetalBand, SectionPart, Taken, WeldEstimate, WeldMetalDensity
 from .passes import passes
 from .prices import NOTHING, cost
 from .request import Prices, Weld, WeldingArc
@@ -33,8 +34,9 @@ def estimated(number: int, weld: Weld, prices: Prices | None) -> Row:
         deposited = float(
             deposition.deposited_mass(rho=rho.least, A=section.area, x=weld.excess, L=weld.length, n=float(weld.count))
         )
+        metal = _metal(weld, section.area, rho.least, deposited)
         counted = passes(section, weld.excess, weld.process_id, weld.orientation, basis.bead_area)
-    taken = _taken(weld, basis, deposited, subject)
+    taken = _taken(weld, basis, metal, subject)
     length = weld.length * weld.count
     return Row(
         weld,
@@ -55,8 +57,32 @@ def estimated(number: int, weld: Weld, prices: Prices | None) -> Row:
     )
 
 
-def _taken(weld: Weld, basis: EstimateBasis, deposited: float, subject: str) -> Taken:
-    """What the welds take; None where a figure that it needs is not known."""
+def says_its_excess(weld: Weld) -> bool:
+    """Whether the request itself says by how much the weld is more than its drawing, or how its face is."""
+    shape: Any = weld.shape
+    faces = (getattr(shape, "convexity", None), getattr(shape, "hollow", None))
+    caps = getattr(shape, "reinforcement", None)
+    capped = caps is not None and (caps.face is not None or caps.root is not None)
+    return weld.excess > 0.0 or getattr(shape, "leg_excess", 0.0) > 0.0 or capped or faces != (None, None)
+
+
+def _metal(weld: Weld, area: float, rho: float, deposited: float) -> MetalBand:
+    """Metal as described, as usually laid and at most as usually laid, kg."""
+    if says_its_excess(weld):
+        return MetalBand(deposited, deposited, deposited)
+    length, count = weld.length, float(weld.count)
+    with about("as usually laid"):
+        typical = deposition.deposited_mass(rho=rho, A=area, x=deposition.USUAL_EXCESS, L=length, n=count)
+    with about("at most as usually laid"):
+        most = deposition.deposited_mass(rho=rho, A=area, x=deposition.LARGEST_USUAL_EXCESS, L=length, n=count)
+    cite(deposition.TENTH_ON_AREA)
+    cite(deposition.TENTH_ON_LEG)
+    return MetalBand(deposited, float(typical), float(most))
+
+
+def _taken(weld: Weld, basis: EstimateBasis, metal: MetalBand, subject: str) -> Taken:
+    """What the welds take; None where a figure that it goes by is not known."""
+    deposited = metal.least
     mass, eta, rate, factor = Band(deposited, deposited), basis.efficiency, basis.deposition_rate, basis.operator_factor
     consumable = arc_time = clock = energy = None
     gas = NOTHING if weld.process_id in UNSHIELDED else None
@@ -69,7 +95,7 @@ def _taken(weld: Weld, basis: EstimateBasis, deposited: float, subject: str) -> 
         energy = _energy(weld.arc, basis.source_efficiency, arc_time, subject)
         if factor is not None:
             clock = _ends(deposition.working_time, subject, T_a=arc_time, k_o=_falling(factor))
-    return Taken(deposited, consumable, arc_time, clock, gas, energy)
+    return Taken(deposited, metal, consumable, arc_time, clock, gas, energy)
 
 
 def _energy(arc: WeldingArc | None, efficiency: Figure | None, arc_time: Band, subject: str) -> Band | None:
@@ -153,8 +179,10 @@ def _efficiency(weld: Weld) -> Figure | None:
 def _rate(weld: Weld, rho: Figure, eta: Figure | None, subject: str) -> Figure | None:
     """Deposition rate, kg/s: as given, from the wire and its feed, or the usual one."""
     given = weld.deposition
-    if given is None or given.rate is not None:
-        return _or_usual(None if given is None else given.rate, "deposition-rate", weld)
+    if given is None:
+        return _of_metal(usual_rates.by_process("deposition-rate", weld.process), rho, subject)
+    if given.rate is not None:
+        return usual_rates.given(given.rate)
     assert given.feed_speed is not None and eta is not None  # noqa: S101 - refused otherwise
     mass = given.wire_mass
     if given.wire_diameter is not None:
@@ -162,6 +190,20 @@ def _rate(weld: Weld, rho: Figure, eta: Figure | None, subject: str) -> Figure |
     assert mass is not None  # noqa: S101 - a wire has one or the other
     rate = _ends(deposition.deposition_rate, subject, m_w=_known(mass), v_w=_known(given.feed_speed), eta=eta)
     return replace(eta, least=rate.least, most=rate.most)
+
+
+def is_lighter_than_steel(density: float) -> bool:
+    """Whether the usual deposition rates, which are those of steel, are too high for a metal of a density, kg/mm3."""
+    return not at_least(density, deposition.LIGHT * deposition.STEEL)
+
+
+def _of_metal(usual: Figure | None, rho: Figure, subject: str) -> Figure | None:
+    """Usual deposition rate, which is that of steel, for the metal that is laid: never over that of steel."""
+    if usual is None or not is_lighter_than_steel(rho.least):
+        return usual
+    steel = _known(deposition.STEEL)
+    rate = _ends(deposition.rate_of_lighter_metal, subject, D_s=usual, rho=_known(rho.least), rho_s=steel)
+    return replace(usual, least=rate.least, most=rate.most)
 
 
 def _bead(weld: Weld, rho: Figure, rate: Figure | None, subject: str) -> Figure | None:

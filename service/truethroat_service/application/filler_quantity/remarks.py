@@ -5,16 +5,17 @@ from typing import Any
 
 from ...engine.formula import Source
 from ...engine.rounding import at_most
+from ...practice import deposition
 from ...standards.aws_d1_1_2020 import s7_21_fit_up
 from ..core.codes import CautionCode
-from ..core.quantities import AREA, GAS_FLOW, MASS, MASS_RATE, WORKING_TIME, Dimension
+from ..core.quantities import AREA, GAS_FLOW, MASS, MASS_RATE, SPEED, WORKING_TIME, Dimension
 from ..core.remarks import Remarks
 from ..core.shape import Band
 from ..core.units import Units
 from ..joints.usual_rates import Figure
 from ..joints.weld_sections import Fillet
 from .answer import EstimateTotals, WeldEstimate
-from .estimates import Row
+from .estimates import Row, is_lighter_than_steel, says_its_excess
 from .request import Prices
 
 LISTED = 8
@@ -81,8 +82,11 @@ def _sum_up(totals: EstimateTotals, remarks: Remarks) -> None:
     units = remarks.units
     remarks.because(
         f"{totals.count} weld{'s' if totals.count > 1 else ''} with {units.text(totals.length)} of length in total take"
-        f" {units.of(MASS, totals.deposited)['text']} of weld metal."
+        f" {units.of(MASS, totals.deposited)['text']} of weld metal as described."
     )
+    if totals.metal.most > totals.metal.least:
+        typical, most = (units.of(MASS, mass)["text"] for mass in (totals.metal.typical, totals.metal.most))
+        remarks.because(f"As welds are usually laid, they take {typical}, and at most {most}.")
     if totals.working_time is not None and totals.arc_time is not None:
         remarks.because(
             f"The working time is {_hours(totals.working_time, units)}; the arc burns"
@@ -135,6 +139,20 @@ def _who(numbers: Iterable[int]) -> str:
     return f"Welds {', '.join(map(str, listed[:LISTED]))} and {len(listed) - LISTED} more"
 
 
+FASTEST_HAND = {"SMAW": 250.0 / 60.0, "GMAW": 10.0, "FCAW": 10.0, "FCAW-G": 10.0, "FCAW-S": 10.0}
+"""Travel of a welder's hand, mm/s, by process: 250 and 600 mm/min; common practice, no source."""
+
+
+def _faster_than_hands(row: Row) -> bool:
+    """Whether the least arc time of a fillet, at usual rates, needs a travel that no hand has."""
+    estimate = row.estimate
+    fastest = FASTEST_HAND.get(estimate.process or "")
+    if fastest is None or estimate.arc_time is None or row.weld.deposition is not None:
+        return False
+    runs = 1 if estimate.passes is None else estimate.passes.least
+    return isinstance(row.weld.shape, Fillet) and not at_most(runs * estimate.length, fastest * estimate.arc_time.least)
+
+
 def _details(rows: list[Row], prices: Prices | None, remarks: Remarks) -> None:
     """Add the cautions on how some fields are read."""
 
@@ -142,10 +160,36 @@ def _details(rows: list[Row], prices: Prices | None, remarks: Remarks) -> None:
         if numbers := [number for number, row in enumerate(rows, start=1) if holds(row)]:
             remarks.caution(code, f"{_who(numbers)}: {text}", source)
 
+    stick, wire = (remarks.units.of(SPEED, FASTEST_HAND[process])["text"] for process in ("SMAW", "GMAW"))
     about(
         "carbon-steel-assumed",
         "neither filler nor density is given, so carbon steel is assumed.",
         lambda row: row.weld.filler is None and row.weld.density is None,
+    )
+    about(
+        "laid-larger-than-drawn",
+        "no excess, convexity or cap is given. Welds are usually laid a tenth larger in area, and with a tenth more leg"
+        " 21 %. The consumable, the hours, the gas and the cost are those of the weld as described.",
+        lambda row: not says_its_excess(row.weld),
+        deposition.TENTH_ON_LEG,
+    )
+    about(
+        "rates-of-steel",
+        "the usual deposition rates are those of steel. They are taken by the density of this metal: the same wire"
+        " fed lays less mass.",
+        lambda row: (
+            row.weld.deposition is None
+            and row.estimate.rests_on.deposition_rate is not None
+            and is_lighter_than_steel(row.estimate.rests_on.density.value)
+        ),
+        deposition.SAME_FEED,
+    )
+    about(
+        "faster-than-hands",
+        f"the least time needs a faster travel than a welder's hand has: sticks run at up to {stick}, wires by hand at"
+        f" up to {wire}. Send the deposition rate of the shop.",
+        _faster_than_hands,
+        Source("", "travel of a welder's hand", "common practice, no source"),
     )
     about(
         "excess-on-area",

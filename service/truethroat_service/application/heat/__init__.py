@@ -11,7 +11,7 @@ from dataclasses import replace
 from ...engine.formula import about, cite, working
 from ...engine.rounding import at_least
 from ...standards.en_1011_1_2009 import heat_input as en_1011_1
-from ...standards.en_1011_2_2001 import annex_d_cooling
+from ...standards.en_1011_2_2001 import annex_d_cooling, c_2_method_a
 from ..core.answers import Answered, answered
 from ..core.codes import Verdict
 from ..core.faults import Faults
@@ -20,6 +20,7 @@ from ..core.quantities import ENERGY_PER_LENGTH, TEMPERATURE, TIME
 from ..core.remarks import Remarks
 from ..core.shape import Band, Lacks
 from ..core.units import Units
+from . import combined_thickness as combined_of
 from . import cooling as cooling_of
 from . import preheat as preheat_of
 from .answer import (
@@ -28,16 +29,27 @@ from .answer import (
     HardnessBesideWeld,
     HeatAnswer,
     HeatLimits,
+    Judged,
     ParentEquivalents,
     PassCooling,
     PassEnergy,
     PreheatAnswer,
+    Standing,
 )
 from .checks import check, check_scope
 from .cooling import Cooling, Seam
 from .fillet import Laid, fillet
 from .hardness import hardness
-from .request import FILLETS, ROOM_TEMPERATURE, Arc, Energy, HeatRequest, thermal_efficiency, thickest_part
+from .request import (
+    FILLETS,
+    ROOM_TEMPERATURE,
+    Arc,
+    Energy,
+    HeatRequest,
+    parts_of,
+    thermal_efficiency,
+    thickest_part,
+)
 from .steel import Lacking, equivalents
 
 _EFFICIENCY = "needs process or efficiency"
@@ -63,9 +75,12 @@ def heat(request: HeatRequest) -> Answered[HeatAnswer]:
         seam = _seam(request)
         check_scope(request, asked, seam, energy, faults)
         faults.refuse()
+        _remark_thickness(request, remarks)
         cooled = _cooled(request, seam, energy, remarks)
         energy_answer = _energy_answer(request, energy, remarks)
-        verdict = _judged(cooled, request.cooling_window, remarks)
+        window: Standing | None = None
+        if cooled is not None and request.cooling_window is not None:
+            window = _within_window(cooled, request.cooling_window, remarks)
         answer = HeatAnswer(
             energy=energy_answer,
             cooling=_cooling_answer(request, energy, cooled),
@@ -75,13 +90,14 @@ def heat(request: HeatRequest) -> Answered[HeatAnswer]:
             hardness=_hardness(request, cooled, remarks),
             fillet=_fillet(request, seam, energy, remarks),
         )
+        judged = _judged(request, window, answer)
     return answered(
         "heat",
         request,
         sheet,
         remarks,
-        verdict,
-        replace(answer, left_out=tuple(left_out(answer))),
+        _verdict(judged),
+        replace(answer, judged=judged, left_out=tuple(left_out(answer))),
         rule_set=None,
         parameters={} if energy.efficiency is None else {"k": energy.efficiency},
     )
@@ -108,16 +124,40 @@ def _energy(request: HeatRequest) -> Energy:
 
 def _seam(request: HeatRequest) -> Seam | None:
     """Seam that cools; None where its plate or its kind is not known."""
-    if request.thickness is None or request.seam is None:
+    thickest = thickest_part(request)
+    if thickest is None or request.seam is None:
         return None
-    return Seam(request.seam, request.thickness, request.preheat)
+    return Seam(request.seam, thickest, request.preheat)
+
+
+def _remark_thickness(request: HeatRequest, remarks: Remarks) -> None:
+    """Add a caution where two parts may differ in thickness, and one alone is given."""
+    if request.seam in FILLETS and (request.thickness is None) != (request.thickest_part is None):
+        remarks.caution(
+            "one-thickness",
+            "One thickness alone is given, so both parts are taken to have it. A thicker part draws the heat away: the"
+            " weld cools faster and needs more preheat. Send thickest_part if a part is thicker.",
+        )
+
+
+def _remark_thinner(request: HeatRequest, remarks: Remarks) -> None:
+    """Add a caution where a thinner part stays hot for longer than the cooling time says."""
+    parts = parts_of(request)
+    if parts is not None and not at_least(*parts):
+        thin, thick = (remarks.units.text(part) for part in parts)
+        remarks.caution(
+            "thinner-part-cools-slower",
+            f"The cooling time is that of the thickest part, {thick}, which hardens most. The part of {thin} stays hot"
+            " longer; send its thickness alone to see whether that is too slow.",
+        )
 
 
 def _method_b(request: HeatRequest, energy: Energy, cet: float | None) -> preheat_of.MethodB | None:
     """Input of method B; None where something it needs is not known."""
-    if cet is None or request.thickness is None or request.hydrogen is None or energy.heat_input is None:
+    thickest = thickest_part(request)
+    if cet is None or thickest is None or request.hydrogen is None or energy.heat_input is None:
         return None
-    return preheat_of.MethodB(cet, request.weld_metal_cet, request.thickness, request.hydrogen, energy.heat_input)
+    return preheat_of.MethodB(cet, request.weld_metal_cet, thickest, request.hydrogen, energy.heat_input)
 
 
 def _cooled(request: HeatRequest, seam: Seam | None, energy: Energy, remarks: Remarks) -> Cooling | None:
@@ -133,6 +173,7 @@ def _cooled(request: HeatRequest, seam: Seam | None, energy: Energy, remarks: Re
         "The cooling times hold for unalloyed and low-alloy ferritic steel only.",
         annex_d_cooling.FERRITIC,
     )
+    _remark_thinner(request, remarks)
     remarks.caution("seam-factors", "The seam factors F2 and F3 were taken from memory.", annex_d_cooling.SEAM_FACTORS)
     cite(annex_d_cooling.SEAM_FACTORS)
     if seam.factors.two[0] != seam.factors.two[1]:
@@ -146,10 +187,50 @@ def _cooled(request: HeatRequest, seam: Seam | None, energy: Energy, remarks: Re
     return None if energy.heat_input is None else cooling_of.cooling(seam, energy.heat_input)
 
 
-def _judged(cooled: Cooling | None, window: Band | None, remarks: Remarks) -> Verdict:
-    """Judge the cooling time against the window; the whole band must lie in it."""
-    if cooled is None or window is None:
+def _judged(request: HeatRequest, window: Standing | None, answer: HeatAnswer) -> tuple[Judged, ...]:
+    """Judge all that can be judged: the window, the preheat and the hardness."""
+    judged: list[Judged] = []
+    if window is not None:
+        judged.append(Judged("window", window))
+    preheat = _preheat_standing(request, answer.preheat)
+    if preheat is not None:
+        judged.append(Judged("preheat", preheat))
+    if isinstance(answer.hardness, HardnessBesideWeld) and not isinstance(answer.hardness.standing, Lacks):
+        judged.append(Judged("hardness", answer.hardness.standing))
+    return tuple(judged)
+
+
+def _verdict(judged: tuple[Judged, ...]) -> Verdict:
+    """First standing that fails; open if one is open; within if all are within; estimated if nothing was judged."""
+    standings = [one.standing for one in judged]
+    failed = [standing for standing in standings if standing not in ("within", "open")]
+    if failed:
+        return Verdict(failed[0])
+    if not standings:
         return Verdict.ESTIMATED
+    return Verdict.OPEN if "open" in standings else Verdict.WITHIN
+
+
+def _preheat_standing(request: HeatRequest, preheat: PreheatAnswer) -> Standing | None:
+    """How the plate stands against its preheat; None where nothing tells it.
+
+    Every rule that gives a temperature has to be met. Method A gives none: where it alone is known and does not free
+    the joint of preheat, its charts decide and the standing is open.
+    """
+    rules = (preheat.method_b, preheat.sew_088, preheat.aws_d1_1)
+    met = [rule.met for rule in rules if not isinstance(rule, Lacks)]
+    if preheat_of.is_frozen(request.preheat) or not all(met):
+        return "short"
+    if met:
+        return "within"
+    by_a = preheat.method_a
+    if isinstance(by_a, Lacks) or isinstance(by_a.free_of_preheat, Lacks):
+        return None
+    return "within" if by_a.free_of_preheat else "open"
+
+
+def _within_window(cooled: Cooling, window: Band, remarks: Remarks) -> Standing:
+    """Judge the cooling time against the window; the whole band must lie in it."""
     low, high = (remarks.units.of(TIME, value)["text"] for value in (cooled.time.least, cooled.time.most))
     time = low if low == high else f"{low} to {high}"
     wanted = " to ".join(remarks.units.of(TIME, value)["text"] for value in (window.least, window.most))
@@ -159,15 +240,15 @@ def _judged(cooled: Cooling | None, window: Band | None, remarks: Remarks) -> Ve
             f"{cools} That is too fast: the steel becomes hard and may crack when cold. Preheat, or weld with more"
             " heat."
         )
-        return Verdict.TOO_FAST
+        return "too-fast"
     if not at_least(window.most, cooled.time.most):
         remarks.because(
             f"{cools} That is too slow: the grain becomes coarse and the steel loses toughness. Weld with less heat, or"
             " start from a cooler plate."
         )
-        return Verdict.TOO_SLOW
+        return "too-slow"
     remarks.because(f"{cools} The cooling time is within the window.")
-    return Verdict.WITHIN
+    return "within"
 
 
 def _energy_answer(request: HeatRequest, energy: Energy, remarks: Remarks) -> PassEnergy | Lacks:
@@ -262,7 +343,7 @@ def _preheat(
     )
     if request.hydrogen is not None:
         by_a = preheat_of.method_a(
-            known(parent.ce), energy.heat_input, request.hydrogen, request.combined_thickness, remarks
+            known(parent.ce), energy.heat_input, request.hydrogen, _combined(request, remarks), request.preheat, remarks
         )
         answer = replace(answer, method_a=by_a)
     if asked is not None:
@@ -278,6 +359,21 @@ def _preheat(
     return answer
 
 
+def _combined(request: HeatRequest, remarks: Remarks) -> float | None:
+    """Combined thickness, mm: the one given, or that of the parts; None where neither is known."""
+    parts = parts_of(request)
+    if request.combined_thickness is not None or parts is None or request.seam is None:
+        return request.combined_thickness
+    combined = combined_of.combined(*parts, request.seam)
+    remarks.caution(
+        "combined-thickness-of-parts",
+        f"The combined thickness of {remarks.units.text(combined)} follows from the parts. In a tee the thicker part is"
+        " taken to run through.",
+        c_2_method_a.COMBINED,
+    )
+    return combined
+
+
 def _remark_preheat(request: HeatRequest, answer: PreheatAnswer, remarks: Remarks) -> None:
     """Add a caution where a rule asks for more preheat than the plate has."""
     rules = {
@@ -285,6 +381,8 @@ def _remark_preheat(request: HeatRequest, answer: PreheatAnswer, remarks: Remark
         "SEW 088": answer.sew_088,
         "AWS D1.1": answer.aws_d1_1,
     }
+    if preheat_of.is_frozen(request.preheat):
+        preheat_of.remark_on_frozen_plate(remarks)
     short = [
         f"{remarks.units.of(TEMPERATURE, rule.temperature)['text']} by {name}"
         for name, rule in rules.items()
@@ -293,7 +391,14 @@ def _remark_preheat(request: HeatRequest, answer: PreheatAnswer, remarks: Remark
     if short:
         start = remarks.units.of(TEMPERATURE, request.preheat)["text"]
         remarks.caution("preheat-short", f"The plate is at {start} when the pass begins; it needs {_and(short)}.")
-    by_b = answer.method_b
+    by_a, by_b = answer.method_a, answer.method_b
+    freed = not isinstance(by_a, Lacks) and by_a.free_of_preheat is True
+    if freed and isinstance(by_b, FormulaPreheat) and not by_b.met:
+        remarks.caution(
+            "methods-differ",
+            "Method A asks for no preheat, and method B asks for more than the plate has. The verdict goes by method B,"
+            " which is the safe reading.",
+        )
     if isinstance(by_b, FormulaPreheat) and by_b.met and request.preheat <= ROOM_TEMPERATURE:
         remarks.because("Method B asks for no preheat: its temperature is below that of the plate.")
 

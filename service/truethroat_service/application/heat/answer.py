@@ -6,7 +6,7 @@ from typing import Annotated, Any, Literal
 from ...standards.en_1011_2_2001.c_2_method_a import HydrogenScale
 from ..core.left_out import LeftOut
 from ..core.quantities import ENERGY_PER_LENGTH, LENGTH, SPEED, TEMPERATURE, TIME, render
-from ..core.shape import Area, Band, Lacks, Length, LengthDown, Q
+from ..core.shape import Area, Band, Lacks, Length, LengthDown, LengthUp, Q
 
 Temperature = Annotated[float, Q(TEMPERATURE)]
 EnergyPerLength = Annotated[float, Q(ENERGY_PER_LENGTH)]
@@ -14,6 +14,8 @@ EnergyBand = Annotated[Band, Q(ENERGY_PER_LENGTH)]
 TimeBand = Annotated[Band, Q(TIME)]
 HeatFlow = Literal["two-dimensional", "three-dimensional", "between"]
 HardnessStanding = Literal["within", "over", "open"]
+Subject = Literal["window", "preheat", "hardness"]
+Standing = Literal["within", "too-fast", "too-slow", "short", "over", "open"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -58,7 +60,12 @@ class MethodAPreheat:
 
     hydrogen_scale: HydrogenScale
     without_preheat_to: LengthDown | Lacks
-    free_of_preheat: bool | Lacks
+    combined_thickness: Annotated[
+        LengthUp | Lacks, "Combined thickness that was compared: the one given, or that of the parts."
+    ]
+    free_of_preheat: Annotated[
+        bool | Lacks, "Whether no preheat is needed. A frozen plate is never free of it: it is warmed first."
+    ]
     source: str
 
 
@@ -162,6 +169,16 @@ class FilletHeat:
 
 
 @dataclass(frozen=True, slots=True)
+class Judged:
+    """One thing that was judged."""
+
+    what: Annotated[Subject, "The cooling time against the window, the plate against its preheat, or the hardness."]
+    standing: Annotated[
+        Standing, "How it stands. Open means that the rule leaves it open, or that only part of a band keeps the limit."
+    ]
+
+
+@dataclass(frozen=True, slots=True)
 class HeatAnswer:
     """Heat of a pass and what follows from it; each field that is null is listed in left_out with what it needs."""
 
@@ -172,4 +189,9 @@ class HeatAnswer:
     preheat: PreheatAnswer
     hardness: HardnessBesideWeld | Lacks
     fillet: FilletHeat | Lacks
+    judged: Annotated[
+        tuple[Judged, ...],
+        "Everything that was judged. The verdict is the first of these that fails; else open if one is open; else"
+        " within. It is estimated where nothing was judged.",
+    ] = ()
     left_out: tuple[LeftOut, ...] = ()

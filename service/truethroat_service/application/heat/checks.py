@@ -1,13 +1,14 @@
 """Faults that refuse a request for the heat of a pass."""
 
 from ...engine.formula import Source
-from ...engine.rounding import at_least
+from ...engine.rounding import at_least, at_most
 from ...reference.loader import process as process_of
 from ...standards.en_1011_2_2001 import annex_d_cooling
 from ..core.faults import Faults
+from . import combined_thickness as combined_of
 from .cooling import Seam
 from .preheat import MethodB, check_method_b
-from .request import FILLETS, Energy, HeatRequest, thermal_efficiency, thickest_part
+from .request import FILLETS, Energy, HeatRequest, parts_of, thermal_efficiency, thickest_part
 from .steel import LARGEST_ALLOY, CarbonEquivalents
 
 LOW_ALLOY = Source(
@@ -41,7 +42,23 @@ def check(request: HeatRequest, faults: Faults) -> None:
             f"must be at least the thickness of {faults.units.text(request.thickness)}; it is"
             f" {faults.units.text(thickest)}",
         )
+    _check_combined(request, faults)
     _check_companions(request, faults)
+
+
+def _check_combined(request: HeatRequest, faults: Faults) -> None:
+    """Add a fault for a combined thickness that the parts cannot have."""
+    parts, given = parts_of(request), request.combined_thickness
+    if parts is None or given is None:
+        return
+    least, most = combined_of.bounds(*parts, request.seam)
+    if not (at_least(given, least) and at_most(given, most)):
+        text = faults.units.text
+        faults.inconsistent(
+            "#/combined_thickness",
+            f"must be {text(least)} to {text(most)} for parts of {text(parts[0])} and {text(parts[1])}; it is"
+            f" {text(given)}; leave it out, and it follows from seam, thickness and thickest_part",
+        )
 
 
 def _check_companions(request: HeatRequest, faults: Faults) -> None:
@@ -59,11 +76,6 @@ def _check_companions(request: HeatRequest, faults: Faults) -> None:
             request.combined_thickness is not None,
             request.hydrogen is not None,
             "hydrogen for method A; send it too",
-        ),
-        "thickest_part": (
-            request.thickest_part is not None,
-            request.preheat_category is not None,
-            "preheat_category; send it too",
         ),
         "heat_treated": (request.heat_treated, request.steel_group is not None, "steel_group; send it too"),
         "steel_group": (request.steel_group is not None, request.composition is not None, "composition; send it too"),
@@ -90,7 +102,7 @@ def _asks(request: HeatRequest) -> bool:
             request.cooling_time is not None,
             request.hydrogen is not None,
             request.leg is not None,
-            request.cooling_window is not None and request.thickness is not None and request.seam is not None,
+            request.cooling_window is not None and thickest_part(request) is not None and request.seam is not None,
             request.preheat_category is not None and thickest_part(request) is not None,
         )
     )
@@ -100,7 +112,8 @@ def check_scope(request: HeatRequest, asked: MethodB | None, seam: Seam | None, 
     """Add a fault for each value outside the scope of method B, or of the cooling times."""
     if asked is not None:
         cet = "#/composition" if request.carbon_equivalents is None else "#/carbon_equivalents/cet"
-        pointers = {"CET": cet, "d": "#/thickness", "HD": "#/hydrogen", "Q": "#/arc"}
+        plate = "#/thickness" if request.thickest_part is None else "#/thickest_part"
+        pointers = {"CET": cet, "d": plate, "HD": "#/hydrogen", "Q": "#/arc"}
         check_method_b(asked, request.composition, pointers, faults)
     cools = seam is not None and (energy.heat_input is not None or request.cooling_window is not None)
     if cools and request.composition is not None and request.composition.alloyed() > LARGEST_ALLOY:

@@ -7,7 +7,7 @@ the two has its preheat.
 
 from dataclasses import dataclass
 
-from ...engine.formula import cite
+from ...engine.formula import Source, cite
 from ...engine.rounding import SAME, at_least, at_most
 from ...standards.aws_d1_1_2020 import s5_preheat
 from ...standards.en_1011_2_2001 import c_2_method_a, c_3_method_b
@@ -85,9 +85,27 @@ def method_b(asked: MethodB, start: float, remarks: Remarks) -> tuple[FormulaPre
     by_b = float(c_3_method_b.preheat(**by, **c_3_method_b.COEFFICIENTS))
     by_sew = float(sew_088.preheat(**by, **sew_088.COEFFICIENTS))
     return (
-        FormulaPreheat(by_b, bool(at_least(start, by_b)), str(c_3_method_b.PREHEAT)),
-        FormulaPreheat(by_sew, bool(at_least(start, by_sew)), str(sew_088.PREHEAT)),
+        _formula_preheat(by_b, start, c_3_method_b.PREHEAT),
+        _formula_preheat(by_sew, start, sew_088.PREHEAT),
     )
+
+
+def is_frozen(start: float) -> bool:
+    """Whether a plate of this temperature, degC, has to be warmed first, whatever its preheat."""
+    return not at_least(start, s5_preheat.FROZEN_BELOW)
+
+
+def _formula_preheat(by_rule: float, start: float, source: Source) -> FormulaPreheat:
+    """Preheat of a formula, degC; a frozen plate is warmed to room temperature at least."""
+    temperature = _warmed(by_rule, start, s5_preheat.PRINTED_WARMED_TO)
+    return FormulaPreheat(temperature, bool(at_least(start, temperature)), str(source))
+
+
+def _warmed(by_rule: float, start: float, least: float) -> float:
+    """Temperature of a rule, degC, or what a frozen plate is warmed to, where that is more."""
+    if not is_frozen(start):
+        return by_rule
+    return float(s5_preheat.warmed(T_r=by_rule, T_s=start, T_0=s5_preheat.FROZEN_BELOW, T_1=least))
 
 
 def method_a(
@@ -95,6 +113,7 @@ def method_a(
     heat_input: float | None,
     hydrogen: float,
     combined_thickness: float | None,
+    start: float,
     remarks: Remarks,
 ) -> MethodAPreheat:
     """Hydrogen scale and the combined thickness, mm, up to which Table C.1 needs no preheat."""
@@ -113,7 +132,9 @@ def method_a(
         " safe side. It gives the combined thickness up to which no preheat is needed, and nothing for thicker joints.",
         c_2_method_a.CHARTS,
     )
-    enough = None if free is None or combined_thickness is None else bool(at_most(combined_thickness, free))
+    enough: bool | None = None
+    if free is not None and combined_thickness is not None:
+        enough = bool(at_most(combined_thickness, free)) and not is_frozen(start)
     return MethodAPreheat(
         hydrogen_scale=c_2_method_a.hydrogen_scale(hydrogen),
         without_preheat_to=or_lacks(
@@ -121,21 +142,38 @@ def method_a(
             "needs a CE of up to 0.49 and a heat input of at least 1 kJ/mm; outside these limits read the charts"
             f" ({c_2_method_a.CHARTS})",
         ),
+        combined_thickness=or_lacks(combined_thickness, "needs combined_thickness, or thickness and seam"),
         free_of_preheat=or_lacks(enough, "needs combined_thickness and without_preheat_to"),
         source=str(c_2_method_a.TABLE_C_1),
     )
 
 
+def remark_on_cold_steel(remarks: Remarks) -> None:
+    """Add the caution that frozen steel is warmed first."""
+    remarks.caution(
+        "cold-steel",
+        "Steel that is colder than 32 degF (0 degC) has to be heated to 70 degF (20 degC) first.",
+        s5_preheat.COLD_STEEL,
+    )
+
+
+def remark_on_frozen_plate(remarks: Remarks) -> None:
+    """Add the cautions about a plate that is frozen, once each."""
+    if all(caution.code != "cold-steel" for caution in remarks.cautions):
+        remark_on_cold_steel(remarks)
+    remarks.caution(
+        "cold-air",
+        "AWS D1.1 forbids welding where the air around the weld is colder than 0 degF (-20 degC).",
+        s5_preheat.COLD_AIR,
+    )
+
+
 def aws_d1_1(category: str, thickest: float, start: float, remarks: Remarks) -> CategoryPreheat:
     """Preheat of AWS D1.1:2020 Table 5.8, degC, by category and thickest part, mm; ``start`` is the plate's, degC."""
-    temperature = float(s5_preheat.PREHEAT[category](t=thickest))
+    temperature = _warmed(float(s5_preheat.PREHEAT[category](t=thickest)), start, s5_preheat.WARMED_TO)
     fahrenheit = float(round(TEMPERATURE.from_engine(temperature, "degF")))
     if fahrenheit == 32.0:
-        remarks.caution(
-            "cold-steel",
-            "Steel that is colder than 32 degF (0 degC) has to be heated to 70 degF (20 degC) first.",
-            s5_preheat.COLD_STEEL,
-        )
+        remark_on_cold_steel(remarks)
     remarks.caution(
         "categories-move",
         f"Category {category} is for {s5_preheat.CATEGORIES[category]}. Editions differ in which grades a category"

@@ -123,7 +123,12 @@ class HeatRequest:
     efficiency: Annotated[
         float | None, Numbered(0.1, 1.0), "Thermal efficiency k; that of the process when left out."
     ] = None
-    thickness: Annotated[float | None, THICKNESS, "Thickness of the plate itself, not the combined thickness."] = None
+    thickness: Annotated[
+        float | None,
+        THICKNESS,
+        "Thickness of the plate itself, not the combined thickness. Where two parts of unequal thickness meet, this is"
+        " the thinner one; send thickest_part too.",
+    ] = None
     seam: Annotated[
         SeamKind | None,
         "Seam: a run on plate, a filling run of a butt, or a single-run fillet in a corner or a tee.",
@@ -141,11 +146,14 @@ class HeatRequest:
         float | None,
         Within(LENGTH, most=1000.0, above=True),
         "Sum of the thicknesses that meet at the weld, for method A. Each is the mean over 75 mm. Half the sum counts"
-        " for fillets on opposite sides that are welded at the same time.",
+        " for fillets on opposite sides that are welded at the same time. It follows from seam, thickness and"
+        " thickest_part when left out.",
     ] = None
     preheat_category: PreheatCategory | None = None
     thickest_part: Annotated[
-        float | None, THICKNESS, "Thickest part at the weld, for the preheat of AWS D1.1; thickness when left out."
+        float | None,
+        THICKNESS,
+        "Thickest part at the weld; thickness when left out. The cooling time and every preheat go by it.",
     ] = None
     steel_group: Annotated[
         int | None, OneOf(GROUPS), "Steel group of ISO/TR 15608, for the hardness limit of ISO 15614-1."
@@ -168,6 +176,14 @@ class Energy:
 def thickest_part(request: HeatRequest) -> float | None:
     """Thickest part at the weld, mm."""
     return request.thickness if request.thickest_part is None else request.thickest_part
+
+
+def parts_of(request: HeatRequest) -> tuple[float, float] | None:
+    """Thickness of the thinner and the thicker part, mm, alike where one is not given; None where neither is."""
+    thickest = thickest_part(request)
+    if thickest is None:
+        return None
+    return thickest if request.thickness is None else request.thickness, thickest
 
 
 def thermal_efficiency(request: HeatRequest) -> float | None:

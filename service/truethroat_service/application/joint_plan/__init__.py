@@ -9,7 +9,7 @@ unless the joint is held from turning. A lap counts the reduction of long welds.
 """
 
 from collections.abc import Mapping
-from dataclasses import asdict, dataclass
+from dataclasses import asdict, dataclass, replace
 from math import pi
 from types import MappingProxyType
 from typing import Any
@@ -23,7 +23,7 @@ from ..core.faults import Faults
 from ..core.left_out import LeftOut
 from ..core.remarks import Remarks
 from ..core.units import Units
-from ..joints.metals import metals
+from ..joints.metals import check_scope, is_hollow, metals
 from ..joints.penetration_remarks import remark_on_penetration
 from ..joints.quality_sets import Quality
 from ..joints.rule_sets import chosen, rule_set
@@ -35,13 +35,16 @@ from . import costs as plan_costs
 from .answer import Cost, JointPlanAnswer, PlanCosts, PlannedWay, PlanParts, RefusedWay, WayName
 from .asking import Parts, Unworkable
 from .hold import hold, most_face
-from .ranking import Ranked, comparable, ranked
+from .practicable import impracticable
+from .ranking import Ranked, comparable, ranked, weighted
 from .request import JointPlanRequest
 from .ways import WAYS
 from .ways.way import Made
 
 _PASSED_ON: Mapping[Verdict, CautionCode] = MappingProxyType(
     {
+        Verdict.SHORT: "preheat-short",
+        Verdict.OVER: "hardness-over",
         Verdict.TOO_FAST: "too-fast",
         Verdict.TOO_SLOW: "too-slow",
         Verdict.RAISED: "raised",
@@ -59,6 +62,7 @@ class _Way:
     laid: Made
     answers: Mapping[str, Answered[Any]]
     costs: PlanCosts
+    impracticable: tuple[str, ...]
     left_out: tuple[LeftOut, ...]
     budget: ThroatBudget | None
     chance: float | None
@@ -92,18 +96,18 @@ def joint_plan(request: JointPlanRequest) -> Answered[JointPlanAnswer]:
             else:
                 refused.append(RefusedWay(name, (too_high,)))
     weights = request.weights.by_kind()
-    places = ranked([way.costs.by_kind() for way in ways], weights)
+    places = ranked([way.costs.by_kind() for way in ways], weights, [bool(way.impracticable) for way in ways])
     order = sorted(range(len(ways)), key=lambda index: (places[index].rank, index))
     compared = comparable([way.costs.by_kind() for way in ways], weights) if ways else ()
     _say(request, ways, order, compared, remarks)
     return answered(
         "joint_plan",
-        request,
+        replace(request, access=request.reach),
         sheet,
         remarks,
         Verdict.ENOUGH if ways else Verdict.CANNOT_BE_REACHED,
         JointPlanAnswer(
-            recommended=ways[order[0]].name if ways else None,
+            recommended=ways[order[0]].name if ways and not ways[order[0]].impracticable else None,
             compared_by=compared,
             quality=quality,
             ways=tuple(
@@ -148,13 +152,27 @@ def _check(request: JointPlanRequest, units: Units) -> RuleSet:
         "#/tolerances/thickness", request.tolerances.thickness, thinner, "thickness", faults, leaves_some=True
     )
     _check_companions(request, faults)
+    _check_access(request, faults)
     if basis != "throat":
         if rules.weld is None:
             faults.inconsistent("#/rule_set", f'must be one with strengths for basis "{basis}"; {rules.id} has none')
         else:
             metals(rules, request.parts, request.filler, beta_w, None, faults, Remarks(units), request.process)
+    elif rules.weld is not None:
+        check_scope(rules, request.parts, faults)
     faults.refuse()
     return rules
+
+
+def _check_access(request: JointPlanRequest, faults: Faults) -> None:
+    """Find a hollow section whose access is not given: its inside can seldom be reached."""
+    hollow = [part.material for part in request.parts if part.material and is_hollow(part.material)]
+    if hollow and request.access is None:
+        faults.inconsistent(
+            "#/access",
+            f'is missing: {hollow[0]} is a hollow section, whose inside can seldom be reached; send "one-side" or'
+            ' "both-sides"',
+        )
 
 
 def _check_companions(request: JointPlanRequest, faults: Faults) -> None:
@@ -170,7 +188,7 @@ def _check_companions(request: JointPlanRequest, faults: Faults) -> None:
         faults.inconsistent("#/preheat", "needs arc, composition or preheat_category; send one of them too")
     if request.intermittent is not None and kind not in ("tee", "lap"):
         faults.inconsistent("#/intermittent", f"does not apply to a {kind}; leave it out")
-    if request.held_from_turning and kind not in ("tee", "butt"):
+    if request.held_from_turning and kind == "outside-corner":
         faults.inconsistent("#/held_from_turning", f"does not apply to a {kind}; leave it out")
     if request.bevelling_speed is not None and kind in ("lap", "inside-corner"):
         faults.inconsistent(
@@ -236,7 +254,9 @@ def _way(request: JointPlanRequest, name: WayName, laid: Made, parts: Parts) -> 
         account = throat_budget(budget(judged.shape, judged.lengths, judged.worse, judged.required))
         chance = chance_short(judged.shape, judged.lengths, judged.worse, judged.required, request.spread or Spread())
     reasons = tuple(LeftOut(field, reason) for field, reason in left_out.items())
-    return _Way(name, laid, parts.answers, costs, reasons, account, chance)
+    counted = parts.answers.get("filler_quantity")
+    against = impracticable(request, laid, costs, None if counted is None else counted.result)
+    return _Way(name, laid, parts.answers, costs, against, reasons, account, chance)
 
 
 def _planned(
@@ -253,6 +273,7 @@ def _planned(
         way=way.name,
         size=way.laid.size,
         rank=place.rank,
+        impracticable=way.impracticable,
         score=place.score,
         dominated_by=tuple(ways[other].name for other in place.dominated_by),
         costs=way.costs,
@@ -273,19 +294,30 @@ def _say(
         remarks.because("No way keeps the rules; see refused for the reasons.")
         return
     best = ways[order[0]]
-    if len(ways) == 1:
-        remarks.because(f"Only {best.name} keeps the rules.")
-    elif compared:
+    known = [kind for kind in weighted(request.weights.by_kind()) if best.costs.by_kind()[kind] is not None]
+    if best.impracticable:
         remarks.because(
-            f"{best.name} is the first of {len(ways)} ways, compared by {', '.join(compared)} with the weights given."
+            f"No way that keeps the rules is one that a shop would lay. Of {best.name}: {' '.join(best.impracticable)}"
+        )
+    elif len(ways) == 1:
+        remarks.because(f"Only {best.name} keeps the rules.")
+    elif known:
+        remarks.because(
+            f"{best.name} is the first of {len(ways)} ways, compared by {', '.join(known)} with the weights given."
         )
     else:
-        remarks.because("No cost that has a weight is known for every way, so the ways are not ranked.")
-    unknown = [kind for kind, weight in request.weights.by_kind().items() if weight > 0.0 and kind not in compared]
-    if unknown and len(ways) > 1:
-        remarks.caution(
-            "not-compared", f"The ranking leaves out costs that are not known for every way: {', '.join(unknown)}."
+        remarks.because("No cost that has a weight is known, so the ways are not ranked.")
+    kinds = weighted(request.weights.by_kind())
+    costs = [way.costs.by_kind() for way in ways]
+    of_none = [kind for kind in kinds if all(way[kind] is None for way in costs)]
+    of_some = [kind for kind in kinds if kind not in (*compared, *of_none)]
+    texts = [f"The ranking leaves out costs that are not known for any way: {', '.join(of_none)}."] if of_none else []
+    if of_some:
+        texts.append(
+            f"These costs are not known for every way: {', '.join(of_some)}. A way of which less is known comes later."
         )
+    if texts and len(ways) > 1:
+        remarks.caution("not-compared", " ".join(texts))
     _caution(request, [ways[index] for index in order], remarks)
 
 

@@ -83,7 +83,11 @@ class PlannedWay:
     way: WayName
     size: Annotated[str, "What to weld and cut, in words."]
     rank: Annotated[int, "Place of the way from 1; ways with equal scores share one."]
-    score: Annotated[float, "Weighted mean of its costs, each over the least of any way."]
+    impracticable: Annotated[
+        tuple[str, ...],
+        "Why no shop would lay it; empty where it would. Such a way comes after all others and is never recommended.",
+    ]
+    score: Annotated[float, "Weighted geometric mean of its costs that are known, each over the least of any way."]
     dominated_by: Annotated[tuple[WayName, ...], "Ways that are no worse in any cost and better in one."]
     costs: PlanCosts
     budget: ThroatBudget | None
@@ -106,7 +110,7 @@ class RefusedWay:
 class JointPlanAnswer:
     """Every way to make one joint."""
 
-    recommended: Annotated[WayName | None, "First of the ways; null where none keeps the rules."]
+    recommended: Annotated[WayName | None, "First of the ways; null where none keeps the rules and is practicable."]
     compared_by: Annotated[tuple[Cost, ...], "Costs that have a weight and are known for every way."]
     quality: Quality | None
     ways: Annotated[tuple[PlannedWay, ...], "Best first."]

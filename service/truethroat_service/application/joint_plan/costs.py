@@ -111,7 +111,7 @@ def _quantity(request: JointPlanRequest, way: Made) -> FillerQuantityRequest:
 
 
 def _heat(request: JointPlanRequest, way: Made) -> HeatRequest:
-    """Request for one pass of the way; the thinner part decides its cooling, the thicker part its preheat."""
+    """Request for one pass of the way; the thicker part decides its cooling and its preheat."""
     seam: SeamKind = "butt-fill"
     if way.laid == "fillet":
         seam = "corner-fillet" if "corner" in request.joint.kind else "tee-fillet"
@@ -126,7 +126,7 @@ def _heat(request: JointPlanRequest, way: Made) -> HeatRequest:
         composition=request.composition,
         hydrogen=request.hydrogen,
         preheat_category=request.preheat_category,
-        thickest_part=None if request.preheat_category is None else max(request.thickness),
+        thickest_part=max(request.thickness) if cools or request.preheat_category is not None else None,
         leg=way.leg if way.laid == "fillet" else None,
         required_leg=way.required_leg,
         common=common(request),

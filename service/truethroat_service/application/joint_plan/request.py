@@ -114,7 +114,10 @@ class JointPlanRequest:
     required_throat: Annotated[
         float | None, OVER_NOTHING, 'Throat the finished seam must keep, with basis "throat".'
     ] = None
-    access: Annotated[Literal["one-side", "both-sides"], "Sides the seam can be welded from."] = "both-sides"
+    access: Annotated[
+        Literal["one-side", "both-sides"] | None,
+        "Sides the seam can be welded from. A hollow section needs it said; otherwise both sides by default.",
+    ] = None
     held_from_turning: Annotated[
         bool,
         "Whether the joint is held from turning about the weld, so that a load does not open a one-sided weld from its"
@@ -183,6 +186,11 @@ class JointPlanRequest:
     def thickness(self) -> tuple[float, float]:
         """Thickness of both parts, mm."""
         return self.parts[0].thickness, self.parts[1].thickness
+
+    @property
+    def reach(self) -> Literal["one-side", "both-sides"]:
+        """Sides the seam can be welded from."""
+        return self.access or "both-sides"
 
     @property
     def thinner(self) -> float:

@@ -183,6 +183,21 @@ def is_hollow(material: str) -> bool:
     return MATERIALS[material].form == "hollow-section"
 
 
+def check_scope(rules: RuleSet, parts: tuple[Part, Part], faults: Faults) -> None:
+    """Refuse parts of a metal or a thickness that the rules do not cover, where no strength is asked for."""
+    for index, part in enumerate(parts):
+        if part.material is not None:
+            _in_family(rules, f"#/parts/{index}", part.material, faults)
+    _thicknesses(rules, parts, faults)
+
+
+def _in_family(rules: RuleSet, pointer: str, material: str, faults: Faults) -> None:
+    """Refuse a listed material that is not of the metals the rules cover."""
+    family = MATERIALS[material].family
+    if family not in rules.scope.families:
+        faults.out_of_scope(f"{pointer}/material", f"{rules.id} covers {_covered(rules)}; {material} is {family}")
+
+
 def _thicknesses(rules: RuleSet, parts: tuple[Part, Part], faults: Faults) -> None:
     """Refuse parts thinner than the rules cover."""
     limit = rules.scope.thickness
@@ -304,10 +319,7 @@ def _looked_up(
 ) -> tuple[float, float, float | None]:
     """Strengths of a listed material at a thickness: beside the weld, where the rules go by those."""
     material = MATERIALS[material_id]
-    if material.family not in rules.scope.families:
-        faults.out_of_scope(
-            f"{pointer}/material", f"{rules.id} covers {_covered(rules)}; {material_id} is {material.family}"
-        )
+    _in_family(rules, pointer, material_id, faults)
     try:
         band = material.at(thickness)
     except NoBand as error:

@@ -14,6 +14,7 @@ from . import clause
 CE = clause("C.2, carbon equivalent CE", "second-hand")
 HYDROGEN_SCALE = clause("C.2, hydrogen scale", "from memory")
 TABLE_C_1 = clause("Table C.1")
+COMBINED = clause("C.2, combined thickness of Figure C.1", "from memory")
 CHARTS = clause("C.2, charts of Figure C.2", "from memory")
 
 HydrogenScale = Literal["A", "B", "C", "D", "E"]
@@ -81,6 +82,30 @@ def without_preheat_to(CE: Real, Q: Real, HD: Real, CE_1: Real, Q_2: Real, same:
         where(hot, CE_43_2(HD), CE_43_1(HD)),
         where(hot, CE_49_2(HD), CE_49_1(HD)),
     )
+
+
+@formula(
+    "d_2",
+    "t_1 + t_2",
+    unit="mm",
+    source=COMBINED,
+    args={"t_1": Arg("mm", 1, 100), "t_2": Arg("mm", 1, 100)},
+)
+def combined_of_two(t_1: Real, t_2: Real) -> Real:
+    """Combined thickness where heat flows into two plates: a butt, a corner, or both halves of one plate."""
+    return t_1 + t_2
+
+
+@formula(
+    "d_3",
+    "t_1 + 2*t_2",
+    unit="mm",
+    source=COMBINED,
+    args={"t_1": Arg("mm", 1, 100), "t_2": Arg("mm", 1, 100)},
+)
+def combined_of_three(t_1: Real, t_2: Real) -> Real:
+    """Combined thickness of a tee: its web, and its flange to both sides."""
+    return t_1 + 2.0 * t_2
 
 
 def in_table_c_1(CE: float, Q: float) -> bool:

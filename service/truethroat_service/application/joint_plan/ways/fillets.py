@@ -7,7 +7,7 @@ from typing import Any, Literal
 
 from ....engine import fillet_section
 from ....engine.formula import Source
-from ....engine.rounding import SAME
+from ....engine.rounding import SAME, at_most
 from ....engine.rule_set import Intermittent
 from ....engine.units import INCH
 from ....standards.aws_d1_1_2020 import s7_21_fit_up
@@ -94,14 +94,25 @@ def _fillet(
         width=float(fillet_section.face_width(z_1=leg, z_2=leg, psi=min(angles))),
         leg=leg,
         required_leg=least_leg + gap,
+        least_governs=not at_most(sized.minimum.leg, sized.required.leg),
         share=share,
     )
 
 
 def _opens_from_root(request: JointPlanRequest, sides: int) -> bool:
-    """Whether the load opens a tee welded on one side from its root; raises ``Unworkable`` if no rule covers that."""
-    if sides == 2 or request.joint.kind != "tee" or not opens_one_side(request):
+    """Whether the load opens one weld from its root; raises ``Unworkable`` if no rule covers that."""
+    kind = request.joint.kind
+    if sides == 2 or not opens_one_side(request):
         return False
+    if kind == "lap":
+        raise Unworkable(
+            "A lap that is pulled across takes a weld at both ends, because one weld opens from its root. Weld both, or"
+            " hold the joint from turning and send held_from_turning."
+        )
+    if kind == "inside-corner":
+        raise Unworkable(
+            "The load opens the weld from its root. Hold the joint from turning and send held_from_turning."
+        )
     if _models_root_bending(request) and request.load is not None:
         if abs(request.joint.angle - pi / 2) > SAME:
             raise Unworkable(

@@ -2,6 +2,7 @@
 
 from dataclasses import replace
 from math import pi
+from types import MappingProxyType
 from typing import Any
 
 from ....engine.rounding import SAME, up
@@ -18,6 +19,16 @@ from ...joints.seams import Lengths, Shape
 from ..asking import Parts, Unworkable
 from ..request import JointPlanRequest
 from .way import Judged, Made, common, opens_one_side
+
+_ROOTS = MappingProxyType(
+    {
+        "open": "root open",
+        "backing": "on a backing that is left in",
+        "back-gouge": "root gouged out from the second side and welded again",
+        "back-run": "root welded again from the second side",
+    }
+)
+"""How a root is made, in words for the shop."""
 
 REINFORCING = 0.25
 """Leg of a reinforcing fillet over the thickness it reinforces; common practice, no source."""
@@ -66,7 +77,7 @@ def _groove(request: JointPlanRequest, parts: Parts, weld: PartialWeld | FullWel
     if cut is None:
         raise Unworkable("No preparation of the standard fits.", *(f"{no.ref}: {no.why}" for no in sized.refused))
     if isinstance(weld, PartialWeld):
-        if cut.sides == 1 and opens_one_side(request) and weld.groove is None and request.access == "both-sides":
+        if cut.sides == 1 and opens_one_side(request) and weld.groove is None and request.reach == "both-sides":
             return _groove(request, parts, replace(weld, groove="double-bevel"))
         _check_partial(request, cut)
     opening = cut.gap + (0.0 if cut.setback is None else cut.edges * cut.setback)
@@ -90,8 +101,12 @@ def _groove(request: JointPlanRequest, parts: Parts, weld: PartialWeld | FullWel
 def _groove_text(cut: GroovePreparation, units: Units) -> str:
     """Preparation in words."""
     depth = "through" if cut.depth is None else f"{units.text(cut.depth)} deep"
+    if cut.sides == 2 and cut.depth is not None:
+        depth += " from each side"
     angle = "" if cut.angle is None else f", {units.angle(cut.angle)['text']}"
-    return f"{cut.form.replace('-', ' ')} {depth}{angle}, root gap {units.text(cut.gap)} ({cut.ref})"
+    land = f", land {units.text(cut.land)}" if cut.land else ""
+    root = f"root gap {units.text(cut.gap)}, {_ROOTS[cut.root]}"
+    return f"{cut.form.replace('-', ' ')} {depth}{angle}{land}, {root} ({cut.ref})"
 
 
 def _check_partial(request: JointPlanRequest, cut: GroovePreparation) -> None:
@@ -141,7 +156,7 @@ def partial(request: JointPlanRequest, parts: Parts) -> Made:
     """Partial-penetration groove."""
     penetration = request.penetration if request.penetration.depth else None
     weld = PartialWeld(
-        "partial", access=request.access, penetration=penetration, depth_tolerance=request.tolerances.depth
+        "partial", access=request.reach, penetration=penetration, depth_tolerance=request.tolerances.depth
     )
     return _groove(request, parts, weld)
 
@@ -153,7 +168,7 @@ def partial_and_fillet(request: JointPlanRequest, parts: Parts) -> Made:
     penetration = request.penetration if request.penetration.depth else None
     weld = PartialWeld(
         "partial",
-        access=request.access,
+        access=request.reach,
         penetration=penetration,
         reinforcing_fillet=leg,
         depth_tolerance=request.tolerances.depth,
@@ -163,4 +178,4 @@ def partial_and_fillet(request: JointPlanRequest, parts: Parts) -> Made:
 
 def full(request: JointPlanRequest, parts: Parts) -> Made:
     """Full-penetration groove."""
-    return _groove(request, parts, FullWeld("full", access=request.access))
+    return _groove(request, parts, FullWeld("full", access=request.reach))

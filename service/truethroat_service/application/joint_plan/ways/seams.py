@@ -5,7 +5,7 @@ from math import cos, pi, sqrt
 from typing import Any
 
 from ....engine import fillet_section, section
-from ....engine.rounding import SAME, at_least, up
+from ....engine.rounding import SAME, at_least, at_most, up
 from ....practice import weld_sections as section_areas
 from ....standards.aisc_360_22.j2_2_fillet_limits import TABLE_J2_4
 from ...bevel_depth import bevel_depth
@@ -226,7 +226,8 @@ def inside_fillet(request: JointPlanRequest, parts: Parts) -> Made:
     # Where a rule set has no least size, the fillet must still be large enough that the plate does not quench it.
     least = float(TABLE_J2_4(request.thinner)) if weld is None else float(weld.minimum_leg(request.thinner, psi)[0])
     loose = request.tolerances.legs
-    leg = float(up(max(float(section.equal_leg(a=required, psi=psi)) + loose, least), step))
+    needed = float(section.equal_leg(a=required, psi=psi)) + loose
+    leg = float(up(max(needed, least), step))
     seam = Seam("fillet", request.thickness, psi, legs=(leg, leg), legs_tolerance=loose)
     kept = _ground(request, parts, seam, finish=Finish("as-welded"))
     made = _seam_made(
@@ -236,4 +237,4 @@ def inside_fillet(request: JointPlanRequest, parts: Parts) -> Made:
         weld_sections.Fillet("fillet", legs=(leg, leg), angle=psi, root_gap=request.joint.root_gap),
         float(fillet_section.face_width(z_1=leg, z_2=leg, psi=psi)),
     )
-    return replace(made, laid="fillet", leg=leg, required_leg=leg)
+    return replace(made, laid="fillet", leg=leg, required_leg=leg, least_governs=not at_most(least, needed))

@@ -30,7 +30,8 @@ class Made:
 
     ``required_throat`` is that of each weld; ``share`` the share of the length that is welded; ``leg`` that of a
     fillet, or of one on a groove; ``width`` the narrowest face, mm, nothing where none is left as welded. ``face`` is
-    the face height to leave where the way rests on one; ``cuts`` how many faces are cut on its edges.
+    the face height to leave where the way rests on one; ``cuts`` how many faces are cut on its edges; ``least_governs``
+    whether a least leg and not what it carries sets the size.
     """
 
     size: str
@@ -45,6 +46,7 @@ class Made:
     share: float = 1.0
     face: float | None = None
     cuts: int = 0
+    least_governs: bool = False
 
 
 Way = Callable[[JointPlanRequest, Parts], Made]
@@ -62,7 +64,7 @@ def opens_one_side(request: JointPlanRequest) -> bool:
 
 def needs_second_side(request: JointPlanRequest) -> None:
     """Refuse a way that welds the second side where there is no access to it."""
-    if request.access == "one-side":
+    if request.reach == "one-side":
         raise Unworkable("The way needs access to the second side.")
 
 
