@@ -87,6 +87,7 @@ FIELDS: dict[str, dict[str, str]] = {
         "load": "load.force",
         "direction": "load.angle",
         "edge": "edge_of",
+        "held": "held_from_turning",
         "end_loaded": "end_loaded",
     },
     "grind": {
@@ -179,6 +180,7 @@ WORDS: dict[str, dict[str, object]] = {
     "sides": {"1": 1, "2": 2},
     "edge": {"1": 1, "2": 2},
     "end_loaded": {"yes": True, "no": False},
+    "held": {"yes": True, "no": False},
     "plates": {"1": 1, "2": 2},
 }
 

@@ -41,6 +41,12 @@ def test_stainless(ask: Ask, grade: str, f_u: float, f_vw_d: float) -> None:
     assert "EN 1993-1-4:2006, 6.3, from memory" in answer["provenance"]["clauses"]
 
 
+def test_stainless_with_a_weaker_filler(ask: Ask) -> None:
+    """EN 1993-1-4 6.3 with 4.2(2): E308L has 75 ksi, 517.1 MPa, under the 520 of 1.4301, so 5 x 517.1/2.16506."""
+    answer = ask(FILLET_SIZE, fillet(f"{STAINLESS}-simplified", "5 mm", "1.4301", filler="E308L"))
+    assert weld(answer) == pytest.approx(5 * 75 * 6.894757 / 2.16506, rel=1e-5)
+
+
 def test_stainless_across(ask: Ask) -> None:
     """EN 1993-1-8 4.5.3.2 with it: f_u a/(sqrt(2) gamma_M2) = 520 x 5/1.76777 = 1470.8 N/mm across, 10 mm of plate."""
     answer = ask(FILLET_SIZE, fillet(f"{STAINLESS}-directional", "5 mm", "1.4401", angle="90 deg"))

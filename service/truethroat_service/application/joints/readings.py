@@ -191,6 +191,14 @@ EN = (
     ),
 )
 
+STAINLESS = (
+    Reading(
+        "The usual filler metals for stainless steel are a little weaker than the parts. The strength of the weld"
+        " is the lesser of parent and filler metal.",
+        en_1993_1_8_2005.clause("4.2(2)"),
+    ),
+)
+
 HIGH_STRENGTH = (
     *CARBON_STEEL,
     Reading(

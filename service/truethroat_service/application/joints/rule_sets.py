@@ -86,6 +86,7 @@ _EN_SCOPE = Scope(
 _STAINLESS_SCOPE = replace(
     _EN_SCOPE,
     families=("stainless",),
+    matching_filler=None,
     largest_yield=s6_3_welds.LARGEST_YIELD,
     steel=s6_3_welds.STEEL,
     grades=s6_3_welds.GRADES,
@@ -220,9 +221,10 @@ _UP_TO_S460 = _Steels(
 )
 _STAINLESS = _Steels(
     _STAINLESS_SCOPE,
-    MetalRules(beta_w=s6_3_welds.CORRELATION),
+    MetalRules(beta_w=s6_3_welds.CORRELATION, lesser=s6_3_welds.strength),
     en_1993_1_4_2006.EDITION,
     ("EN 1993-1-4 5.1", "EN 1993-1-4 6.3"),
+    readings.STAINLESS,
 )
 _HIGH_STRENGTH = _Steels(
     _HIGH_STRENGTH_SCOPE,
