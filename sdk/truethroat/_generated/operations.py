@@ -53,7 +53,8 @@ class Operations(ABC):
         - parameters: Parameters that replace the rule set's own; Eurocodes only.
         - process: Process: AWS letters or ISO 4063 number.
         - position: Position: AWS or ISO 6947 code.
-        - end_loaded: Whether the long-weld reduction applies. Default: false.
+        - end_loaded: Whether the long-weld reduction applies. Not given: it does for a lap that is loaded along
+          its weld.
         - transverse_stiffener: Whether the weld joins a transverse stiffener to a plated member, so that EN
           1993-1-8 4.11(4) reduces it over 1.7 m. Default: false.
         - ends: Whether the weld is full size to its ends; if not, EN 1993-1-8 4.5.1(1) takes two throats off
@@ -69,7 +70,13 @@ class Operations(ABC):
         - hss_end: Whether the weld ends a rectangular hollow section in tension, so that AISC 360-22 J2.4(a)(2)
           leaves out the directional increase. By default the increase is left out wherever a part is a hollow
           section.
-        - edge_of: Part whose edge the weld of a lap runs along, so that the maximum size applies.
+        - edge_of: Part whose edge the welds of a lap run along, which sets their largest size. Not given: part
+          2, and part 1 as well where two welds lie across the force.
+        - held_from_turning: Whether the joint is held from turning about its weld, so that a pull does not open
+          one weld from its root. Default: false.
+        - access: Sides that the joint can be welded from; needed for two welds at a hollow section.
+        - root_pass: How the root pass is made, where it is not made by hand; AISC 360-22 counts proven
+          penetration only then.
         - leg_tolerance: How much smaller than specified a leg may be made; the size covers it. From 0 mm to 50
           mm. Default: 0 mm.
         - penetration: Fusion beyond the root or the prepared depth.
@@ -100,6 +107,8 @@ class Operations(ABC):
         - load: Load, with basis "load": a force on the joint, or components per length.
         - filler: Filler metal: an id (see /v1/filler-metals) or its strength.
         - parameters: Parameters that replace the rule set's own; EN 1993-1-8 only.
+        - root_pass: How the root pass is made, where it is not made by hand; AISC 360-22 counts proven
+          penetration only then.
         - process: Process: AWS letters or ISO 4063 number.
         - position: Position: AWS or ISO 6947 code.
         """
@@ -128,9 +137,11 @@ class Operations(ABC):
         - face_height_tolerance: Plus or minus; the remaining throat includes it. From 0 mm to 300 mm. Default:
           0 mm.
         - hollow_tolerance: Plus or minus; the remaining throat includes it. From 0 mm to 300 mm. Default: 0 mm.
-        - face_width: Width of a flat seam's face; it limits the throat to the distance to the nearer toe. From
-          0 mm (exclusive) to 300 mm.
+        - face_width: Width of a flat seam's face; it limits the throat to the distance to the nearer toe.
+          Without it the toes of a groove are taken at its edges. From 0 mm (exclusive) to 300 mm.
         - rule_set: Rules whose deduction the budget takes off the prepared depth.
+        - root_pass: How the root pass is made, where it is not made by hand; AISC 360-22 counts proven
+          penetration only then.
         - process: Process: AWS letters or ISO 4063 number.
         - position: Position: AWS or ISO 6947 code.
         """
@@ -162,6 +173,8 @@ class Operations(ABC):
           25.4 mm.
         - depth_tolerance: Plus or minus; the remaining throat includes it. From 0 mm to 300 mm. Default: 0 mm.
         - rule_set: Rules whose deduction is added to the depth.
+        - root_pass: How the root pass is made, where it is not made by hand; AISC 360-22 counts proven
+          penetration only then.
         - process: Process: AWS letters or ISO 4063 number.
         - position: Position: AWS or ISO 6947 code.
         """
@@ -189,6 +202,8 @@ class Operations(ABC):
         - parameters: Parameters that replace the rule set's own; EN 1993-1-8 only.
         - leg: Leg of the weld, to find what it carries. From 0.5 mm to 100 mm.
         - throat: Throat of the weld, instead of the leg. From 0.3 mm to 100 mm.
+        - end_loaded: Whether the long-weld reduction applies. Not given: it does where a force acts in the
+          plane of the group.
         - size_by: What is rounded up to the step: the throat by default for EN 1993-1-8, the leg otherwise.
         - size_step: Step that the size is rounded up to: by default 1/16 in (us), 1 mm of leg or 0.5 mm of
           throat. From 0.01 mm to 25.4 mm.
@@ -273,7 +288,8 @@ class Operations(ABC):
         - arc: The arc: its settings, its energy, or its heat input.
         - process: Process: AWS letters or ISO 4063 number.
         - efficiency: Thermal efficiency k; that of the process when left out.
-        - thickness: Thickness of the plate itself, not the combined thickness. From 0.1 mm to 300 mm.
+        - thickness: Thickness of the plate itself, not the combined thickness. Where two parts of unequal
+          thickness meet, this is the thinner one; send thickest_part too. From 0.1 mm to 300 mm.
         - seam: Seam: a run on plate, a filling run of a butt, or a single-run fillet in a corner or a tee.
         - preheat: Temperature of the plate when the pass begins. From -50 degC to 400 degC. Default: 20 degC.
         - cooling_time: Cooling time t8/5 as measured; send it instead of an arc. From 0.1 s to 1000 s.
@@ -285,14 +301,14 @@ class Operations(ABC):
         - hydrogen: Diffusible hydrogen of the weld metal. Sending it requests methods A and B; values outside
           the limits of method B are refused. From 0 ml/100g (exclusive) to 100 ml/100g.
         - combined_thickness: Sum of the thicknesses that meet at the weld, for method A. Each is the mean over
-          75 mm. Half the sum counts for fillets on opposite sides that are welded at the same time. From 0 mm
-          (exclusive) to 1000 mm.
+          75 mm. Half the sum counts for fillets on opposite sides that are welded at the same time. It follows
+          from seam, thickness and thickest_part when left out. From 0 mm (exclusive) to 1000 mm.
         - preheat_category: Category of AWS D1.1. A: SMAW with other than low-hydrogen electrodes on A36, A53 B,
           A500 and the like. B: low-hydrogen SMAW, SAW, GMAW or FCAW on A36, A572-42 to -55, A588, A992,
           A913-50, A500. C: A572-60 and -65, A633 E, A913-60 and -65, A709 HPS 70W. D: A913 and A710 with H8
           consumables.
-        - thickest_part: Thickest part at the weld, for the preheat of AWS D1.1; thickness when left out. From
-          0.1 mm to 300 mm.
+        - thickest_part: Thickest part at the weld; thickness when left out. The cooling time and every preheat
+          go by it. From 0.1 mm to 300 mm.
         - steel_group: Steel group of ISO/TR 15608, for the hardness limit of ISO 15614-1.
         - heat_treated: Whether the weld is heat treated afterwards. Default: false.
         - leg: Leg of a fillet laid in this one pass. From 0.5 mm to 50 mm.
@@ -422,7 +438,8 @@ class Operations(ABC):
         - load: Load, with basis "load".
         - required_throat: Throat the finished seam must keep, with basis "throat". From 0 mm (exclusive) to 300
           mm.
-        - access: Sides the seam can be welded from. Default: both-sides.
+        - access: Sides the seam can be welded from. A hollow section needs it said; otherwise both sides by
+          default.
         - held_from_turning: Whether the joint is held from turning about the weld, so that a load does not open
           a one-sided weld from its root. Default: false.
         - finish: What is done to the face. Default: {"to": "as-welded"}.
@@ -430,6 +447,8 @@ class Operations(ABC):
         - parameters: Parameters that replace the rule set's own; Eurocodes only.
         - intermittent: Intermittent weld; the plan has no such way without it.
         - penetration: Fusion beyond the root or the prepared depth.
+        - root_pass: How the root pass is made, where it is not made by hand; AISC 360-22 counts proven
+          penetration only then.
         - tolerances: Tolerances of the shop, for the throat budget.
         - spread: How lengths lie within their tolerances, for the chance of a short throat.
         - quality: Level or code that the limits come from; AWS D1.1:2020 with AISC rules and ISO 5817 level C

@@ -216,7 +216,7 @@ class FilletSizeRequest(TypedDict):
     """Position: AWS or ISO 6947 code."""
 
     end_loaded: NotRequired[bool]
-    """Whether the long-weld reduction applies. Default: false."""
+    """Whether the long-weld reduction applies. Not given: it does for a lap that is loaded along its weld."""
 
     transverse_stiffener: NotRequired[bool]
     """Whether the weld joins a transverse stiffener to a plated member, so that EN 1993-1-8 4.11(4) reduces it
@@ -259,8 +259,23 @@ class FilletSizeRequest(TypedDict):
     By default the increase is left out wherever a part is a hollow section.
     """
 
-    edge_of: NotRequired[Literal[1, 2]]
-    """Part whose edge the weld of a lap runs along, so that the maximum size applies."""
+    edge_of: NotRequired[Literal[1, 2, "both"]]
+    """Part whose edge the welds of a lap run along, which sets their largest size.
+
+    Not given: part 2, and part 1 as well where two welds lie across the force.
+    """
+
+    held_from_turning: NotRequired[bool]
+    """Whether the joint is held from turning about its weld, so that a pull does not open one weld from its root.
+
+    Default: false.
+    """
+
+    access: NotRequired[Literal["one-side", "both-sides"]]
+    """Sides that the joint can be welded from; needed for two welds at a hollow section."""
+
+    root_pass: NotRequired[Literal["mechanized", "automatic", "robotic"]]
+    """How the root pass is made, where it is not made by hand; AISC 360-22 counts proven penetration only then."""
 
     leg_tolerance: NotRequired[Length]
     """How much smaller than specified a leg may be made; the size covers it. From 0 mm to 50 mm. Default: 0 mm."""
@@ -292,6 +307,13 @@ class Joint(TypedDict):
 
     sides: NotRequired[Literal[1, 2]]
     """Number of sides welded, each by a weld of this size. Default: 1."""
+
+    stiffened_behind: NotRequired[bool]
+    """Whether a plate or stiffener stands behind part 1 of a tee, opposite part 2, so that a pull does not shear
+    part 1 through its thickness.
+
+    Default: false.
+    """
 
 
 class MaterialPart(TypedDict):
@@ -550,6 +572,9 @@ class GrooveSizeRequest(TypedDict):
     parameters: NotRequired[Parameters]
     """Parameters that replace the rule set's own; EN 1993-1-8 only."""
 
+    root_pass: NotRequired[Literal["mechanized", "automatic", "robotic"]]
+    """How the root pass is made, where it is not made by hand; AISC 360-22 counts proven penetration only then."""
+
     process: NotRequired[ProcessCode]
     """Process: AWS letters or ISO 4063 number."""
 
@@ -562,6 +587,13 @@ class GrooveJoint(TypedDict):
 
     kind: Literal["butt", "tee", "corner", "lap"]
     """Kind of joint, its plates square to each other; a lap for welds in holes and slots alone."""
+
+    stiffened_behind: NotRequired[bool]
+    """Whether a plate or stiffener stands behind part 1 of a tee, opposite part 2, so that a pull does not shear
+    part 1 through its thickness.
+
+    Default: false.
+    """
 
 
 class PartialWeld(TypedDict):
@@ -1654,11 +1686,14 @@ class GrindAllowanceRequest(TypedDict):
     face_width: NotRequired[Length]
     """Width of a flat seam's face; it limits the throat to the distance to the nearer toe.
 
-    From 0 mm (exclusive) to 300 mm.
+    Without it the toes of a groove are taken at its edges. From 0 mm (exclusive) to 300 mm.
     """
 
     rule_set: NotRequired[RuleSetId]
     """Rules whose deduction the budget takes off the prepared depth."""
+
+    root_pass: NotRequired[Literal["mechanized", "automatic", "robotic"]]
+    """How the root pass is made, where it is not made by hand; AISC 360-22 counts proven penetration only then."""
 
     process: NotRequired[ProcessCode]
     """Process: AWS letters or ISO 4063 number."""
@@ -1887,6 +1922,9 @@ class BevelDepthRequest(TypedDict):
     rule_set: NotRequired[RuleSetId]
     """Rules whose deduction is added to the depth."""
 
+    root_pass: NotRequired[Literal["mechanized", "automatic", "robotic"]]
+    """How the root pass is made, where it is not made by hand; AISC 360-22 counts proven penetration only then."""
+
     process: NotRequired[ProcessCode]
     """Process: AWS letters or ISO 4063 number."""
 
@@ -1957,6 +1995,9 @@ class WeldGroupRequest(TypedDict):
 
     throat: NotRequired[Length]
     """Throat of the weld, instead of the leg. From 0.3 mm to 100 mm."""
+
+    end_loaded: NotRequired[bool]
+    """Whether the long-weld reduction applies. Not given: it does where a force acts in the plane of the group."""
 
     size_by: NotRequired[Literal["leg", "throat"]]
     """What is rounded up to the step: the throat by default for EN 1993-1-8, the leg otherwise."""
@@ -2456,7 +2497,11 @@ class HeatRequest(TypedDict):
     """Thermal efficiency k; that of the process when left out."""
 
     thickness: NotRequired[Length]
-    """Thickness of the plate itself, not the combined thickness. From 0.1 mm to 300 mm."""
+    """Thickness of the plate itself, not the combined thickness.
+
+    Where two parts of unequal thickness meet, this is the thinner one; send thickest_part too. From 0.1 mm to
+    300 mm.
+    """
 
     seam: NotRequired[Literal["plate", "butt-fill", "corner-fillet", "tee-fillet"]]
     """Seam: a run on plate, a filling run of a butt, or a single-run fillet in a corner or a tee."""
@@ -2494,7 +2539,7 @@ class HeatRequest(TypedDict):
     """Sum of the thicknesses that meet at the weld, for method A.
 
     Each is the mean over 75 mm. Half the sum counts for fillets on opposite sides that are welded at the same
-    time. From 0 mm (exclusive) to 1000 mm.
+    time. It follows from seam, thickness and thickest_part when left out. From 0 mm (exclusive) to 1000 mm.
     """
 
     preheat_category: NotRequired[Literal["A", "B", "C", "D"]]
@@ -2506,7 +2551,10 @@ class HeatRequest(TypedDict):
     """
 
     thickest_part: NotRequired[Length]
-    """Thickest part at the weld, for the preheat of AWS D1.1; thickness when left out. From 0.1 mm to 300 mm."""
+    """Thickest part at the weld; thickness when left out.
+
+    The cooling time and every preheat go by it. From 0.1 mm to 300 mm.
+    """
 
     steel_group: NotRequired[Literal[1, 2, 3]]
     """Steel group of ISO/TR 15608, for the hardness limit of ISO 15614-1."""
@@ -2619,7 +2667,7 @@ class CarbonEquivalents(TypedDict):
 
 
 class CrackRiskRequest(TypedDict):
-    """One pass to grade; the answer grades what the request describes."""
+    """One pass to grade; the answer grades what the request describes, and no cracks by hydrogen (see /v1/heat)."""
 
     units: NotRequired[Literal["metric", "us"]]
     """Units of the answer. Default: metric."""
@@ -3712,7 +3760,7 @@ class JointPlanRequest(TypedDict):
     """Throat the finished seam must keep, with basis "throat". From 0 mm (exclusive) to 300 mm."""
 
     access: NotRequired[Literal["one-side", "both-sides"]]
-    """Sides the seam can be welded from. Default: both-sides."""
+    """Sides the seam can be welded from. A hollow section needs it said; otherwise both sides by default."""
 
     held_from_turning: NotRequired[bool]
     """Whether the joint is held from turning about the weld, so that a load does not open a one-sided weld from
@@ -3735,6 +3783,9 @@ class JointPlanRequest(TypedDict):
 
     penetration: NotRequired[Penetration]
     """Fusion beyond the root or the prepared depth."""
+
+    root_pass: NotRequired[Literal["mechanized", "automatic", "robotic"]]
+    """How the root pass is made, where it is not made by hand; AISC 360-22 counts proven penetration only then."""
 
     tolerances: NotRequired[PlanTolerances]
     """Tolerances of the shop, for the throat budget."""

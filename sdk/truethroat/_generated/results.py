@@ -36,7 +36,6 @@ __all__ = [
     "CouponCheck",
     "CrackFactor",
     "CrackRiskAnswer",
-    "Creditable",
     "DepositedBead",
     "DepositedMetal",
     "DepositionRateFigure",
@@ -78,6 +77,7 @@ __all__ = [
     "HeatLimits",
     "IntermittentFillet",
     "JointPlanAnswer",
+    "Judged",
     "LeastFillet",
     "LeftOut",
     "LengthBand",
@@ -89,6 +89,7 @@ __all__ = [
     "MassBand",
     "MaterialEntry",
     "MaterialsAnswer",
+    "MetalBand",
     "MethodAPreheat",
     "MethodLeftOut",
     "ModelHardness",
@@ -105,6 +106,7 @@ __all__ = [
     "PassCount",
     "PassCounts",
     "PassEnergy",
+    "Physical",
     "PlanCosts",
     "PlanHold",
     "PlanParts",
@@ -669,7 +671,7 @@ class TeeButtStrength(Result):
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
 class GrindAllowanceAnswer(Calculation):
-    """How much may be ground off a seam, and how much must stay."""
+    """How much may be ground off a seam, and how much must stay, counting only what somebody vouches for."""
 
     budget: ThroatBudget
 
@@ -682,11 +684,17 @@ class GrindAllowanceAnswer(Calculation):
     largest_radius: Quantity | None
     """Largest blend radius of a corner that keeps the throat; null where none does."""
 
+    allowance_below_plane: Quantity
+    """How much of the allowance lies below the plane of the face, where the grinder thins the parts too."""
+
+    least_face_width: Quantity | None
+    """Width of the face that the throat needs, where a square edge's face counts without face_width; else null."""
+
     judged_on: Literal["nominal", "worst-case"]
 
     remedies: tuple[Remedy, ...]
 
-    creditable: Creditable
+    physical: Physical
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
@@ -740,8 +748,8 @@ class Remedy(Result):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
-class Creditable(Result):
-    """Budget that counts only what is measured or proven and what the code credits, with its own verdict."""
+class Physical(Result):
+    """Budget that counts everything there is, assumed penetration too, with its own verdict."""
 
     verdict: Verdict
 
@@ -780,7 +788,11 @@ class Creditable(Result):
     largest_radius: Quantity | None
     """Largest blend radius of a corner that keeps the throat; null where none does."""
 
-    remedies: tuple[Remedy, ...]
+    allowance_below_plane: Quantity
+    """How much of the allowance lies below the plane of the face, where the grinder thins the parts too."""
+
+    least_face_width: Quantity | None
+    """Width of the face that the throat needs, where a square edge's face counts without face_width; else null."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
@@ -1072,6 +1084,13 @@ class HeatAnswer(Calculation):
 
     fillet: FilletHeat | None
 
+    judged: tuple[Judged, ...]
+    """Everything that was judged.
+
+    The verdict is the first of these that fails; else open if one is open; else within. It is estimated where
+    nothing was judged.
+    """
+
     left_out: tuple[LeftOut, ...]
 
 
@@ -1182,7 +1201,11 @@ class MethodAPreheat(Result):
 
     without_preheat_to: Quantity | None
 
+    combined_thickness: Quantity | None
+    """Combined thickness that was compared: the one given, or that of the parts."""
+
     free_of_preheat: bool | None
+    """Whether no preheat is needed. A frozen plate is never free of it: it is warmed first."""
 
     source: str
 
@@ -1306,6 +1329,17 @@ class OversizeHeat(Result):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class Judged(Result):
+    """One thing that was judged."""
+
+    what: Literal["window", "preheat", "hardness"]
+    """The cooling time against the window, the plate against its preheat, or the hardness."""
+
+    standing: Literal["within", "too-fast", "too-slow", "short", "over", "open"]
+    """How it stands. Open means that the rule leaves it open, or that only part of a band keeps the limit."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
 class LeftOut(Result):
     """A field that is null, by its path, and what it needs."""
 
@@ -1316,7 +1350,7 @@ class LeftOut(Result):
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
 class CrackRiskAnswer(Calculation):
-    """Risk of cracks in a pass; the verdict is the worst grade."""
+    """Risk of cracks in a pass; the verdict is the worst grade, low only with shape and composition graded."""
 
     shape: BeadShape | None
 
@@ -1441,7 +1475,10 @@ class WeldEstimate(Result):
     """Weld metal for each unit of length, its excess included."""
 
     deposited: Quantity
-    """Weld metal, its excess included."""
+    """Weld metal as described, its own excess included."""
+
+    metal: MetalBand
+    """Weld metal as described, as usually laid, and at most as usually laid."""
 
     consumable: MassBand | None
     """Consumable to buy."""
@@ -1473,6 +1510,20 @@ class SectionPart(Result):
     part: str
 
     area: Quantity
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
+class MetalBand(Result):
+    """Weld metal. All three are alike where the request says the excess, the convexity or the cap itself."""
+
+    least: Quantity
+    """As described."""
+
+    typical: Quantity
+    """With a tenth more area, the usual allowance."""
+
+    most: Quantity
+    """With a tenth more leg, 21 % more area, as convex welds are laid."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False, repr=False)
@@ -1644,7 +1695,10 @@ class EstimateTotals(Result):
     length: Quantity
 
     deposited: Quantity
-    """Weld metal, its excess included."""
+    """Weld metal as described, its own excess included."""
+
+    metal: MetalBand
+    """Weld metal as described, as usually laid, and at most as usually laid."""
 
     consumable: MassBand | None
     """Consumable to buy."""
@@ -1678,7 +1732,10 @@ class EstimateGroup(Result):
     length: Quantity
 
     deposited: Quantity
-    """Weld metal, its excess included."""
+    """Weld metal as described, its own excess included."""
+
+    metal: MetalBand
+    """Weld metal as described, as usually laid, and at most as usually laid."""
 
     consumable: MassBand | None
     """Consumable to buy."""
@@ -1814,6 +1871,7 @@ class ToleranceCheck(Result):
     nominal: Quantity
 
     value: Quantity
+    """Upper end of the band; twice the estimate where one method alone gives it."""
 
     classes: tuple[ToleranceClass, ...]
 
@@ -1933,6 +1991,9 @@ class BreakTestAnswer(Calculation):
 
     length: Quantity
     """Length left between side notches."""
+
+    least_face_width: Quantity | None
+    """Width of the face that the throat needs, where a square edge's face counts; else null."""
 
     fold: str
     """Which way to fold it."""
@@ -2086,7 +2147,7 @@ class JointPlanAnswer(Calculation):
         ]
         | None
     )
-    """First of the ways; null where none keeps the rules."""
+    """First of the ways; null where none keeps the rules and is practicable."""
 
     compared_by: tuple[Literal["filler", "time", "heat", "distortion"], ...]
     """Costs that have a weight and are known for every way."""
@@ -2124,8 +2185,11 @@ class PlannedWay(Result):
     rank: int
     """Place of the way from 1; ways with equal scores share one."""
 
+    impracticable: tuple[str, ...]
+    """Why no shop would lay it; empty where it would. Such a way comes after all others and is never recommended."""
+
     score: float
-    """Weighted mean of its costs, each over the least of any way."""
+    """Weighted geometric mean of its costs that are known, each over the least of any way."""
 
     dominated_by: tuple[
         Literal[
@@ -2589,11 +2653,13 @@ class AngleLimits(Result):
 
 Verdict: TypeAlias = Literal[
     "enough",
+    "enough-on-trust",
     "short",
-    "short-if-flush",
+    "short-when-finished",
     "cannot-be-reached",
     "full-penetration-needed",
     "over",
+    "open",
     "estimated",
     "within",
     "too-fast",
@@ -2613,19 +2679,23 @@ Verdict: TypeAlias = Literal[
 
 CautionCode: TypeAlias = Literal[
     "accounts-differ",
+    "allowance-thins",
     "alternatives-not-sized",
     "analyse-the-weld-metal",
     "assumed-penetration",
     "back-gouge",
     "backing-left-in",
     "base-metal-not-checked",
+    "bending-of-part-1",
     "below-minimum-throat",
     "below-quick-chill-size",
     "boron-hardens",
     "carbon-steel-assumed",
     "categories-move",
     "code-in-part",
+    "cold-air",
     "cold-steel",
+    "combined-thickness-of-parts",
     "convexity-not-credited",
     "corner-as-fillet",
     "cost-incomplete",
@@ -2643,6 +2713,7 @@ CautionCode: TypeAlias = Literal[
     "face-width-not-given",
     "face-width-not-known",
     "factor-band",
+    "faster-than-hands",
     "ferritic-only",
     "flare-radius",
     "flatness-by-width",
@@ -2653,20 +2724,24 @@ CautionCode: TypeAlias = Literal[
     "gap-in-leg",
     "gap-taken-off",
     "gaps-corrode",
+    "hardness-over",
     "hardness-scatter",
     "heat-affected-zone",
     "heat-of-one-run",
     "hollow-section",
+    "hydrogen-cracks-not-graded",
     "imperfections-not-summed",
     "index-of-submerged-arc",
     "intermittent",
     "lap-overlap",
+    "laid-larger-than-drawn",
     "later-edition",
     "left-free",
     "leg-from-energy",
     "let-go",
     "level-in-part",
     "long-stiffener",
+    "long-weld-not-reduced",
     "low-hydrogen-needed",
     "lower-beta-w",
     "matching-by-strength",
@@ -2675,6 +2750,7 @@ CautionCode: TypeAlias = Literal[
     "measured-penetration",
     "metal-as-carbon-steel",
     "method-a-reads-charts",
+    "methods-differ",
     "national-least-throat",
     "no-deposition-rate",
     "no-efficiency",
@@ -2692,16 +2768,18 @@ CautionCode: TypeAlias = Literal[
     "not-for-service",
     "one-method",
     "one-side-without-backing",
+    "one-thickness",
     "one-sided",
     "other-standard",
-    "overmatched-filler",
     "overwelded",
     "packing",
     "parts-not-checked",
+    "penetration-not-counted",
     "pitch-not-checked",
     "preheat-short",
     "proven-penetration",
     "radius-needs-width",
+    "rates-of-steel",
     "recalled-limit",
     "room-temperature",
     "root-bending-model",
@@ -2715,6 +2793,7 @@ CautionCode: TypeAlias = Literal[
     "static-only",
     "stub-in-efficiency",
     "stub-taken-off",
+    "thinner-part-cools-slower",
     "thinning",
     "throat-to-finished-face",
     "too-fast",
@@ -2723,7 +2802,6 @@ CautionCode: TypeAlias = Literal[
     "high",
     "two-heat-inputs",
     "undercut-not-given",
-    "undermatched-filler",
     "usual-bead-area",
     "usual-deposition-rate",
     "usual-efficiency",

@@ -416,8 +416,8 @@ def _filler(
         least = faults.units.stress_text(base)
         faults.out_of_scope(
             "#/filler",
-            f"must have the {least} of the part or more; it has {faults.units.stress_text(strength)}. {rules.id} covers a"
-            f" {matching.text} ({matching.source})",
+            f"must have the {least} of the part or more; it has {faults.units.stress_text(strength)}. {rules.id} covers"
+            f" a {matching.text} ({matching.source})",
         )
     return strength
 
