@@ -224,6 +224,8 @@ def _account(
 ) -> _Account:
     """Count a seam: everything there is, or only what is measured and proven and what the code credits."""
     counted = request.penetration.counted(name)
+    if name == "creditable" and request.penetration.vouched == "proven" and not counts_proven(rules, request.root_pass):
+        counted = None
     credited = rules is None or rules.groove.face_counts
     section = seam_section(
         request.seam,
@@ -450,8 +452,7 @@ def _cautions(
     counted = "the physical budget only" if penetration.vouched == "assumed" else "the physical and creditable budgets"
     rules = credited.rules
     if penetration.vouched == "proven" and penetration.depth > 0.0 and rules and not _proven(request, rules):
-        text = "counts like a measured one and replaces no deduction"
-        remark_on_root_pass(penetration.depth, rules, remarks, text)
+        remark_on_root_pass(penetration.depth, rules, remarks)
     remark_on_penetration(penetration, remarks, f"It counts in {counted}, and in no strength.")
     if seam.kind in FLAT_SEAMS and request.face_width is None and request.face > 0.0:
         if request.preparation.depth > 0.0:

@@ -20,11 +20,11 @@ def remark_on_penetration(
         )
 
 
-def remark_on_root_pass(proven: float, rules: RuleSet, remarks: Remarks, consequence: str = "does not count") -> None:
+def remark_on_root_pass(proven: float, rules: RuleSet, remarks: Remarks) -> None:
     """Add the caution that proven penetration is not credited, because nobody says how the root pass is made."""
     remarks.caution(
         "penetration-not-counted",
-        f"The proven penetration of {remarks.units.text(proven)} {consequence}, because the request does not say that"
+        f"The proven penetration of {remarks.units.text(proven)} does not count, because the request does not say that"
         " the root pass is mechanized, automatic or robotic: send root_pass.",
         None if rules.grooves.proven is None else rules.grooves.proven.source,
     )
