@@ -87,7 +87,7 @@ FAULTS: dict[str, tuple[Any, str, str, str]] = {
         changed(EN, joint__kind="lap", load__angle="0 deg", ends="craters"),
         "#/ends",
         "inconsistent",
-        "must not be combined with end_loaded; send the length that is full size",
+        "must not be combined with the reduction of an end-loaded weld; send the length that is full size",
     ),
     "German throat by AISC": (
         changed(AISC, minimum_throat="din-na"),

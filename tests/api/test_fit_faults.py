@@ -116,7 +116,7 @@ FILLET_FAULTS: dict[str, tuple[Any, str, str]] = {
     "end_loaded without length": (
         changed(AISC, load={"longitudinal": "100 N/mm"}, end_loaded=True),
         "#/end_loaded",
-        "needs the length of the weld; send load.length",
+        "the long-weld reduction needs the length of the weld; send load.length",
     ),
     "hss_end with EN": (
         changed(EN, hss_end=False),
@@ -562,7 +562,7 @@ def test_a_groove_that_the_code_does_not_list_is_refused(
 def test_nothing_unlisted_stands_in_the_way_of_proven_penetration(service: Exchange) -> None:
     """Proven penetration replaces the code's deduction, so the table is not asked."""
     proven = {"depth": "2 mm", "vouched": "proven"}
-    answer = service.answer(GRIND, changed(BUTT, rule_set=LRFD, process="GTAW", position="1G", penetration=proven))
+    answer = service.answer(GRIND, changed(BUTT, rule_set=LRFD, process="GMAW-S", position="1G", penetration=proven))
     assert answer["budget"]["deduction"]["value"] == 0.0
 
 

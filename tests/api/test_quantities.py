@@ -31,6 +31,8 @@ from tests.api.sound import (
 )
 
 INCH = 25.4
+# Its parts are thicker than any length that is asked of it, for a throat must not exceed the thinner part.
+THICK = changed(CLOSED, seam__thickness=["300 mm", "300 mm"])
 LBF = 4.4482216152605
 
 FORMS: list[tuple[Any, Fraction]] = [
@@ -65,7 +67,7 @@ FORMS: list[tuple[Any, Fraction]] = [
 @pytest.mark.parametrize(("sent", "millimetres"), FORMS, ids=[str(form) for form, _ in FORMS])
 def test_every_form_of_a_length_is_read(service: Exchange, sent: Any, millimetres: Fraction) -> None:
     """Decimals, fractions, mixed numbers, exponents and objects, in every unit of length, mean what they say."""
-    found = service.answer(GRIND, changed(CLOSED, required_throat=sent))["budget"]["required"]
+    found = service.answer(GRIND, changed(THICK, required_throat=sent))["budget"]["required"]
     assert found["unit"] == "mm"
     assert found["value"] == pytest.approx(float(millimetres), rel=1e-14)
 
@@ -211,7 +213,7 @@ def test_an_answer_may_be_sent_back(service: Exchange, path: str, request_: Any,
     ]
     assert len(lengths) > 2
     for quantity in lengths:
-        echo = service.answer(GRIND, changed(CLOSED, required_throat=quantity, units=units))["budget"]["required"]
+        echo = service.answer(GRIND, changed(THICK, required_throat=quantity, units=units))["budget"]["required"]
         assert echo == {**quantity, "text": echo["text"]}
 
 
@@ -232,7 +234,7 @@ TEXTS = [
 @pytest.mark.parametrize(("sent", "text"), TEXTS)
 def test_inches_are_written_as_fractions(service: Exchange, sent: str, text: str) -> None:
     """A multiple of 1/64 in is a fraction in lowest terms, anything else has four figures."""
-    answer = service.answer(GRIND, changed(CLOSED, required_throat=sent, units="us"))
+    answer = service.answer(GRIND, changed(THICK, required_throat=sent, units="us"))
     assert answer["budget"]["required"]["text"] == text
 
 
@@ -248,7 +250,7 @@ METRIC_TEXTS = [
 @pytest.mark.parametrize(("sent", "text"), METRIC_TEXTS)
 def test_millimetres_are_written_with_four_figures(service: Exchange, sent: str, text: str) -> None:
     """Four figures, no exponent and no zeros after the last."""
-    assert service.answer(GRIND, changed(CLOSED, required_throat=sent))["budget"]["required"]["text"] == text
+    assert service.answer(GRIND, changed(THICK, required_throat=sent))["budget"]["required"]["text"] == text
 
 
 def test_negative_fractions_carry_their_sign(service: Exchange) -> None:
@@ -268,7 +270,7 @@ def test_negative_fractions_carry_their_sign(service: Exchange) -> None:
 def test_inches_come_back_free_of_noise(service: Exchange, sixty_fourths: int) -> None:
     """A sixty-fourth sent comes back as that float, not as its neighbour after a trip through millimetres."""
     inches = sixty_fourths / 64
-    answer = service.answer(GRIND, changed(CLOSED, required_throat=f"{sixty_fourths}/64 in", units="us"))
+    answer = service.answer(GRIND, changed(THICK, required_throat=f"{sixty_fourths}/64 in", units="us"))
     assert answer["budget"]["required"]["value"] == inches
 
 
@@ -338,8 +340,8 @@ FINGERPRINTS_ALIKE = [
     (FILLET, EN, changed(EN, parts__0__thickness="0.012 m", load__force="240000 N")),
     (FILLET, EN, changed(EN, size_by="throat", size_step="0.5 mm")),
     (FILLET, changed(EN, process="GMAW", position="2F"), changed(EN, process="135", position="PB")),
-    (GRIND, changed(CLOSED, required_throat="6.35 mm"), changed(CLOSED, required_throat="1/4 in")),
-    (GRIND, changed(CLOSED, required_throat="6.35 mm"), changed(CLOSED, required_throat="0.25 in", units="us")),
+    (GRIND, changed(THICK, required_throat="6.35 mm"), changed(THICK, required_throat="1/4 in")),
+    (GRIND, changed(THICK, required_throat="6.35 mm"), changed(THICK, required_throat="0.25 in", units="us")),
     (GRIND, CLOSED, changed(CLOSED, finish={"to": "as-welded"})),
     (GRIND, BUTT, changed(BUTT, preparation__groove_angle="60 deg")),
     (BEVEL, TO_BEVEL, changed(TO_BEVEL, groove="single-bevel", bevelled=1, groove_angle="45 deg", depth_step="0.5 mm")),

@@ -100,7 +100,7 @@ def test_a_square_edge_counts_only_what_is_proven() -> None:
         assert f"{vouched}-penetration" in {caution["code"] for caution in joint_plan(told)["cautions"]}
     # AISC 360-22 J2.1a counts what is proven for a root pass that no hand makes.
     by_hand = replace(CORNER, penetration=Penetration(6.0, "proven", 0.5))
-    assert "send root_pass" in refused(by_hand)["square-edge"]
+    assert "Send root_pass" in refused(by_hand)["square-edge"]
     made_by: Any = "automatic"
     proven = replace(by_hand, root_pass=made_by)
     assert mm(ways(proven)["square-edge"]["budget"]["remaining_worst_case"]) == pytest.approx(5.0)

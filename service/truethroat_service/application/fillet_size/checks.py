@@ -74,7 +74,7 @@ def _check_what_is_told(request: FilletSizeRequest, rules: RuleSet, faults: Faul
     if request.root_pass is not None:
         _check_root_pass(request, rules, faults)
     if request.hss_end is not None and rules.metals.hollow_ends is None:
-        faults.inconsistent("#/hss_end", f"hss_end belongs to AISC 360-22, not to {rules.id}; leave it out")
+        faults.inconsistent("#/hss_end", f"applies to AISC 360-22 only, not to {rules.id}; leave it out")
 
 
 def _check_access(request: FilletSizeRequest, faults: Faults) -> None:

@@ -64,7 +64,7 @@ def check_throat(seam: Seam, required: float, thinner_by: float, faults: Faults)
     if not at_most(required, room):
         faults.out_of_range(
             "#/required_throat",
-            f"must not exceed the {faults.units.text(room)} of the thinner part"
+            f"must be at most the {faults.units.text(room)} of the thinner part"
             f"{' at its least thickness' if thinner_by else ''}; it is {faults.units.text(required)}",
         )
 
