@@ -389,7 +389,7 @@ HOLDING: list[tuple[str, Json]] = [
             bevelling_speed="300 mm/min",
             prices={"currency": "EUR", "labour": {"amount": 60, "per": "h"}},
             weights={"filler": 2},
-            filler="E70",
+            filler={"tensile_strength": "500 MPa"},
             parameters={"gamma_m2": 1.3},
         ),
     ),

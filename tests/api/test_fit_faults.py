@@ -562,7 +562,8 @@ def test_a_groove_that_the_code_does_not_list_is_refused(
 def test_nothing_unlisted_stands_in_the_way_of_proven_penetration(service: Exchange) -> None:
     """Proven penetration replaces the code's deduction, so the table is not asked."""
     proven = {"depth": "2 mm", "vouched": "proven"}
-    answer = service.answer(GRIND, changed(BUTT, rule_set=LRFD, process="GMAW-S", position="1G", penetration=proven))
+    request = changed(BUTT, rule_set=LRFD, process="GTAW", position="1G", penetration=proven, root_pass="automatic")
+    answer = service.answer(GRIND, request)
     assert answer["budget"]["deduction"]["value"] == 0.0
 
 

@@ -375,6 +375,7 @@ def test_proven_penetration_of_a_listed_square_edge(service: Exchange) -> None:
     thin = [{"thickness": "6 mm", "material": "A36"}] * 2
     fused = {"depth": "4 mm", "vouched": "proven"}
     request = changed(TO_GROOVE, joint__kind="butt", parts=thin, load={"longitudinal": "1 N/mm"}, position="1G")
+    request = changed(request, root_pass="automatic")
     answer = service.answer(
         GROOVE, changed(request, weld={"kind": "partial", "groove": "square", "penetration": fused})
     )
@@ -383,9 +384,10 @@ def test_proven_penetration_of_a_listed_square_edge(service: Exchange) -> None:
 
 
 def test_no_detail_of_a_full_penetration(service: Exchange) -> None:
-    """Without a listed detail the strength stands, and a procedure has to be qualified: said."""
+    """Strength that no listed detail prepares the edges for is not enough; the need to qualify one is said."""
     answer = service.answer(GROOVE, changed(EN_GROOVE, process="SAW"))
-    assert (answer["verdict"], answer["preparation"], answer["preparations"]) == ("enough", None, [])
+    assert (answer["verdict"], answer["governs"]) == ("cannot-be-reached", "preparation")
+    assert (answer["preparation"], answer["preparations"]) == (None, [])
     assert "no-listed-preparation" in [caution["code"] for caution in answer["cautions"]]
 
 

@@ -263,7 +263,7 @@ def test_negative_fractions_carry_their_sign(service: Exchange) -> None:
         finish={"to": "flush"},
         units="us",
     )
-    assert service.answer(GRIND, request)["budget"]["margin"] == {"value": -0.15625, "unit": "in", "text": "-5/32 in"}
+    assert service.answer(GRIND, request)["physical"]["margin"] == {"value": -0.15625, "unit": "in", "text": "-5/32 in"}
 
 
 @pytest.mark.parametrize("sixty_fourths", range(1, 65))
@@ -304,7 +304,7 @@ def test_texts_round_to_the_safe_side(service: Exchange, units: str, throat: str
 def test_a_multiple_of_the_step_is_not_rounded(service: Exchange) -> None:
     """5/16 in of face over 3/16 in of throat may lose 1/8 in, and says so."""
     request = changed(CLOSED, penetration__depth="1/8 in", face_height="3/16 in", required_throat="3/16 in", units="us")
-    assert service.answer(GRIND, request)["allowance"] == {"value": 0.125, "unit": "in", "text": "1/8 in"}
+    assert service.answer(GRIND, request)["physical"]["allowance"] == {"value": 0.125, "unit": "in", "text": "1/8 in"}
 
 
 STEPS = [

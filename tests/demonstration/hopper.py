@@ -31,7 +31,6 @@ from shop import USUAL_WIRE, WIRES
 from truethroat import (
     BevelDepthAnswer,
     Client,
-    Creditable,
     FilletSizeAnswer,
     InvalidInput,
     Quantity,
@@ -511,7 +510,7 @@ def _finish(row: Row) -> str:
     return f"{row['throat']} throat, {finish}"
 
 
-def _left(judged_on: str, budget: ThroatBudget | Creditable) -> str:
+def _left(judged_on: str, budget: ThroatBudget) -> str:
     """Throat left of what is required."""
     left = budget.remaining_worst_case if judged_on == "worst-case" else budget.remaining
     case = " at the worst" if judged_on == "worst-case" else ""

@@ -24,7 +24,7 @@ def ask_aisc(client: Client, number: int) -> tuple[float, float]:
         joint={"kind": "lap", "sides": 2},
         parts=[{"thickness": "1 in", "material": "A36"}, {"thickness": "1 in", "material": "A36"}],
         filler="E70",
-        load={"force": f"{20 + number} kip", "length": "10 in", "angle": "0 deg"},
+        load={"force": f"{200 + number} kip", "length": "10 in", "angle": "0 deg"},
         units="us",
         mark=f"aisc {number}",
     )
@@ -32,7 +32,7 @@ def ask_aisc(client: Client, number: int) -> tuple[float, float]:
     assert answer.provenance.rule_set == f"aisc-360-22-{method}"
     # AISC 360-22 B3.2 and J2.4: 0.60 x 70 ksi on 0.7071 of the leg, times 0.75 or over 2.00
     strength = 0.60 * 70 * math.sqrt(0.5) * (0.75 if method == "lrfd" else 1 / 2.00)
-    return answer.required.leg.value, (20 + number) / 20 / strength
+    return answer.required.leg.value, (200 + number) / 20 / strength
 
 
 def ask_en(client: Client, number: int) -> tuple[float, float]:
