@@ -374,7 +374,7 @@ TYPES: list[tuple[str, Any, str, str, str]] = [
         "unknown-choice",
         'must be one of "single-bevel", "single-v", "single-j", "single-u"',
     ),
-    (BEVEL, changed(TO_BEVEL, bevelled="1"), "#/bevelled", "unknown-choice", "must be one of 1, 2, \"both\""),
+    (BEVEL, changed(TO_BEVEL, bevelled="1"), "#/bevelled", "unknown-choice", 'must be one of 1, 2, "both"'),
     (
         BEVEL,
         changed(TO_BEVEL, groove_angle="121 deg"),

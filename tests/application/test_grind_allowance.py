@@ -195,7 +195,7 @@ def test_remedies_do_what_they_promise(request: GrindAllowanceRequest) -> None:
 def test_no_weld_makes_a_part_thicker(kind: Any) -> None:
     """3 mm plates part before a throat of 3.6 mm does (statics), so no flat seam of theirs is asked for it."""
     fused = Penetration(3.6, "proven")
-    with pytest.raises(Refused, match="must not exceed the 3 mm of the thinner part"):
+    with pytest.raises(Refused, match="must be at most the 3 mm of the thinner part"):
         grind_allowance(GrindAllowanceRequest(Seam(kind, (3.0, 3.0)), 3.6, penetration=fused))
 
 

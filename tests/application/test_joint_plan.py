@@ -320,7 +320,7 @@ def test_a_corner_is_held_to_the_scope_of_its_rules(rule_set: str, part: Part, p
 
 
 def test_a_leg_that_no_shop_would_lay_is_not_recommended() -> None:
-    """480 kN across 200 mm of a tee welded on one side: a root that bends takes a leg of about 40 mm on plates of 12 mm.
+    """480 kN across 200 mm of a tee welded on one side: a root that bends takes a leg of about 40 mm on 12 mm plates.
 
     Common practice: no leg over 1.5 times the thinner part (18 mm), and none over 25 mm.
     """

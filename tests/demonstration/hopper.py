@@ -74,6 +74,7 @@ SEAM = {
     "grinder": "finish.tolerance",
     "penetration": "penetration.depth",
     "vouched": "penetration.vouched",
+    "root_pass": "root_pass",
 }
 FIELDS: dict[str, dict[str, str]] = {
     "size": {
@@ -142,6 +143,7 @@ FIELDS: dict[str, dict[str, str]] = {
         "grinder": "finish.tolerance",
         "penetration": "penetration.depth",
         "vouched": "penetration.vouched",
+        "root_pass": "root_pass",
         "access": "access",
         "member": "intermittent.member",
     },
@@ -278,6 +280,7 @@ def _millimetres(text: str) -> float | None:
 
 TROUBLES = {
     "ground": "too little throat left after grinding",
+    "thin": "too little throat even before grinding",
     "trust": "enough throat only if the assumed penetration is really there",
     "exact": "enough as planned, but short where the shop's tolerances add up",
     "laid": "laid with too little throat",
@@ -365,7 +368,7 @@ def grind(client: Client, row: Row) -> Line:
         note = f"What is measured or proven makes {left}. {_instead(answer.remedies)}"
         return Line(specify, f"{answer.allowance} may come off", "enough on trust", (note,), "trust")
     if answer.verdict == "short":
-        return Line(specify, "nothing may come off", "short as welded", answer.reasons)
+        return Line(specify, "nothing may come off", "short as welded", answer.reasons, "thin")
     work = f"leave {answer.leave} standing" if answer.leave else ""
     if row["finish"] == "radius" and answer.largest_radius is not None:
         work = f"radius up to {answer.largest_radius}"

@@ -262,7 +262,7 @@ def test_the_summary_names_what_would_have_gone_wrong(shown: str) -> None:
     summary = shown.partition("WHAT WOULD HAVE GONE WRONG")[2]
     for line in re.findall(r"^ +([0-9]+)  .*: (.*)$", summary, flags=re.MULTILINE):
         assert int(line[0]) == len(line[1].split(", "))
-    for mark in ("H1", "H5", "F2", "F5", "S11", "S12", "S13", "G7", "G8", "W1", "W2"):
+    for mark in ("H1", "H5", "H12", "F2", "F5", "S11", "S12", "S13", "G7", "G8", "W1", "W2"):
         assert re.search(rf"\b{mark}\b", summary)
     assert not re.search(r"\b(H2|H4|G1|G2|S9|S10|P1|P2|P3|P4|W3)\b", summary)
     metal = re.search(r"joints take ([0-9.]+) kg; .* they take ([0-9.]+) kg, ([0-9]+) % less", summary)

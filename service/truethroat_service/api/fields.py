@@ -29,6 +29,8 @@ MANY = 12
 """Choices a message still lists in full; of longer lists it names the nearest."""
 TEXT_LIMIT = 60
 """Longest text form of a quantity."""
+LEAST = 1e-12
+"""Least size of a quantity that is not 0, in engine units; no shop measures less, and its square still has a value."""
 
 _UNITS: ContextVar[UnitSystem] = ContextVar("units", default="metric")
 """Units of the request that is being read."""
@@ -101,12 +103,15 @@ class Quantity(Field):
         if not math.isfinite(number):
             raise ValidationError(NOT_FINITE)
         engine = self.dimension.to_engine(number, unit)
+        system: UnitSystem = "us" if unit in US_UNITS else _UNITS.get()
         if not (engine > self.minimum if self.above else engine >= self.minimum) or not engine <= self.maximum:
-            system: UnitSystem = "us" if unit in US_UNITS else _UNITS.get()
             least = f"{'over' if self.above else 'at least'} {self._text(self.minimum, system)}"
             raise ValidationError(
                 Message(f"must be {least} and at most {self._text(self.maximum, system)}", "out-of-range")
             )
+        if 0.0 < abs(engine) < LEAST:
+            zero = "" if self.above else "0 or "
+            raise ValidationError(Message(f"must be {zero}at least {self._text(LEAST, system)}", "out-of-range"))
         return engine
 
     def _read(self, value: Any) -> tuple[float, str]:

@@ -12,8 +12,6 @@ from typing import Literal, Protocol
 from .formula import Source
 from .numeric import Flag, Real
 
-Family = Literal["aisc", "en", "practice"]
-
 
 @dataclass(frozen=True, slots=True)
 class Limit:
@@ -565,7 +563,6 @@ class RuleSet:
     fit_up: FitUp
     scope: Scope
     groove: GrooveRules
-    family: Family
     metals: MetalRules = MetalRules()
     root_loss: RootLossRule | None = None
     parameters: Mapping[str, float] = field(default_factory=dict)

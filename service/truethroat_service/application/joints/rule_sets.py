@@ -185,7 +185,6 @@ def _aisc(method: Method) -> Callable[[str, str, Parameters], RuleSet]:
             scope=_AISC_SCOPE,
             groove=aisc.AiscGroove(),
             groove_weld=AiscGrooveWeld(method),
-            family="aisc",
             quality="aws-d1-1-2020",
             metals=MetalRules(
                 filler="E70",
@@ -272,7 +271,6 @@ def _en(steels: _Steels, *, directional: bool) -> Callable[[str, str, Parameters
             scope=steels.scope,
             groove=en.EnGroove(),
             groove_weld=EnGrooveWeld(directional, values["gamma_m2"]),
-            family="en",
             quality="iso-5817-c",
             metals=steels.metals,
             parameters=values,
@@ -299,7 +297,6 @@ def _aluminium(rule_set_id: str, title: str, values: Parameters) -> RuleSet:
         fit_up=FIT_UP,
         scope=_ALUMINIUM_SCOPE,
         groove=aluminium.AluminiumGroove(),
-        family="en",
         quality="iso-5817-c",
         metals=MetalRules(
             filler="ER5356",
@@ -326,7 +323,6 @@ def _thin_part(rule_set_id: str, title: str, values: Parameters) -> RuleSet:
         fit_up=FIT_UP,
         scope=_THIN_PART_SCOPE,
         groove=thin_part.ThinPartGroove(),
-        family="practice",
         parameters=values,
         readings=readings.THIN_PART,
     )
