@@ -103,15 +103,14 @@ class Quantity(Field):
         if not math.isfinite(number):
             raise ValidationError(NOT_FINITE)
         engine = self.dimension.to_engine(number, unit)
-        system: UnitSystem = "us" if unit in US_UNITS else _UNITS.get()
-        if not (engine > self.minimum if self.above else engine >= self.minimum) or not engine <= self.maximum:
+        inside = (engine > self.minimum if self.above else engine >= self.minimum) and engine <= self.maximum
+        if not inside or 0.0 < abs(engine) < LEAST:
+            system: UnitSystem = "us" if unit in US_UNITS else _UNITS.get()
             least = f"{'over' if self.above else 'at least'} {self._text(self.minimum, system)}"
+            why = "; this is too close to 0 for a real size" if inside else ""
             raise ValidationError(
-                Message(f"must be {least} and at most {self._text(self.maximum, system)}", "out-of-range")
+                Message(f"must be {least} and at most {self._text(self.maximum, system)}{why}", "out-of-range")
             )
-        if 0.0 < abs(engine) < LEAST:
-            zero = "" if self.above else "0 or "
-            raise ValidationError(Message(f"must be {zero}at least {self._text(LEAST, system)}", "out-of-range"))
         return engine
 
     def _read(self, value: Any) -> tuple[float, str]:
